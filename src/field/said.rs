@@ -1,0 +1,50 @@
+//! What was said in a field, and why it cannot be taken.
+
+use super::Named;
+use crate::quantity::Misread;
+
+/// One thing said in a field.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Said {
+    /// Text, as typed.
+    Text(String),
+    /// A number in SI.
+    Number(f64),
+    /// Something that no field takes: what it was.
+    Other(&'static str),
+}
+
+/// Why what was said is no value of a field.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Refusal {
+    /// Said to be nothing.
+    Empty,
+    /// Not of a type that the field takes: what it was.
+    WrongType {
+        /// What it was: "null", "yes or no".
+        said: &'static str,
+    },
+    /// Not a number, or endless.
+    NotFinite,
+    /// The text does not say a quantity of this kind.
+    Misread {
+        /// The text.
+        said: String,
+        /// What is wrong with it.
+        misread: Misread,
+    },
+    /// A quantity outside the limits.
+    OutOfRange {
+        /// The quantity, in SI.
+        si: f64,
+        /// The same number with a unit that would fit.
+        suggestion: Option<String>,
+    },
+    /// Not one of the options.
+    UnknownChoice {
+        /// What was said.
+        said: String,
+        /// The options.
+        options: &'static [Named],
+    },
+}

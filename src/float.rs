@@ -1,0 +1,12 @@
+//! The transcendental functions, from `libm`: the same bits natively and in WebAssembly, which std's are not.
+//! The only file that names `libm`.
+
+/// The exponential function.
+pub(crate) fn exp(x: f64) -> f64 {
+    libm::exp(x)
+}
+
+/// The natural logarithm.
+pub(crate) fn ln(x: f64) -> f64 {
+    libm::log(x)
+}

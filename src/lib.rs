@@ -1,0 +1,61 @@
+//! Climbing-rope arithmetic: whether, with this body, this rope and this rig, a tree can be climbed by the arms alone.
+//!
+//! A person, a height and a rig go in as text; a model of ropes, turns and hitches answers in facts; one storey turns
+//! facts into sentences. The same code answers natively and, bit for bit the same, in WebAssembly.
+//!
+//! # Example
+//! ```
+//! use boughline::question::{Effort, can_i_climb};
+//! use boughline::quantity::View;
+//! use boughline::{Draft, words};
+//!
+//! let draft = Draft::new().set("bodyMass", "80 kg").set("climbHeight", "11 m").set("rig", "tail-3");
+//! let answer = can_i_climb::Inputs::of(&draft).map(|inputs| can_i_climb::ask(&inputs, Effort::FULL));
+//! let report = answer.map(|answer| words::report(&answer, View::default())).map_err(|errors| errors.len())?;
+//! assert_eq!(report.verdict.id, "none");
+//! assert_eq!(report.figures[0].text, "328 N");
+//! # Ok::<(), usize>(())
+//! ```
+//!
+//! # The storeys
+//! Each uses only those above it.
+//!
+//! | storey | knows |
+//! |---|---|
+//! | `float` | the transcendental functions, from `libm` |
+//! | [`quantity`] | lengths, masses, forces, durations, ratios, as people write them |
+//! | [`source`] | every publication cited |
+//! | [`field`] | what a field's row is |
+//! | [`error`], [`draft`] | what is wrong; what has been said so far |
+//! | [`chance`] | seeded sampling |
+//! | [`gear`], [`hitch`] | what turns and hitches lose |
+//! | [`reeving`] | a rig as data; motion, forces, who is held by what |
+//! | [`climber`] | what they weigh, pull, hold and reach |
+//! | [`question`] | one pure function a question |
+//! | [`link`] | a draft to and from an address |
+//! | [`words`] | facts to sentences |
+//! | `wasm` | the boundary to JavaScript, behind the feature `wasm` |
+//!
+//! # What it does not do
+//! It does not see the tree, the gear or the person. It reckons one pull, not yet whether strength lasts; no slip, no
+//! way down, no rescue. It is arithmetic, not training: a qualified climber checks the rig and the tree; makers'
+//! instructions, local codes and licensed practice win over any number here.
+
+pub mod chance;
+pub mod climber;
+pub mod draft;
+pub mod error;
+pub mod field;
+mod float;
+pub mod gear;
+pub mod hitch;
+pub mod link;
+pub mod quantity;
+pub mod question;
+pub mod reeving;
+pub mod source;
+#[cfg(feature = "wasm")]
+pub mod wasm;
+pub mod words;
+
+pub use draft::Draft;

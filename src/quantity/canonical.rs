@@ -1,0 +1,69 @@
+//! Quantities as they stand in links: letters, digits, point and minus.
+
+use super::Dimension;
+use super::figures::shortest;
+use super::misread::Misread;
+use super::reading::{LONGEST, reading};
+use super::table::family;
+
+/// The text in the form of a link: `6ft3.5in`. No spaces, point decimals, fractions as the shortest decimals, canonical
+/// symbols; per cent becomes the plain ratio.
+///
+/// # Guarantees
+///
+/// It says the same bits as the text, in letters, digits, points and a leading minus.
+///
+/// # Errors
+///
+/// As for [`read`](super::read) without a default unit; [`Misread::TooLong`] also where only the canonical text is.
+///
+/// # Example
+///
+/// ```
+/// use boughline::quantity::{Dimension, canonical};
+///
+/// assert_eq!(canonical("6' 3½\"", Dimension::Length).as_deref(), Ok("6ft3.5in"));
+/// assert_eq!(canonical("90 %", Dimension::Ratio).as_deref(), Ok("0.9"));
+/// ```
+pub fn canonical(text: &str, dimension: Dimension) -> Result<String, Misread> {
+    let reading = reading(text, dimension, None)?;
+    let si = reading.si();
+    let mut text = String::new();
+    if family(dimension).si.is_none() {
+        text = shortest(si);
+    } else {
+        if si < 0.0 {
+            text.push('-');
+        }
+        for &(number, unit) in &reading.parts {
+            text += &shortest(number);
+            text += unit.map_or("", |unit| unit.symbol);
+        }
+    }
+    if text.len() > LONGEST { Err(Misread::TooLong) } else { Ok(text) }
+}
+
+/// The SI value in the form of a link: `11m`, `0.9`.
+///
+/// # Guarantees
+///
+/// From 1e-30 to 1e40, and for zero, it reads back to the same bits (minus nothing as nothing). Beyond, the reader may
+/// refuse it as too long. A value that is not finite has no text: it is empty, which the reader refuses.
+///
+/// # Example
+///
+/// ```
+/// use boughline::quantity::{Dimension, canonical_si};
+///
+/// assert_eq!(canonical_si(11.0, Dimension::Length), "11m");
+/// assert_eq!(canonical_si(1.234, Dimension::Length), "1.2340m");
+/// ```
+#[must_use]
+pub fn canonical_si(si: f64, dimension: Dimension) -> String {
+    if !si.is_finite() {
+        return String::new();
+    }
+    let symbol = family(dimension).si.map_or("", |unit| unit.symbol);
+    let positive_zero = if si == 0.0 { 0.0 } else { si };
+    shortest(positive_zero) + symbol
+}

@@ -1,0 +1,122 @@
+//! Decimal figures: for people, and for links.
+
+use super::{Decimal, View};
+
+/// What stands where a figure would, when there is none.
+pub(super) const NO_FIGURE: &str = "—";
+
+/// The number with exactly `decimals` decimals (20 at most), halves rounded away from zero, in the view's decimal mark.
+/// Never "-0"; the minus is the true one, because screen readers pass over a hyphen. A number that is not finite is "—".
+///
+/// # Example
+///
+/// ```
+/// use boughline::quantity::{Decimal, View, plain};
+///
+/// let comma = View { decimal: Decimal::Comma, ..View::default() };
+/// assert_eq!(plain(2.625, 2, View::default()), "2.63");
+/// assert_eq!(plain(2.625, 2, comma), "2,63");
+/// ```
+#[must_use]
+pub fn plain(number: f64, decimals: usize, view: View) -> String {
+    if !number.is_finite() {
+        return NO_FIGURE.to_owned();
+    }
+    let decimals = decimals.min(20);
+    let rounded = rounded(number, decimals);
+    let size = format!("{:.decimals$}", rounded.abs());
+    let size = match view.decimal {
+        Decimal::Point => size,
+        Decimal::Comma => size.replace('.', ","),
+    };
+    if rounded < 0.0 { format!("−{size}") } else { size }
+}
+
+/// The share in whole per cent: "67 %".
+///
+/// # Example
+///
+/// ```
+/// use boughline::quantity::{View, percent};
+///
+/// assert_eq!(percent(2.0 / 3.0, View::default()), "67 %");
+/// ```
+#[must_use]
+pub fn percent(ratio: f64, view: View) -> String {
+    let hundredths = plain(ratio * 100.0, 0, view);
+    if hundredths == NO_FIGURE { hundredths } else { format!("{hundredths} %") }
+}
+
+/// The number with `decimals` decimals at most: zeros at the end are dropped.
+pub(super) fn at_most(number: f64, decimals: usize, view: View) -> String {
+    let text = plain(number, decimals, view);
+    if decimals == 0 {
+        return text;
+    }
+    text.trim_end_matches('0').trim_end_matches(['.', ',']).to_owned()
+}
+
+/// The number rounded to `decimals` decimals, halves away from zero; itself where it is too big to have any.
+pub(super) fn rounded(number: f64, decimals: usize) -> f64 {
+    let scale = (0..decimals).fold(1.0, |scale, _| scale * 10.0);
+    let scaled = number * scale;
+    // From 2^53 on every f64 is whole, and scaling could only spoil it.
+    if scaled.abs() < 9_007_199_254_740_992.0 { scaled.round() / scale } else { number }
+}
+
+/// The shortest decimal that reads back to the same bits. Three decimals get a fourth, a zero: `1.234` could be meant
+/// for 1234, so the reader refuses it.
+pub(super) fn shortest(number: f64) -> String {
+    let mut text = format!("{number}");
+    let ambiguous = text.split_once('.').is_some_and(|(whole, decimals)| {
+        decimals.len() == 3 && whole.trim_start_matches('-').bytes().any(|digit| digit != b'0')
+    });
+    if ambiguous {
+        text.push('0');
+    }
+    text
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn zero_has_no_sign() {
+        assert_eq!(plain(-0.0, 1, View::default()), "0.0");
+        assert_eq!(plain(-0.04, 1, View::default()), "0.0");
+        assert_eq!(plain(-0.05, 1, View::default()), "−0.1");
+        assert_eq!(percent(-0.001, View::default()), "0 %");
+    }
+
+    #[test]
+    fn what_is_not_finite_has_no_figure() {
+        for number in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY] {
+            assert_eq!(plain(number, 2, View::default()), NO_FIGURE);
+            assert_eq!(percent(number, View::default()), NO_FIGURE);
+            assert_eq!(at_most(number, 2, View::default()), NO_FIGURE);
+        }
+    }
+
+    #[test]
+    fn zeros_are_dropped_only_after_the_decimal_mark() {
+        assert_eq!(at_most(100.0, 0, View::default()), "100");
+        assert_eq!(at_most(100.0, 2, View::default()), "100");
+        assert_eq!(at_most(100.5, 2, View::default()), "100.5");
+    }
+
+    #[test]
+    fn any_number_of_decimals_is_answered() {
+        assert_eq!(plain(1.5, usize::MAX, View::default()), "1.50000000000000000000");
+        assert_eq!(plain(f64::MAX, 20, View::default()).len(), 309 + 1 + 20);
+    }
+
+    #[test]
+    fn three_decimals_get_a_fourth_unless_after_a_zero() {
+        assert_eq!(shortest(1.234), "1.2340");
+        assert_eq!(shortest(-1.234), "-1.2340");
+        assert_eq!(shortest(0.234), "0.234");
+        assert_eq!(shortest(-0.234), "-0.234");
+        assert_eq!(shortest(1.2345), "1.2345");
+    }
+}

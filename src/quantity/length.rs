@@ -1,0 +1,180 @@
+//! Lengths and heights.
+
+use super::figures::{at_most, rounded};
+use super::unit::{Family, Unit};
+use super::{Dimension, System, View};
+
+newtype! {
+    /// A length or height.
+    ///
+    /// # Units
+    ///
+    /// Metres inside.
+    ///
+    /// # Example
+    ///
+    /// ```
+    /// use boughline::quantity::Length;
+    ///
+    /// assert_eq!(Length::feet(36.0), Length::metres(10.9728));
+    /// ```
+    Length
+}
+
+/// The metre.
+pub const METRE: &Unit = &Unit::row(
+    "m",
+    &["metre", "metres", "meter", "meters"],
+    Dimension::Length,
+    (1.0, 1.0),
+    "by definition: the SI unit of length",
+);
+
+/// The centimetre.
+pub const CENTIMETRE: &Unit = &Unit::row(
+    "cm",
+    &["centimetre", "centimetres", "centimeter", "centimeters"],
+    Dimension::Length,
+    (1.0, 100.0),
+    "by definition: SI prefix centi",
+);
+
+/// The millimetre.
+pub const MILLIMETRE: &Unit = &Unit::row(
+    "mm",
+    &["millimetre", "millimetres", "millimeter", "millimeters"],
+    Dimension::Length,
+    (1.0, 1000.0),
+    "by definition: SI prefix milli",
+);
+
+/// The international foot. The marks are a straight, a typographic and a phone keyboard's.
+pub const FOOT: &Unit = &Unit::row(
+    "ft",
+    &["foot", "feet", "'", "′", "’"],
+    Dimension::Length,
+    (3048.0, 10_000.0),
+    "by definition: 0.3048 m, international yard and pound agreement of 1959; NIST SP 811 (2008), appendix B",
+);
+
+/// The international inch.
+pub const INCH: &Unit = &Unit::row(
+    "in",
+    &["inch", "inches", "\"", "″", "”"],
+    Dimension::Length,
+    (FOOT.fraction().0, FOOT.fraction().1 * INCHES_TO_A_FOOT),
+    "by definition: a twelfth of a foot, international yard and pound agreement of 1959; NIST SP 811 (2008), appendix B",
+)
+.within(FOOT, INCHES_TO_A_FOOT);
+
+/// By definition.
+const INCHES_TO_A_FOOT: f64 = 12.0;
+
+pub(super) const FAMILY: Family =
+    Family { units: &[METRE, CENTIMETRE, MILLIMETRE, FOOT, INCH], si: Some(METRE), written };
+
+impl Length {
+    /// The length of so many metres.
+    #[must_use]
+    pub const fn metres(number: f64) -> Self {
+        Self(METRE.si(number))
+    }
+
+    /// The length of so many centimetres.
+    #[must_use]
+    pub const fn centimetres(number: f64) -> Self {
+        Self(CENTIMETRE.si(number))
+    }
+
+    /// The length of so many millimetres.
+    #[must_use]
+    pub const fn millimetres(number: f64) -> Self {
+        Self(MILLIMETRE.si(number))
+    }
+
+    /// The length of so many feet.
+    #[must_use]
+    pub const fn feet(number: f64) -> Self {
+        Self(FOOT.si(number))
+    }
+
+    /// The length of so many inches.
+    #[must_use]
+    pub const fn inches(number: f64) -> Self {
+        Self(INCH.si(number))
+    }
+
+    /// How many metres it is.
+    #[must_use]
+    pub const fn in_metres(self) -> f64 {
+        METRE.count(self.0)
+    }
+
+    /// How many centimetres it is.
+    #[must_use]
+    pub const fn in_centimetres(self) -> f64 {
+        CENTIMETRE.count(self.0)
+    }
+
+    /// How many millimetres it is.
+    #[must_use]
+    pub const fn in_millimetres(self) -> f64 {
+        MILLIMETRE.count(self.0)
+    }
+
+    /// How many feet it is.
+    #[must_use]
+    pub const fn in_feet(self) -> f64 {
+        FOOT.count(self.0)
+    }
+
+    /// How many inches it is.
+    #[must_use]
+    pub const fn in_inches(self) -> f64 {
+        INCH.count(self.0)
+    }
+}
+
+/// Where the unit changes, the step is taken on the rounded figure, so that nothing is ever "100 cm" or "5 ft 12 in".
+fn written(si: f64, view: View) -> String {
+    match view.system {
+        System::Si => metric(si, view),
+        System::Us => feet_and_inches(si, view),
+    }
+}
+
+fn metric(si: f64, view: View) -> String {
+    let millimetres = rounded(MILLIMETRE.count(si), 1);
+    let centimetres = CENTIMETRE.count(si);
+    if millimetres == 0.0 {
+        "0 m".to_owned()
+    } else if millimetres < 10.0 {
+        format!("{} mm", at_most(millimetres, 1, view))
+    } else if centimetres < 10.0 {
+        format!("{} cm", at_most(centimetres, 1, view))
+    } else if rounded(centimetres, 0) < 100.0 {
+        format!("{} cm", at_most(centimetres, 0, view))
+    } else if si < 10.0 {
+        format!("{} m", at_most(si, 2, view))
+    } else {
+        format!("{} m", at_most(si, 1, view))
+    }
+}
+
+fn feet_and_inches(si: f64, view: View) -> String {
+    let inches = rounded(INCH.count(si), 1);
+    if inches == 0.0 {
+        return "0 ft".to_owned();
+    }
+    if inches < 2.0 * INCHES_TO_A_FOOT {
+        return format!("{} in", at_most(inches, 1, view));
+    }
+    let whole = rounded(INCH.count(si), 0);
+    let feet = (whole / INCHES_TO_A_FOOT).floor();
+    let left = whole - feet * INCHES_TO_A_FOOT;
+    if left == 0.0 {
+        format!("{} ft", at_most(feet, 0, view))
+    } else {
+        format!("{} ft {} in", at_most(feet, 0, view), at_most(left, 0, view))
+    }
+}

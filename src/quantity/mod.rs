@@ -1,0 +1,189 @@
+//! Quantities: what a number measures, how people write it, and how it is written for them.
+//!
+//! ```text
+//! "6 ft 3 in" ── read ──> 1.905 (SI) ── Length::from_si ──> Length ── written ──> "1.91 m"
+//!      └──── canonical ──> "6ft3in", which reads to the same bits
+//! ```
+//!
+//! One newtype a file, SI inside. A file also holds its units, each from its exact definition, and how that quantity
+//! is written. A new quantity is a new file, a variant of [`Dimension`] and a row in `table`.
+//!
+//! Inside, a file uses only files above it here:
+//!
+//! | file | knows |
+//! |---|---|
+//! | `unit` | what a unit's row is |
+//! | `figures` | decimal figures, for people and for links |
+//! | `length`, `force`, `mass`, `duration`, `ratio` | one quantity each: its newtype, units, way of being written |
+//! | `table` | all of them by dimension, all units by name |
+//! | `misread` | what can be wrong with a text |
+//! | `number` | one number, as people write it |
+//! | `reading` | a text understood: numbers of units, in falling order |
+//! | `read`, `canonical`, `write` | text to SI, text for links, SI to text |
+//!
+//! # Example
+//!
+//! ```
+//! use boughline::quantity::{Dimension, Length, Quantity, System, View, read, written};
+//!
+//! let height = Length::from_si(read("36 ft", Dimension::Length, None)?);
+//! assert_eq!(height, Length::feet(36.0));
+//! let us = View { system: System::Us, ..View::default() };
+//! assert_eq!(written(height.si(), Dimension::Length, View::default()), "11 m");
+//! assert_eq!(written(height.si(), Dimension::Length, us), "36 ft");
+//! # Ok::<(), boughline::quantity::Misread>(())
+//! ```
+
+/// The newtype of one quantity: a value in SI that only adds to its own kind.
+macro_rules! newtype {
+    ($(#[$doc:meta])* $name:ident) => {
+        $(#[$doc])*
+        #[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+        pub struct $name(f64);
+
+        impl $crate::quantity::Quantity for $name {
+            const DIMENSION: $crate::quantity::Dimension = $crate::quantity::Dimension::$name;
+
+            fn from_si(si: f64) -> Self {
+                Self(si)
+            }
+
+            fn si(self) -> f64 {
+                self.0
+            }
+        }
+
+        impl std::ops::Add for $name {
+            type Output = Self;
+
+            fn add(self, other: Self) -> Self {
+                Self(self.0 + other.0)
+            }
+        }
+
+        impl std::ops::Sub for $name {
+            type Output = Self;
+
+            fn sub(self, other: Self) -> Self {
+                Self(self.0 - other.0)
+            }
+        }
+
+        impl std::ops::Mul<f64> for $name {
+            type Output = Self;
+
+            fn mul(self, times: f64) -> Self {
+                Self(self.0 * times)
+            }
+        }
+
+        impl std::ops::Div<f64> for $name {
+            type Output = Self;
+
+            fn div(self, by: f64) -> Self {
+                Self(self.0 / by)
+            }
+        }
+    };
+}
+
+mod canonical;
+mod duration;
+mod figures;
+mod force;
+mod length;
+mod mass;
+mod misread;
+mod number;
+mod ratio;
+mod read;
+mod reading;
+mod table;
+mod unit;
+mod write;
+
+pub use canonical::{canonical, canonical_si};
+pub use duration::{Duration, HOUR, MINUTE, SECOND};
+pub use figures::{percent, plain};
+pub use force::{Force, KILOGRAM_FORCE, KILONEWTON, NEWTON, POUND_FORCE, STANDARD_GRAVITY};
+pub use length::{CENTIMETRE, FOOT, INCH, Length, METRE, MILLIMETRE};
+pub use mass::{KILOGRAM, Mass, POUND, STONE};
+pub use misread::Misread;
+pub use ratio::{PERCENT, Ratio};
+pub use read::{read, tidy};
+pub use table::{unit, units};
+pub use unit::Unit;
+pub use write::written;
+
+/// The system of units that answers are written in. What people write is read in either.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum System {
+    /// Metres, kilograms, newtons.
+    #[default]
+    Si,
+    /// Feet and inches, pounds, pounds-force.
+    Us,
+}
+
+/// The mark before the decimals that answers are written with. What people write is read with either.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Decimal {
+    /// `2.63`
+    #[default]
+    Point,
+    /// `2,63`
+    Comma,
+}
+
+/// The way one person wants figures written.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct View {
+    /// The system of units.
+    pub system: System,
+    /// The decimal mark.
+    pub decimal: Decimal,
+}
+
+/// The kind of thing a number measures.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Dimension {
+    /// How long or how high, in metres.
+    Length,
+    /// How much matter, in kilograms. Never a force: [`Mass::weight`] is the one bridge.
+    Mass,
+    /// How hard a pull, in newtons.
+    Force,
+    /// How long it takes, in seconds.
+    Duration,
+    /// One thing over another of its kind: an efficiency, an advantage, a share.
+    Ratio,
+}
+
+impl Dimension {
+    /// Every dimension.
+    pub const ALL: [Self; 5] = [Self::Length, Self::Mass, Self::Force, Self::Duration, Self::Ratio];
+
+    /// The word for it in a sentence.
+    #[must_use]
+    pub const fn noun(self) -> &'static str {
+        match self {
+            Self::Length => "length",
+            Self::Mass => "mass",
+            Self::Force => "force",
+            Self::Duration => "duration",
+            Self::Ratio => "ratio",
+        }
+    }
+}
+
+/// A value that knows its dimension and holds SI.
+pub trait Quantity: Copy {
+    /// What it measures.
+    const DIMENSION: Dimension;
+
+    /// The quantity of `si` metres, kilograms, newtons, seconds, or of one.
+    fn from_si(si: f64) -> Self;
+
+    /// Its value in metres, kilograms, newtons, seconds, or of one.
+    fn si(self) -> f64;
+}

@@ -1,0 +1,44 @@
+//! Every dimension's row, and every unit by what people call it.
+
+use super::unit::{Family, Unit};
+use super::{Dimension, duration, force, length, mass, ratio};
+
+/// The row of a dimension.
+pub(super) const fn family(dimension: Dimension) -> &'static Family {
+    match dimension {
+        Dimension::Length => &length::FAMILY,
+        Dimension::Mass => &mass::FAMILY,
+        Dimension::Force => &force::FAMILY,
+        Dimension::Duration => &duration::FAMILY,
+        Dimension::Ratio => &ratio::FAMILY,
+    }
+}
+
+/// Every unit, by dimension.
+pub fn units() -> impl Iterator<Item = &'static Unit> {
+    Dimension::ALL.into_iter().flat_map(|dimension| family(dimension).units).copied()
+}
+
+/// The unit with this canonical symbol.
+///
+/// # Example
+///
+/// ```
+/// use boughline::quantity::unit;
+///
+/// assert_eq!(unit("ft").map(|foot| foot.size), Some(0.3048));
+/// assert_eq!(unit("feet"), None);
+/// ```
+#[must_use]
+pub fn unit(symbol: &str) -> Option<&'static Unit> {
+    units().find(|unit| unit.symbol == symbol)
+}
+
+/// The unit that people write `word`: in exactly these letters, or in any case where that leaves only one.
+pub(super) fn unit_written(word: &str) -> Option<&'static Unit> {
+    units().find(|unit| unit.is_written(word)).or_else(|| {
+        let mut candidates = units().filter(|unit| unit.is_written_in_any_case(word));
+        let first = candidates.next();
+        if candidates.next().is_none() { first } else { None }
+    })
+}

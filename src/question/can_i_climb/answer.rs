@@ -1,0 +1,153 @@
+//! What the question answers: facts, without words.
+
+use super::Verdict;
+use crate::climber::Arms;
+use crate::field::Spread;
+use crate::gear::TurnKind;
+use crate::quantity::Length;
+use crate::reeving::{Rig, RigName, Stop, What};
+
+/// What has not been entered yet, and caps the verdict.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Missing {
+    /// How strong the climber is.
+    Strength,
+    /// How long the climber's pull is.
+    Stroke,
+    /// How the climber gets down.
+    WayDown,
+    /// Who is there.
+    SecondPerson,
+}
+
+/// Something to be careful about.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[non_exhaustive]
+pub enum Caution {
+    /// This is arithmetic, not training.
+    Arithmetic,
+    /// One pull is reckoned, not many.
+    OnePullOnly,
+    /// A nearly full pull cannot be repeated.
+    HardPull,
+    /// The lower hitch alone holds the climber.
+    SingleHitch,
+    /// A knot catches only after a drop.
+    DropToKnot {
+        /// How far.
+        by: Length,
+    },
+    /// Nothing but a hand moves the hitch up.
+    UntendedHitch,
+    /// A slider where a pulley should be.
+    SlidingTurn,
+    /// More than harnesses are tested with.
+    OverTestMass,
+    /// Past most ratings.
+    PastRatings,
+    /// Hanging still makes people faint.
+    HangingStill,
+    /// Power lines, weather.
+    Surroundings,
+    /// Try it at knee height.
+    KneeHeight,
+}
+
+/// What somebody has, and the share of it that one pull takes.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Gate {
+    /// What they have, in newtons.
+    pub capacity: Spread,
+    /// Need over capacity.
+    pub share: Spread,
+}
+
+/// A part of the rig, and what happens when it fails.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PartFact {
+    /// The rope it is on.
+    pub rope: usize,
+    /// The stop it is at; none for the rope itself.
+    pub stop: Option<usize>,
+    /// Whether its failure alone drops the climber.
+    pub single: bool,
+    /// How far the climber drops before something else holds, where that can be told.
+    pub drop: Option<Length>,
+}
+
+impl PartFact {
+    /// The stop it is at.
+    #[must_use]
+    pub fn stop_in<'a>(&self, rig: &'a Rig) -> Option<&'a Stop> {
+        rig.ropes().get(self.rope)?.stops.get(self.stop?)
+    }
+
+    /// Whether it is a friction hitch.
+    #[must_use]
+    pub fn is_hitch(&self, rig: &Rig) -> bool {
+        self.stop_in(rig).is_some_and(|stop| matches!(stop.what, What::Hitch(_)))
+    }
+}
+
+/// The answer. Forces in newtons, lengths in metres, times in seconds.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Answer {
+    /// Which rig.
+    pub rig_name: RigName,
+    /// The rig.
+    pub rig: Rig,
+    /// How many hands pull at a time.
+    pub hands: Arms,
+    /// What the rope turns round at each turn.
+    pub turns: Vec<(TurnKind, Spread)>,
+    /// The share kept past the sliding hitch.
+    pub drag: Spread,
+    /// The weight of the climber and all they carry.
+    pub weight: Spread,
+    /// Body mass and kit, in kilograms.
+    pub mass: Spread,
+    /// Load over pull, with losses.
+    pub advantage: Spread,
+    /// Load over pull, without.
+    pub ideal: f64,
+    /// The mean share kept at a turn by one's own test.
+    pub turn_efficiency: Option<f64>,
+    /// The pull that one stroke takes.
+    pub need: Spread,
+    /// What the arms pull through a whole stroke.
+    pub arms: Option<Gate>,
+    /// What the hands hold.
+    pub grasp: Option<Gate>,
+    /// Whether the hands' figure rests on the arms' for want of a grip.
+    pub grip_is_reckoned: bool,
+    /// The rope that the hands take in a stroke.
+    pub travel: Option<Spread>,
+    /// The height gained in a stroke.
+    pub gain: Option<Spread>,
+    /// The height to climb.
+    pub height: f64,
+    /// What a hitch gives back.
+    pub setback: Spread,
+    /// How many strokes it is; endless where nothing is gained.
+    pub strokes: Option<Spread>,
+    /// The rope that passes the hands.
+    pub rope_handled: Option<Spread>,
+    /// The time of all strokes without a rest.
+    pub time: Option<Spread>,
+    /// The peak load on the anchor while climbing.
+    pub anchor: Spread,
+    /// The tension of every strand of every rope while pulling.
+    pub tensions: Vec<Vec<Spread>>,
+    /// Whose failure drops the climber.
+    pub parts: Vec<PartFact>,
+    /// What has not been entered yet.
+    pub missing: Vec<Missing>,
+    /// The verdict; none while the strength is not known.
+    pub verdict: Option<Verdict>,
+    /// What to be careful about.
+    pub cautions: Vec<Caution>,
+    /// How many samples it rests on.
+    pub samples: u32,
+    /// Whether more could change it.
+    pub more: bool,
+}

@@ -1,0 +1,151 @@
+//! From inputs to an answer.
+
+use super::climb::{Climb, float, hands_on};
+use super::verdict::{Decided, verdict};
+use super::{Answer, Caution, Gate, Inputs, Missing, PartFact, Verdict};
+use crate::chance::{Draws, Likely, spread_of};
+use crate::field::Spread;
+use crate::float;
+use crate::gear::TurnKind;
+use crate::quantity::Length;
+use crate::reeving::{Drive, Losses, Part, Rig, drop_after, single_parts, statics, untended_hitches};
+
+/// Whether this person can make one pull of this climb, and how many pulls it is.
+///
+/// # Guarantees
+/// Total, and the same bits for the same inputs and effort on every machine. Every likely figure is that of the
+/// likely values; low and high are the 5th and 95th percentiles of the samples.
+#[must_use]
+pub fn ask(inputs: &Inputs, effort: crate::question::Effort) -> Answer {
+    let likely = Climb::of(inputs, &Likely);
+    let climbs: Vec<Climb> = (0..effort.count()).map(|sample| Climb::of(inputs, &Draws::sample(sample))).collect();
+    let spread = |figure: &dyn Fn(&Climb) -> f64| spread_of(figure(&likely), climbs.iter().map(figure).collect());
+    let maybe = |figure: &dyn Fn(&Climb) -> Option<f64>| {
+        figure(&likely).map(|value| spread_of(value, climbs.iter().filter_map(figure).collect()))
+    };
+    let gate = |capacity: &dyn Fn(&Climb) -> Option<f64>| {
+        let share = maybe(&|climb| capacity(climb).map(|capacity| climb.need / capacity))?;
+        Some(Gate { capacity: maybe(capacity)?, share })
+    };
+    let reeved = &inputs.rig;
+    let mut answer = Answer {
+        rig_name: reeved.name,
+        rig: reeved.rig.clone(),
+        hands: hands_on(reeved.name),
+        turns: reeved.turns.clone(),
+        drag: reeved.drag,
+        weight: spread(&|climb| climb.weight),
+        mass: spread(&|climb| climb.weight / crate::quantity::STANDARD_GRAVITY),
+        advantage: spread(&|climb| climb.advantage),
+        ideal: reeved.motion.rope_per_rise.map_or(1.0, float),
+        turn_efficiency: reeved.tested.as_ref().map(|losses| mean(&losses.turns)),
+        need: spread(&|climb| climb.need),
+        arms: gate(&|climb| climb.arms),
+        grasp: gate(&|climb| climb.hands),
+        grip_is_reckoned: inputs.grip.is_none(),
+        travel: maybe(&|climb| climb.travel),
+        gain: maybe(&|climb| climb.gain),
+        height: crate::quantity::Quantity::si(inputs.height),
+        setback: inputs.setback,
+        strokes: maybe(&|climb| climb.strokes),
+        rope_handled: maybe(&|climb| Some(climb.strokes? * climb.travel?)),
+        time: maybe(&|climb| climb.time),
+        anchor: spread(&|climb| climb.anchor),
+        tensions: tensions(&reeved.rig, &likely, &climbs),
+        parts: parts(&reeved.rig),
+        missing: missing(inputs),
+        verdict: None,
+        cautions: Vec::new(),
+        samples: effort.count(),
+        more: effort < crate::question::Effort::FULL,
+    };
+    answer.verdict = judged(&answer, &likely, &climbs);
+    answer.cautions = cautions(inputs, &answer);
+    answer
+}
+
+/// The geometric mean: what like turns would keep.
+fn mean(turns: &[f64]) -> f64 {
+    let logs = turns.iter().fold(0.0, |sum, kept| sum + float::ln(*kept));
+    float::exp(logs / turns.len().max(1) as f64)
+}
+
+fn tensions(rig: &Rig, likely: &Climb, climbs: &[Climb]) -> Vec<Vec<Spread>> {
+    let mut all = likely.tensions.iter().enumerate().map(|(at, value)| {
+        spread_of(*value, climbs.iter().filter_map(|climb| climb.tensions.get(at)).copied().collect())
+    });
+    rig.ropes().iter().map(|rope| all.by_ref().take(rope.stops.len().saturating_sub(1)).collect()).collect()
+}
+
+fn parts(rig: &Rig) -> Vec<PartFact> {
+    let single = single_parts(rig);
+    let mut parts = Vec::new();
+    for (at, rope) in rig.ropes().iter().enumerate() {
+        for (place, stop) in rope.stops.iter().enumerate() {
+            if stop.can_fail() {
+                let part = Part::Stop { rope: at, stop: place };
+                let drop = drop_after(rig, part);
+                parts.push(PartFact { rope: at, stop: Some(place), single: single.contains(&part), drop });
+            }
+        }
+        let whole = Part::Rope { rope: at };
+        parts.push(PartFact { rope: at, stop: None, single: single.contains(&whole), drop: None });
+    }
+    parts
+}
+
+fn missing(inputs: &Inputs) -> Vec<Missing> {
+    let strength = inputs.measured.is_none().then_some(Missing::Strength);
+    let stroke = (inputs.stature.is_none() && inputs.hand_travel.is_none()).then_some(Missing::Stroke);
+    // No field asks for these two yet, so no plan is ever complete.
+    strength.into_iter().chain(stroke).chain([Missing::WayDown, Missing::SecondPerson]).collect()
+}
+
+fn judged(answer: &Answer, likely: &Climb, climbs: &[Climb]) -> Option<Verdict> {
+    let (arms, grasp) = (answer.arms?, answer.grasp?);
+    let mut strains: Vec<f64> = climbs.iter().filter_map(Climb::strain).collect();
+    strains.sort_unstable_by(f64::total_cmp);
+    let tighter = if likely.gain.is_some_and(|gain| gain <= 0.0) {
+        Decided::Stroke
+    } else if grasp.share.likely > arms.share.likely {
+        Decided::Hands
+    } else {
+        Decided::Arms
+    };
+    Some(verdict(&strains, tighter, answer.missing.is_empty()))
+}
+
+/// From this share of one's strength on a pull cannot be repeated often: ten times at 80 % (Johnson 2009).
+const HARD: f64 = 0.8;
+
+fn cautions(inputs: &Inputs, answer: &Answer) -> Vec<Caution> {
+    let drop = answer.parts.iter().filter_map(|part| part.drop).find(|drop| *drop > Length::metres(0.0));
+    let single_hitch = answer.parts.iter().any(|part| part.single && part.is_hitch(&answer.rig));
+    let sliding = |(kind, _): &(TurnKind, Spread)| matches!(kind, TurnKind::Carabiner | TurnKind::Ring);
+    let hard = answer.arms.is_some_and(|gate| gate.share.likely > HARD);
+    let mut cautions = vec![Caution::Arithmetic, Caution::OnePullOnly];
+    let mut when = |holds: bool, caution: Caution| {
+        if holds {
+            cautions.push(caution);
+        }
+    };
+    when(hard, Caution::HardPull);
+    when(single_hitch, Caution::SingleHitch);
+    if let Some(by) = drop {
+        when(true, Caution::DropToKnot { by });
+    }
+    when(hitch_is_untended(inputs), Caution::UntendedHitch);
+    when(answer.turns.iter().any(sliding), Caution::SlidingTurn);
+    // The mass that harnesses are tested with, and a rating past most, in kilograms.
+    when(answer.mass.likely > 140.0, Caution::PastRatings);
+    when((100.0..=140.0).contains(&answer.mass.likely), Caution::OverTestMass);
+    cautions.extend([Caution::HangingStill, Caution::Surroundings, Caution::KneeHeight]);
+    cautions
+}
+
+fn hitch_is_untended(inputs: &Inputs) -> bool {
+    let reeved = &inputs.rig;
+    let losses = Losses::none(&reeved.rig);
+    statics(&reeved.rig, &reeved.pull, &reeved.motion, &losses, &Drive::Pull(1.0, Vec::new()))
+        .is_ok_and(|forces| !untended_hitches(&reeved.rig, &reeved.pull, &reeved.motion, &forces).is_empty())
+}

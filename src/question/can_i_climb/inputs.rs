@@ -1,0 +1,208 @@
+//! What the question reads, checked.
+
+use crate::climber::{
+    Arms, BODY_MASS, GRIP_LEFT, GRIP_RIGHT, Grip, HAND_TRAVEL, HOLD, Hold, KIT_MASS, MEASURED_PULL, POSTURE, PULL_ARMS,
+    PULL_HELD, PULL_TAKEN, Posture, PullTaken, STACK_LENGTH, STATURE,
+};
+use crate::draft::{Draft, Reader};
+use crate::error::{Error, Reason};
+use crate::field::{Field, Kind, Limits, Row, Spread};
+use crate::gear::{LOWER_EFFICIENCY, LOWER_TURN, TurnKind, UPPER_EFFICIENCY, UPPER_TURN, kept_by};
+use crate::hitch::{HITCH_DRAG, SETBACK};
+use crate::quantity::{Dimension, FOOT, Force, Length, METRE, Mass, Quantity, Ratio};
+use crate::reeving::{
+    BACKUP, BodyKind, KNOT_SLACK, Losses, Motion, Phase, RIG, Rig, RigName, TEST_MASS, TEST_PULL, What, kinematics,
+    losses_that_give,
+};
+
+/// The height to be gained.
+pub static CLIMB_HEIGHT: Field<Length> = Field::new(Row {
+    id: "climbHeight",
+    noun: "height to climb",
+    hint: "From where you hang just clear of the ground or chair to where you want to be. It is less than the height of the crotch.",
+    kind: Kind::Quantity(Limits {
+        dimension: Dimension::Length,
+        least: 0.2,
+        most: 120.0,
+        example: 11.0,
+        likely: None,
+        bare: Some([METRE, FOOT]),
+    }),
+    why: "No tree is taller than 120 m; below 20 cm there is nothing to climb (judged).",
+    private: false,
+});
+
+/// The fields that are read, in the order people are asked.
+pub static FIELDS: &[&Row] = &[
+    &BODY_MASS.row,
+    &CLIMB_HEIGHT.row,
+    &RIG.row,
+    &MEASURED_PULL.row,
+    &PULL_TAKEN.row,
+    &PULL_ARMS.row,
+    &PULL_HELD.row,
+    &GRIP_RIGHT.row,
+    &GRIP_LEFT.row,
+    &HOLD.row,
+    &STATURE.row,
+    &HAND_TRAVEL.row,
+    &POSTURE.row,
+    &KIT_MASS.row,
+    &UPPER_TURN.row,
+    &LOWER_TURN.row,
+    &UPPER_EFFICIENCY.row,
+    &LOWER_EFFICIENCY.row,
+    &HITCH_DRAG.row,
+    &SETBACK.row,
+    &STACK_LENGTH.row,
+    &TEST_MASS.row,
+    &TEST_PULL.row,
+    &BACKUP.row,
+    &KNOT_SLACK.row,
+];
+
+/// A pull that was measured, and how.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Measured {
+    /// The reading.
+    pub pull: Force,
+    /// How it was taken.
+    pub taken: PullTaken,
+    /// With how many arms.
+    pub arms: Arms,
+    /// What the hands held.
+    pub held: Hold,
+}
+
+/// The inputs of the question. Made only by [`Inputs::of`], so that asking cannot fail.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Inputs {
+    pub(super) body_mass: Mass,
+    pub(super) kit_mass: Spread,
+    pub(super) height: Length,
+    pub(super) measured: Option<Measured>,
+    pub(super) grip: Option<Grip>,
+    pub(super) hold: Hold,
+    pub(super) stature: Option<Length>,
+    pub(super) hand_travel: Option<Length>,
+    pub(super) posture: Posture,
+    pub(super) setback: Spread,
+    pub(super) stack: Spread,
+    pub(super) rig: Reeved,
+}
+
+/// A rig that has been worked out as far as it does not depend on figures that vary.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Reeved {
+    pub(super) name: RigName,
+    pub(super) rig: Rig,
+    pub(super) pull: Phase,
+    pub(super) motion: Motion,
+    /// What the rope turns round at each turn, and the share that each keeps.
+    pub(super) turns: Vec<(TurnKind, Spread)>,
+    pub(super) drag: Spread,
+    /// The losses that one's own test comes to, in place of the others.
+    pub(super) tested: Option<Losses<f64>>,
+}
+
+impl Inputs {
+    /// The inputs that a draft comes to.
+    ///
+    /// # Errors
+    /// Everything that is wrong with the draft.
+    pub fn of(draft: &Draft) -> Result<Self, Vec<Error>> {
+        let mut reader = crate::question::reader(draft);
+        let body_mass = reader.need(&BODY_MASS);
+        let height = reader.need(&CLIMB_HEIGHT);
+        let rig = reeved(&mut reader);
+        let kit_mass = reader.spread(&KIT_MASS);
+        let pull = reader.maybe(&MEASURED_PULL);
+        let (taken, arms, held) = (reader.chosen(&PULL_TAKEN), reader.chosen(&PULL_ARMS), reader.chosen(&PULL_HELD));
+        let newtons = |force: Force| force.in_newtons();
+        let left = reader.maybe(&GRIP_LEFT).map(newtons);
+        let right = reader.maybe(&GRIP_RIGHT).map(newtons);
+        let (hold, posture) = (reader.chosen(&HOLD), reader.chosen(&POSTURE));
+        let (stature, hand_travel) = (reader.maybe(&STATURE), reader.maybe(&HAND_TRAVEL));
+        let (setback, stack) = (reader.spread(&SETBACK), reader.spread(&STACK_LENGTH));
+        reader.done(|| {
+            let measured = match pull {
+                Some(pull) => Some(Measured { pull, taken: taken?, arms: arms?, held: held? }),
+                None => None,
+            };
+            Some(Self {
+                body_mass: body_mass?,
+                kit_mass: kit_mass?,
+                height: height?,
+                measured,
+                grip: Grip::of(left, right),
+                hold: hold?,
+                stature,
+                hand_travel,
+                posture: posture?,
+                setback: setback?,
+                stack: stack?,
+                rig: rig?,
+            })
+        })
+    }
+}
+
+fn reeved(reader: &mut Reader<'_>) -> Option<Reeved> {
+    let name = reader.need(&RIG);
+    let backup = reader.chosen(&BACKUP);
+    let slack = reader.spread(&KNOT_SLACK);
+    let upper = (reader.chosen(&UPPER_TURN), reader.maybe(&UPPER_EFFICIENCY));
+    let lower = (reader.chosen(&LOWER_TURN), reader.maybe(&LOWER_EFFICIENCY));
+    let drag = reader.spread(&HITCH_DRAG);
+    let test = (reader.maybe(&TEST_MASS), reader.maybe(&TEST_PULL));
+    let name = name?;
+    let made = name.rig(backup?.with_slack(Length::from_si(slack?.likely)));
+    let rig = noted(reader, made)?;
+    let pull = Phase::pull(&rig);
+    let motion = noted(reader, kinematics(&rig, &pull))?;
+    let turn_bodies = rig.stops().filter(|stop| matches!(stop.what, What::Turn(_))).map(|stop| rig.kind_at(stop));
+    let turns = turn_bodies
+        .map(|body| if body == Some(BodyKind::Climber) { lower } else { upper })
+        .map(|(kind, own): (Option<TurnKind>, Option<Ratio>)| Some((kind?, kept_by(kind?, own))))
+        .collect::<Option<Vec<_>>>()?;
+    let tested = match test {
+        (Some(mass), Some(force)) => Some(tested(reader, (&rig, &pull, &motion), &turns, mass, force)?),
+        (None, None) => None,
+        _ => {
+            let fields = vec![TEST_MASS.row.id.to_owned(), TEST_PULL.row.id.to_owned()];
+            reader.note(Error { fields, reason: Reason::HalfATest });
+            None
+        }
+    };
+    Some(Reeved { name, rig, pull, motion, turns, drag: drag?, tested })
+}
+
+fn tested(
+    reader: &mut Reader<'_>,
+    (rig, pull, motion): (&Rig, &Phase, &Motion),
+    turns: &[(TurnKind, Spread)],
+    mass: Mass,
+    force: Force,
+) -> Option<Losses<f64>> {
+    let measured = mass.weight().in_newtons() / force.in_newtons();
+    let kept: Vec<f64> = turns.iter().map(|(_, kept)| kept.likely).collect();
+    let found = noted(reader, losses_that_give(rig, pull, motion, &kept, measured))?;
+    if found.is_none() {
+        let ideal = motion.rope_per_rise.map_or(1.0, |ideal| *ideal.numer() as f64 / *ideal.denom() as f64);
+        let reason = if turns.is_empty() {
+            Reason::TestWithoutTurns
+        } else {
+            Reason::TestOutOfRange { measured: Ratio::new(measured), ideal: Ratio::new(ideal) }
+        };
+        reader.note(Error { fields: vec![TEST_MASS.row.id.to_owned(), TEST_PULL.row.id.to_owned()], reason });
+    }
+    found
+}
+
+/// The value, or a note that the rig cannot be worked out.
+fn noted<T, E>(reader: &mut Reader<'_>, result: Result<T, E>) -> Option<T> {
+    if result.is_err() {
+        reader.note(Error::of(RIG.row.id, Reason::UnworkableRig));
+    }
+    result.ok()
+}

@@ -1,0 +1,36 @@
+//! Can I climb this? One pull, by the arms and by the hands, and how many of them it is to the height.
+//!
+//! ```text
+//!   pull needed = weight / real advantage              (reeving)
+//!   gain        = hand's travel / rope per metre of rise - setback
+//!   strokes     = height / gain
+//! ```
+//!
+//! # Example
+//! ```
+//! use boughline::climber::{BODY_MASS, MEASURED_PULL};
+//! use boughline::quantity::{Force, Mass};
+//! use boughline::question::{Effort, can_i_climb};
+//! use boughline::Draft;
+//!
+//! let draft = Draft::new()
+//!     .with(&BODY_MASS, Mass::kilograms(80.0))
+//!     .with(&MEASURED_PULL, Force::newtons(520.0))
+//!     .set("climbHeight", "11 m")
+//!     .set("rig", "tail-3");
+//! let inputs = can_i_climb::Inputs::of(&draft).map_err(|errors| errors.len())?;
+//! let answer = can_i_climb::ask(&inputs, Effort::FULL);
+//! assert_eq!(answer.need.likely.round(), 328.0);
+//! # Ok::<(), usize>(())
+//! ```
+
+mod answer;
+mod ask;
+mod climb;
+mod inputs;
+mod verdict;
+
+pub use answer::{Answer, Caution, Gate, Missing, PartFact};
+pub use ask::ask;
+pub use inputs::{CLIMB_HEIGHT, FIELDS, Inputs, Measured};
+pub use verdict::{AT_LEAST_WITHIN, Decided, Level, UNDER_IS_OUT, Verdict};

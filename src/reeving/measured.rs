@@ -1,0 +1,129 @@
+//! Feeding back one's own test: what the turns must keep for the rig to give the advantage that was measured.
+
+use super::{Drive, Fault, Losses, Motion, Phase, Rig, statics};
+use crate::field::{Field, Kind, Limits, Row};
+use crate::float;
+use crate::quantity::{Dimension, Force, KILOGRAM, Mass, NEWTON, POUND, POUND_FORCE};
+
+/// The losses, all turns scaled by one power, with which a rig gives a real advantage.
+///
+/// One reading and several unknown turns: so each turn's ratio e becomes e^k with the same k, and what the sliding
+/// hitch drags is taken to be in the reading.
+///
+/// # Guarantees
+/// None when no power gives it: without turns, or where the advantage is not between what the rig gives without loss
+/// and what is left when the turns keep next to nothing.
+///
+/// # Errors
+/// A [`Fault`] of the rig's own.
+///
+/// # Source
+/// Geometry. Common practice, no source: a rope-only 3:1 measured at a real advantage of 2.28 to 2.31 comes to
+/// 0.737 to 0.750 a turn, hitch drag included.
+pub fn losses_that_give(
+    rig: &Rig,
+    phase: &Phase,
+    motion: &Motion,
+    turns: &[f64],
+    advantage: f64,
+) -> Result<Option<Losses<f64>>, Fault> {
+    let scaled = |power: f64| Losses {
+        turns: turns.iter().map(|kept| float::exp(power * float::ln(kept.min(PERFECT)))).collect(),
+        hitches: vec![1.0; rig.hitches],
+    };
+    let given = |power: f64| {
+        statics(rig, phase, motion, &scaled(power), &Drive::Pull(1.0, Vec::new())).map(|forces| forces.load.low)
+    };
+    let (mut less, mut more) = (0.0, MOST_POWER);
+    if turns.is_empty() || advantage > given(less)? || advantage < given(more)? {
+        return Ok(None);
+    }
+    // Halving an interval of doubles: after 200 steps its ends are neighbours.
+    for _ in 0..200 {
+        let middle = less + (more - less) / 2.0;
+        if given(middle)? >= advantage {
+            less = middle;
+        } else {
+            more = middle;
+        }
+    }
+    Ok(Some(scaled(less)))
+}
+
+/// A turn said to lose nothing must still be able to account for a loss.
+const PERFECT: f64 = 0.999;
+
+/// Any turn at this power keeps next to nothing.
+const MOST_POWER: f64 = 1e5;
+
+/// The mass lifted in one's own test.
+pub static TEST_MASS: Field<Mass> = Field::new(Row {
+    id: "testMass",
+    noun: "all-up mass in your own test",
+    hint: "You and all you carried when you measured the pull of this rig.",
+    kind: Kind::Quantity(Limits {
+        dimension: Dimension::Mass,
+        least: 5.0,
+        most: 310.0,
+        example: 90.0,
+        likely: None,
+        bare: Some([KILOGRAM, POUND]),
+    }),
+    why: "Up to the heaviest body and kit that are taken.",
+    private: true,
+});
+
+/// The pull it took in one's own test.
+pub static TEST_PULL: Field<Force> = Field::new(Row {
+    id: "testPull",
+    noun: "pull in your own test",
+    hint: "What a luggage scale in the rope at your hand showed while you rose slowly on this rig.",
+    kind: Kind::Quantity(Limits {
+        dimension: Dimension::Force,
+        least: 5.0,
+        most: 3000.0,
+        example: 380.0,
+        likely: None,
+        bare: Some([NEWTON, POUND_FORCE]),
+    }),
+    why: "Below 5 N a scale shows nothing; above 3 kN no pair of arms is known to pull (judged).",
+    private: true,
+});
+
+#[cfg(test)]
+mod tests {
+    use super::super::{Backup, catalogue, kinematics};
+    use super::*;
+
+    fn kept_at(turns: &[f64], advantage: f64) -> Option<Losses<f64>> {
+        let rig = catalogue::tail_three_to_one(Backup::None).unwrap();
+        let pull = Phase::pull(&rig);
+        let motion = kinematics(&rig, &pull).unwrap();
+        losses_that_give(&rig, &pull, &motion, turns, advantage).unwrap()
+    }
+
+    /// Common practice, no source: 94.3 kg all-up and 400 N; 0.737 to 0.750 a turn, hitch drag included.
+    #[test]
+    fn one_reported_test_comes_to_0_737_to_0_750_a_turn() {
+        let measured = Mass::kilograms(94.3).weight().in_newtons() / 400.0;
+        for advantage in [2.28, measured] {
+            let kept = kept_at(&[0.9, 0.9], advantage).unwrap().turns;
+            assert!((0.7365..0.7505).contains(&kept[0]), "{advantage}: {kept:?}");
+            // By hand: 1 + x + x^2 = advantage.
+            let by_hand = ((4.0 * advantage - 3.0).sqrt() - 1.0) / 2.0;
+            assert!((kept[0] - by_hand).abs() < 1e-12 && (kept[1] - by_hand).abs() < 1e-12);
+        }
+    }
+
+    #[test]
+    fn unlike_turns_are_scaled_by_one_power() {
+        let kept = kept_at(&[0.9, 0.55], 2.0).unwrap().turns;
+        assert!((float::ln(kept[0]) / float::ln(0.9) - float::ln(kept[1]) / float::ln(0.55)).abs() < 1e-9);
+    }
+
+    #[test]
+    fn a_reading_that_cannot_be_has_no_losses() {
+        assert_eq!(kept_at(&[0.9, 0.9], 3.01), None);
+        assert_eq!(kept_at(&[0.9, 0.9], 0.99), None);
+    }
+}

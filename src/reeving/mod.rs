@@ -1,0 +1,43 @@
+//! Reeving: what a rig of ropes, turns and hitches does, from one small model and never a formula for each rig.
+//!
+//! A [`Rig`] is [`Body`]s in order of height and [`Rope`]s as the [`Stop`]s they make. A [`Phase`] says which hitches
+//! grip and what the hand does. [`kinematics`] answers how far things move, in exact fractions; [`statics`] which
+//! tensions balance every body; [`single_parts`] whose failure drops the climber.
+//!
+//! # Example
+//! ```
+//! use boughline::reeving::{Drive, Losses, Phase, catalogue, kinematics, statics};
+//!
+//! let rig = catalogue::tail_three_to_one(catalogue::Backup::None)?;
+//! let pull = Phase::pull(&rig);
+//! let motion = kinematics(&rig, &pull)?;
+//! assert_eq!(motion.rope_per_rise, Some(3.into()));
+//!
+//! // Half of the force is lost at the upper turn, a tenth at the lower one, nothing at the hitch.
+//! let losses = Losses { turns: vec![0.9, 0.5], hitches: vec![1.0, 1.0] };
+//! let forces = statics(&rig, &pull, &motion, &losses, &Drive::Pull(1.0, vec![]))?;
+//! assert_eq!(forces.load.low, 1.0 + 0.5 + 0.5 * 0.9);
+//! # Ok::<(), boughline::reeving::Fault>(())
+//! ```
+
+mod balance;
+pub mod catalogue;
+mod fault;
+mod held;
+mod kinematics;
+mod linear;
+mod measured;
+mod number;
+mod phase;
+mod rig;
+mod statics;
+
+pub use catalogue::{BACKUP, Backup, BackupKind, KNOT_SLACK, RIG, RigName};
+pub use fault::Fault;
+pub use held::{Part, drop_after, is_held, single_parts};
+pub use kinematics::{Motion, kinematics};
+pub use measured::{TEST_MASS, TEST_PULL, losses_that_give};
+pub use number::{Fraction, Number};
+pub use phase::{HandDoes, Phase};
+pub use rig::{Body, BodyKind, MOST_MOVING, MOST_STRANDS, Noun, Rig, Rope, Stop, What};
+pub use statics::{Drive, Forces, Losses, Span, statics, untended_hitches};

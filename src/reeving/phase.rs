@@ -1,0 +1,124 @@
+//! A phase: which hitches grip, what the driving hand does, and the runs of rope that follow from it.
+
+use super::{BodyKind, Rig, Rope, What};
+
+/// What the driving hand does.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum HandDoes {
+    /// Takes rope in.
+    Takes,
+    /// Gives rope out under control.
+    Gives,
+    /// Is not there.
+    Off,
+}
+
+/// A state of the rig's hitches and hands.
+///
+/// Gripping is a state, never a second copy of the rig: a gripping hitch holds its place on the rope, a sliding one
+/// moves along it and drags.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Phase {
+    /// Whether each hitch grips, in the order of [`What::Hitch`]; one that is not named slides.
+    pub grips: Vec<bool>,
+    /// What the driving hand does.
+    pub hand: HandDoes,
+}
+
+impl Phase {
+    /// The hand takes rope: hitches on carriages grip, those at the climber slide.
+    #[must_use]
+    pub fn pull(rig: &Rig) -> Self {
+        Self { grips: Self::gripping(rig, |kind| kind != BodyKind::Climber), hand: HandDoes::Takes }
+    }
+
+    /// The upper hitches are moved up: those at the climber grip.
+    #[must_use]
+    pub fn reset(rig: &Rig) -> Self {
+        Self { grips: Self::gripping(rig, |kind| kind != BodyKind::Carriage), hand: HandDoes::Off }
+    }
+
+    /// Every hitch grips and no hand is on the rope; a backup carries nothing.
+    #[must_use]
+    pub fn hold(rig: &Rig) -> Self {
+        Self { grips: Self::gripping(rig, |_| true), hand: HandDoes::Off }
+    }
+
+    /// The hand gives back the rope it took.
+    #[must_use]
+    pub fn lower(rig: &Rig) -> Self {
+        Self { hand: HandDoes::Gives, ..Self::pull(rig) }
+    }
+
+    fn gripping(rig: &Rig, on: impl Fn(BodyKind) -> bool) -> Vec<bool> {
+        rig.stops()
+            .filter(|stop| matches!(stop.what, What::Hitch(_)))
+            .map(|stop| !stop.backup && rig.kind_at(stop).is_some_and(&on))
+            .collect()
+    }
+
+    /// Whether the rope cannot move past a stop.
+    pub(super) fn fixes(&self, what: What) -> bool {
+        match what {
+            What::Tied => true,
+            What::Hitch(number) => self.grips.get(number).copied().unwrap_or(false),
+            What::Hand(0) => self.hand != HandDoes::Off,
+            What::Hand(_) | What::Turn(_) | What::Knot(_) | What::Free => false,
+        }
+    }
+
+    /// The pieces of a rope between neighbouring fixed stops or its ends.
+    pub(super) fn runs(&self, rope: &Rope) -> Vec<Run> {
+        let last = rope.stops.len().saturating_sub(1);
+        let marks = rope.stops.iter().enumerate().filter(|(at, stop)| *at == 0 || *at == last || self.fixes(stop.what));
+        let marks: Vec<(usize, End)> = marks.map(|(at, stop)| (at, End::of(stop.what))).collect();
+        marks
+            .windows(2)
+            .filter_map(|pair| match pair {
+                [(first, start), (last, end)] => Some(Run { first: *first, last: *last, start: *start, end: *end }),
+                _ => None,
+            })
+            .collect()
+    }
+}
+
+/// How a run ends.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum End {
+    /// Tied, or gripped.
+    Fixed,
+    /// In the driving hand.
+    Hand,
+    /// Loose.
+    Free,
+}
+
+impl End {
+    fn of(what: What) -> Self {
+        match what {
+            What::Hand(0) => Self::Hand,
+            What::Free => Self::Free,
+            _ => Self::Fixed,
+        }
+    }
+}
+
+/// A piece of rope from one fixed stop, or end, to the next.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) struct Run {
+    /// The stop it starts at.
+    pub(super) first: usize,
+    /// The stop it ends at.
+    pub(super) last: usize,
+    /// How it starts.
+    pub(super) start: End,
+    /// How it ends.
+    pub(super) end: End,
+}
+
+impl Run {
+    /// Whether one end is loose, so that it carries only what a helper's hand puts on it.
+    pub(super) fn is_loose(&self) -> bool {
+        self.start == End::Free || self.end == End::Free
+    }
+}

@@ -1,0 +1,97 @@
+//! Every publication that a figure comes from, and how the figure was obtained.
+
+/// How a figure got here from its source.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Obtained {
+    /// Read in a stored copy of the source.
+    Read,
+    /// Read in a second source that quotes the first.
+    Quoted,
+    /// Recalled, not checked.
+    Memory,
+    /// Recomputed from open data.
+    Computed,
+    /// Nobody published it: our reasoned default, adjustable, always shown with its range.
+    Judged,
+    /// It follows from lengths and angles alone.
+    Geometry,
+    /// It is agreed to be so.
+    Definition,
+    /// Climbers say so; there is no publication.
+    CommonPractice,
+}
+
+impl Obtained {
+    /// The words for it.
+    #[must_use]
+    pub const fn words(self) -> &'static str {
+        match self {
+            Self::Read => "read in a stored copy",
+            Self::Quoted => "quoted by a second source",
+            Self::Memory => "from memory, not checked",
+            Self::Computed => "computed from open data",
+            Self::Judged => "judged: nobody published it",
+            Self::Geometry => "geometry",
+            Self::Definition => "by definition",
+            Self::CommonPractice => "common practice, no source",
+        }
+    }
+}
+
+/// One publication, or one way of knowing.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Source {
+    /// Its id, which never changes.
+    pub id: &'static str,
+    /// Author, title, edition, page or table.
+    pub title: &'static str,
+    /// How the figures were obtained.
+    pub obtained: Obtained,
+}
+
+macro_rules! sources {
+    ($($name:ident: $id:literal, $title:literal, $obtained:ident;)*) => {
+        $(#[doc = concat!($title, ".")]
+        pub const $name: Source = Source { id: $id, title: $title, obtained: Obtained::$obtained };)*
+
+        /// All of them.
+        pub const SOURCES: &[Source] = &[$($name),*];
+    };
+}
+
+sources! {
+    ANSUR: "ansur-ii", "US Army anthropometric survey ANSUR II (2012), public microdata: overhead grip reach sitting, regressed on stature", Computed;
+    CROSBY: "crosby-1994", "C. A. Crosby and others, hand strength: normative values (1994): the dominant hand is about 10 % stronger in right-handers", Read;
+    DELANEY: "delaney", "R. Delaney, Physics for Roping Technicians (2022), p. 90: efficiency of carabiners and pulleys, and the rule that each turn multiplies the tension", Quoted;
+    PRATTLEY: "prattley-2016", "Prattley, pulley-versus-carabiner test (2016): 0.53 for a carabiner, 0.83 for a small pulley, n = 5", Read;
+    SETNICKA: "setnicka-1977", "T. Setnicka, Wilderness Search and Rescue (1977): 0.66 for a carabiner, 0.75 for a cheap pulley, 0.93 for a rescue pulley", Quoted;
+    JOHNSON: "johnson-2009", "Johnson and others, J Strength Cond Res 23:1022 (2009): about ten repetitions at 80 % of the greatest pull-down", Read;
+    LA_DELFA: "la-delfa-2017", "La Delfa and Potvin, Appl Ergon 59:410 (2017): pull by height of the hand, evaluated from its published coefficients", Computed;
+    YOUNG: "young-2009", "Young and others, Hum Factors 51:705 (2009): what one hand holds overhead, as a multiple of grip", Read;
+    TREE_RESCUE: "tree-rescue-2022", "Arboriculture Australia, Tree rescue manual (2022), p. 84: load on the crotch", Read;
+    HARNESS_TEST: "harness-mass", "Fall-protection standards test with 100 kg; ratings of 136 to 150 kg exist, and every part must carry the same rating", Read;
+    AFAG401: "hse-afag401", "Health and Safety Executive, leaflet AFAG401: two people at all tree climbing, one on the ground able and equipped to rescue", Read;
+    RAUCH: "rauch-2019", "Rauch and others (2019): hanging still in a sit harness, 30 % of tests ended near fainting, the earliest at 13.4 min", Read;
+    GRAVITY: "standard-gravity", "Standard gravity, 9.80665 m/s2 (3rd General Conference on Weights and Measures, 1901; the place is from memory)", Definition;
+    GEOMETRY: "geometry", "Ropes keep their length, and the forces on every part balance", Geometry;
+    JUDGED: "judged", "The authors' own reasoned figure, always shown with its range; enter yours where you can measure it", Judged;
+    COMMON_PRACTICE: "common-practice", "What climbers report of such rigs: about 6 in a stroke sitting, about 9 in leaning back or with a hand loop", CommonPractice;
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn ids_are_kebab_case_and_differ() {
+        for (at, source) in SOURCES.iter().enumerate() {
+            assert!(
+                source.id.chars().all(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-'),
+                "{}",
+                source.id
+            );
+            assert!(SOURCES.iter().skip(at + 1).all(|other| other.id != source.id), "{}", source.id);
+            assert!(source.title.len() > 10);
+        }
+    }
+}

@@ -1,0 +1,31 @@
+//! Parts of the rig, and what happens when they fail.
+
+use super::{PartLine, metres, sentence};
+use crate::quantity::{Length, View};
+use crate::question::can_i_climb::{Answer, PartFact};
+
+/// The parts as people read them, single ones first.
+pub(super) fn part_lines(answer: &Answer, view: View) -> Vec<PartLine> {
+    let mut lines: Vec<PartLine> = answer.parts.iter().map(|part| part_line(answer, part, view)).collect();
+    lines.sort_by_key(|line| !line.single);
+    lines
+}
+
+fn part_line(answer: &Answer, part: &PartFact, view: View) -> PartLine {
+    let rope = answer.rig.ropes().get(part.rope);
+    let noun = part.stop_in(&answer.rig).map(|stop| &stop.noun).or(rope.map(|rope| &rope.noun));
+    let text = match part.drop {
+        _ if part.single => "If it fails, you fall: nothing else in this model holds you.".to_owned(),
+        Some(drop) if drop > Length::metres(0.0) => {
+            format!("If it fails, a knot holds you after a drop of about {}.", metres(drop.in_metres(), view))
+        }
+        _ => "If it fails at rest, something else still holds you.".to_owned(),
+    };
+    let at = part.stop.map_or_else(String::new, |stop| format!("-{stop}"));
+    PartLine {
+        id: format!("rope-{}{at}", part.rope),
+        noun: noun.map_or_else(String::new, |noun| sentence(noun)),
+        single: part.single,
+        text,
+    }
+}

@@ -1,0 +1,82 @@
+//! A field's row as a form shows it.
+
+use super::error::{example, range};
+use crate::field::{Kind, Named, Row};
+use crate::quantity::{Dimension, View, plain, written};
+use serde::Serialize;
+
+/// An option of a choice.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+pub struct ChoiceLine {
+    /// Its id.
+    pub id: &'static str,
+    /// What people call it.
+    pub noun: &'static str,
+    /// What it means.
+    pub hint: &'static str,
+}
+
+impl From<&Named> for ChoiceLine {
+    fn from(named: &Named) -> Self {
+        Self { id: named.id, noun: named.noun, hint: named.hint }
+    }
+}
+
+/// A field as a form shows it.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct RowLine {
+    /// Its id.
+    pub id: &'static str,
+    /// What people call it.
+    pub noun: &'static str,
+    /// How to find the value.
+    pub hint: &'static str,
+    /// `quantity` or `choice`.
+    pub kind: &'static str,
+    /// The symbol of the unit that a bare number gets.
+    pub unit: Option<&'static str>,
+    /// What is taken when nothing is said: the id of an option, or a figure with its range.
+    pub likely: Option<String>,
+    /// The limits.
+    pub range: Option<String>,
+    /// Why these limits and this default.
+    pub why: &'static str,
+    /// The options.
+    pub options: Option<Vec<ChoiceLine>>,
+    /// Whether it tells of somebody's body.
+    pub private: bool,
+    /// A value as somebody would write it.
+    pub example: Option<String>,
+}
+
+/// The field as a form shows it.
+#[must_use]
+pub fn row_line(row: &'static Row, view: View) -> RowLine {
+    let (kind, likely, limits, options, shown) = match row.kind {
+        Kind::Quantity(limits) => {
+            let text = |si: f64| match limits.dimension {
+                Dimension::Ratio => plain(si, 2, view),
+                dimension => written(si, dimension, view),
+            };
+            let likely = limits.likely.map(|s| format!("{}, from {} to {}", text(s.likely), text(s.low), text(s.high)));
+            ("quantity", likely, Some(range(limits, view)), None, Some(example(row, limits, view)))
+        }
+        Kind::Choice { options, likely } => {
+            let lines = options.iter().map(ChoiceLine::from).collect();
+            ("choice", likely.map(str::to_owned), None, Some(lines), None)
+        }
+    };
+    RowLine {
+        id: row.id,
+        noun: row.noun,
+        hint: row.hint,
+        kind,
+        unit: row.bare_unit(view.system).map(|unit| unit.symbol),
+        likely,
+        range: limits,
+        why: row.why,
+        options,
+        private: row.private,
+        example: shown,
+    }
+}
