@@ -1,11 +1,13 @@
 //! The climber: what they weigh, what their arms pull, what their hands hold, how far they reach.
 
+mod arms;
 mod body;
 mod hold;
 mod pull;
 mod stroke;
 
+pub use arms::Arms;
 pub use body::{BODY_MASS, KIT_MASS, STATURE};
 pub use hold::{GRIP_LEFT, GRIP_RIGHT, Grip, HOLD, Hold, PULL_OVER_GRIP, held_by};
-pub use pull::{Arms, MEASURED_PULL, PULL_ARMS, PULL_HELD, PULL_TAKEN, PullTaken, arm_pull};
+pub use pull::{MEASURED_PULL, PULL_ARMS, PULL_HELD, PULL_TAKEN, PullTaken, arm_pull};
 pub use stroke::{HAND_TRAVEL, POSTURE, PULL_TIME, Posture, RESET_TIME, Reach, STACK_LENGTH, reach, share_used};

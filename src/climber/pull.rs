@@ -1,5 +1,6 @@
 //! What the arms pull, from a measurement, best evidence first.
 
+use super::{Arms, Hold};
 use crate::field::{Field, Kind, Limits, Row, Spread, choice};
 use crate::quantity::{Dimension, Force, NEWTON, POUND_FORCE};
 
@@ -12,16 +13,6 @@ choice! {
         LowestPoint = "lowest-point", "still, hands at chest height", "The same with the hands where your pull ends.";
         /// The load of ten repetitions.
         TenRepetitions = "ten-repetitions", "ten repetitions", "The load that you can pull down ten times, no more.";
-    }
-}
-
-choice! {
-    /// How many arms pulled.
-    Arms {
-        /// Both.
-        Two = "two", "both arms", "Both hands on the rope or bar.";
-        /// One.
-        One = "one", "one arm", "One hand; the other idle.";
     }
 }
 
@@ -100,25 +91,14 @@ pub static PULL_ARMS: Field<Arms> = Field::new(Row {
 });
 
 /// What the hands held while it was measured.
-pub static PULL_HELD: Field<super::Hold> = Field::new(Row {
+pub static PULL_HELD: Field<Hold> = Field::new(Row {
     id: "pullHeld",
     noun: "what the hands held then",
     hint: "What was held proves what the hands can hold.",
-    kind: Kind::Choice { options: super::Hold::OPTIONS, likely: Some("cross-handle") },
+    kind: Kind::Choice { options: Hold::OPTIONS, likely: Some("cross-handle") },
     why: "A handle is the cautious reading: on bare rope the same pull would prove stronger hands.",
     private: false,
 });
-
-impl Arms {
-    /// How many.
-    #[must_use]
-    pub const fn count(self) -> f64 {
-        match self {
-            Self::Two => 2.0,
-            Self::One => 1.0,
-        }
-    }
-}
 
 #[cfg(test)]
 mod tests {

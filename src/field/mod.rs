@@ -2,147 +2,15 @@
 
 mod choice;
 mod limits;
+mod row;
 mod said;
 mod spread;
+mod value;
 
 pub use choice::Named;
 pub(crate) use choice::choice;
 pub use limits::Limits;
-pub use said::{Refusal, Said};
+pub use row::{Kind, Row};
+pub use said::{Reading, Refusal, Said};
 pub use spread::Spread;
-
-use crate::quantity::{Quantity, System, Unit, canonical, canonical_si, read, tidy};
-use std::marker::PhantomData;
-
-/// What may be said in a field.
-#[derive(Debug, Clone, Copy, PartialEq)]
-#[non_exhaustive]
-pub enum Kind {
-    /// A number with a unit.
-    Quantity(Limits),
-    /// One of a list.
-    Choice {
-        /// The list.
-        options: &'static [Named],
-        /// The id that is taken when nothing is said.
-        likely: Option<&'static str>,
-    },
-}
-
-/// What one thing said in a field comes to.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Reading {
-    /// A quantity, in SI.
-    Si(f64),
-    /// A choice, by its place in the list.
-    Choice(usize),
-}
-
-/// A field, whatever the type of what it holds.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Row {
-    /// Its id, which never changes.
-    pub id: &'static str,
-    /// What people call it.
-    pub noun: &'static str,
-    /// How to find the value, in a sentence or two.
-    pub hint: &'static str,
-    /// What may be said.
-    pub kind: Kind,
-    /// Why these limits and this default.
-    pub why: &'static str,
-    /// Whether it tells of somebody's body, so that a link can leave it out.
-    pub private: bool,
-}
-
-impl Row {
-    /// What `said` comes to.
-    ///
-    /// # Errors
-    /// The [`Refusal`] why it is not a value of this field.
-    pub fn reading(&self, said: &Said) -> Result<Reading, Refusal> {
-        match (&self.kind, said) {
-            (_, Said::Other(what)) => Err(Refusal::WrongType { said: what }),
-            (_, Said::Text(text)) if text.trim().is_empty() => Err(Refusal::Empty),
-            (Kind::Quantity(limits), Said::Text(text)) => {
-                let si = read(text, limits.dimension, None)
-                    .map_err(|misread| Refusal::Misread { said: text.clone(), misread })?;
-                limits.within(si, Some(text))
-            }
-            (Kind::Quantity(limits), Said::Number(si)) => limits.within(*si, None),
-            (Kind::Choice { options, .. }, Said::Text(text)) => options
-                .iter()
-                .position(|option| option.id == text.trim())
-                .map(Reading::Choice)
-                .ok_or_else(|| Refusal::UnknownChoice { said: text.clone(), options }),
-            (Kind::Choice { .. }, Said::Number(_)) => Err(Refusal::WrongType { said: "a number" }),
-        }
-    }
-
-    /// The unit that a bare number gets in a system.
-    #[must_use]
-    pub fn bare_unit(&self, system: System) -> Option<&'static Unit> {
-        let Kind::Quantity(Limits { bare: Some([si, us]), .. }) = self.kind else { return None };
-        Some(if system == System::Si { si } else { us })
-    }
-
-    /// What the box should hold once it is left: a bare number gets its unit, anything else is unchanged.
-    #[must_use]
-    pub fn tidied(&self, text: &str, system: System) -> String {
-        match (self.kind, self.bare_unit(system)) {
-            (Kind::Quantity(limits), Some(unit)) => tidy(text, limits.dimension, unit),
-            _ => text.to_owned(),
-        }
-    }
-
-    /// The text that a link carries for what was said, if it can be read.
-    #[must_use]
-    pub fn linked(&self, said: &Said) -> Option<String> {
-        match (self.kind, said) {
-            (Kind::Quantity(limits), Said::Text(text)) => canonical(text, limits.dimension).ok(),
-            (Kind::Quantity(limits), Said::Number(si)) if si.is_finite() => Some(canonical_si(*si, limits.dimension)),
-            (Kind::Choice { options, .. }, Said::Text(text)) => {
-                options.iter().find(|option| option.id == text.trim()).map(|option| option.id.to_owned())
-            }
-            _ => None,
-        }
-    }
-}
-
-/// A field of values of one type.
-#[derive(Debug)]
-pub struct Field<T: 'static> {
-    /// Its row.
-    pub row: Row,
-    of: PhantomData<fn() -> T>,
-}
-
-impl<T> Field<T> {
-    /// The field with this row.
-    #[must_use]
-    pub const fn new(row: Row) -> Self {
-        Self { row, of: PhantomData }
-    }
-}
-
-/// A type that fields hold.
-pub trait Value: Sized {
-    /// The value that a checked reading stands for.
-    fn of(reading: Reading) -> Option<Self>;
-
-    /// How it is said in a draft.
-    fn into_said(self) -> Said;
-}
-
-impl<Q: Quantity> Value for Q {
-    fn of(reading: Reading) -> Option<Self> {
-        match reading {
-            Reading::Si(si) => Some(Q::from_si(si)),
-            Reading::Choice(_) => None,
-        }
-    }
-
-    fn into_said(self) -> Said {
-        Said::Number(self.si())
-    }
-}
+pub use value::{Field, Value};

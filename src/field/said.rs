@@ -1,4 +1,4 @@
-//! What was said in a field, and why it cannot be taken.
+//! What was said in a field, and what it comes to.
 
 use super::Named;
 use crate::quantity::Misread;
@@ -12,6 +12,15 @@ pub enum Said {
     Number(f64),
     /// Something that no field takes: what it was.
     Other(&'static str),
+}
+
+/// What one thing said in a field comes to.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Reading {
+    /// A quantity, in SI.
+    Si(f64),
+    /// A choice, by its place in the list.
+    Choice(usize),
 }
 
 /// Why what was said is no value of a field.

@@ -2,8 +2,7 @@
 
 use super::linear::{Solution, solution};
 use super::phase::{End, Run};
-use super::statics::{Drive, Losses};
-use super::{BodyKind, Fault, Fraction, Motion, Number, Phase, Rig, Rope, What};
+use super::{BodyKind, Drive, Fault, Fraction, Losses, Motion, Number, Phase, Rig, Rope, What};
 
 /// How many turns and sliding hitches have rope on them that does not move.
 pub(super) fn resting(rig: &Rig, phase: &Phase, motion: &Motion) -> usize {

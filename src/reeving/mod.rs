@@ -22,6 +22,7 @@
 
 mod balance;
 pub mod catalogue;
+mod drive;
 mod fault;
 mod held;
 mod kinematics;
@@ -33,6 +34,7 @@ mod rig;
 mod statics;
 
 pub use catalogue::{BACKUP, Backup, BackupKind, KNOT_SLACK, RIG, RigName};
+pub use drive::{Drive, Losses};
 pub use fault::Fault;
 pub use held::{Part, drop_after, is_held, single_parts};
 pub use kinematics::{Motion, kinematics};
@@ -40,4 +42,4 @@ pub use measured::{TEST_MASS, TEST_PULL, losses_that_give};
 pub use number::{Fraction, Number};
 pub use phase::{HandDoes, Phase};
 pub use rig::{Body, BodyKind, MOST_MOVING, MOST_STRANDS, Noun, Rig, Rope, Stop, What};
-pub use statics::{Drive, Forces, Losses, Span, statics, untended_hitches};
+pub use statics::{Forces, Span, statics, untended_hitches};

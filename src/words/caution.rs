@@ -1,6 +1,7 @@
 //! Cautions as sentences.
 
-use super::{CautionLine, metres};
+use super::CautionLine;
+use super::phrase::metres;
 use crate::quantity::{Dimension, System, View, written};
 use crate::question::can_i_climb::Caution;
 

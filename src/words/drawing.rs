@@ -1,6 +1,7 @@
 //! The rig as a drawing needs it, and in words.
 
-use super::{Drawing, DrawnRope, DrawnStop, Level, Strand, Tension, newtons, sentence};
+use super::phrase::{newtons, sentence};
+use super::{Drawing, DrawnRope, DrawnStop, Level, Strand, Tension};
 use crate::field::Spread;
 use crate::quantity::View;
 use crate::question::can_i_climb::Answer;

@@ -1,9 +1,16 @@
 //! Errors as sentences that somebody tired can act on.
 
-use super::{listed, noun, sentence};
+use super::ErrorLine;
+use super::phrase::{listed, noun, sentence};
 use crate::error::{Error, Reason};
 use crate::field::{Kind, Limits, Refusal, Row};
 use crate::quantity::{Dimension, Misread, System, View, plain, written};
+
+/// The errors as people read them.
+#[must_use]
+pub fn error_lines(errors: &[Error], view: View) -> Vec<ErrorLine> {
+    errors.iter().map(|error| ErrorLine { fields: error.fields.clone(), message: message(error, view) }).collect()
+}
 
 /// The sentence for an error.
 ///

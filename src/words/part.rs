@@ -1,6 +1,7 @@
 //! Parts of the rig, and what happens when they fail.
 
-use super::{PartLine, metres, sentence};
+use super::PartLine;
+use super::phrase::{metres, sentence};
 use crate::quantity::{Length, View};
 use crate::question::can_i_climb::{Answer, PartFact};
 

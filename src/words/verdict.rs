@@ -1,6 +1,7 @@
 //! The verdict, what decides it, and what would move it.
 
-use super::{ErrorLine, VerdictLine, metres, newtons};
+use super::phrase::{metres, newtons};
+use super::{ErrorLine, VerdictLine};
 use crate::climber::{HAND_TRAVEL, MEASURED_PULL, STATURE};
 use crate::quantity::{View, percent, plain};
 use crate::question::can_i_climb::{Answer, Decided, Gate, Level, Missing, Verdict};

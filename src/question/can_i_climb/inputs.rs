@@ -6,60 +6,15 @@ use crate::climber::{
 };
 use crate::draft::{Draft, Reader};
 use crate::error::{Error, Reason};
-use crate::field::{Field, Kind, Limits, Row, Spread};
+use crate::field::Spread;
 use crate::gear::{LOWER_EFFICIENCY, LOWER_TURN, TurnKind, UPPER_EFFICIENCY, UPPER_TURN, kept_by};
 use crate::hitch::{HITCH_DRAG, SETBACK};
-use crate::quantity::{Dimension, FOOT, Force, Length, METRE, Mass, Quantity, Ratio};
+use crate::quantity::{Force, Length, Mass, Quantity, Ratio};
+use crate::question::fields::{CLIMB_HEIGHT, reader};
 use crate::reeving::{
     BACKUP, BodyKind, KNOT_SLACK, Losses, Motion, Phase, RIG, Rig, RigName, TEST_MASS, TEST_PULL, What, kinematics,
     losses_that_give,
 };
-
-/// The height to be gained.
-pub static CLIMB_HEIGHT: Field<Length> = Field::new(Row {
-    id: "climbHeight",
-    noun: "height to climb",
-    hint: "From where you hang just clear of the ground or chair to where you want to be. It is less than the height of the crotch.",
-    kind: Kind::Quantity(Limits {
-        dimension: Dimension::Length,
-        least: 0.2,
-        most: 120.0,
-        example: 11.0,
-        likely: None,
-        bare: Some([METRE, FOOT]),
-    }),
-    why: "No tree is taller than 120 m; below 20 cm there is nothing to climb (judged).",
-    private: false,
-});
-
-/// The fields that are read, in the order people are asked.
-pub static FIELDS: &[&Row] = &[
-    &BODY_MASS.row,
-    &CLIMB_HEIGHT.row,
-    &RIG.row,
-    &MEASURED_PULL.row,
-    &PULL_TAKEN.row,
-    &PULL_ARMS.row,
-    &PULL_HELD.row,
-    &GRIP_RIGHT.row,
-    &GRIP_LEFT.row,
-    &HOLD.row,
-    &STATURE.row,
-    &HAND_TRAVEL.row,
-    &POSTURE.row,
-    &KIT_MASS.row,
-    &UPPER_TURN.row,
-    &LOWER_TURN.row,
-    &UPPER_EFFICIENCY.row,
-    &LOWER_EFFICIENCY.row,
-    &HITCH_DRAG.row,
-    &SETBACK.row,
-    &STACK_LENGTH.row,
-    &TEST_MASS.row,
-    &TEST_PULL.row,
-    &BACKUP.row,
-    &KNOT_SLACK.row,
-];
 
 /// A pull that was measured, and how.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -111,7 +66,7 @@ impl Inputs {
     /// # Errors
     /// Everything that is wrong with the draft.
     pub fn of(draft: &Draft) -> Result<Self, Vec<Error>> {
-        let mut reader = crate::question::reader(draft);
+        let mut reader = reader(draft);
         let body_mass = reader.need(&BODY_MASS);
         let height = reader.need(&CLIMB_HEIGHT);
         let rig = reeved(&mut reader);

@@ -32,5 +32,5 @@ mod verdict;
 
 pub use answer::{Answer, Caution, Gate, Missing, PartFact};
 pub use ask::ask;
-pub use inputs::{CLIMB_HEIGHT, FIELDS, Inputs, Measured};
+pub use inputs::{Inputs, Measured};
 pub use verdict::{AT_LEAST_WITHIN, Decided, Level, UNDER_IS_OUT, Verdict};

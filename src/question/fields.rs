@@ -1,0 +1,81 @@
+//! Every field of every question, gathered from the storeys that own them.
+
+use crate::climber::{
+    BODY_MASS, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, HOLD, KIT_MASS, MEASURED_PULL, POSTURE, PULL_ARMS, PULL_HELD,
+    PULL_TAKEN, STACK_LENGTH, STATURE,
+};
+use crate::draft::{Draft, Reader};
+use crate::field::{Field, Kind, Limits, Row};
+use crate::gear::{LOWER_EFFICIENCY, LOWER_TURN, UPPER_EFFICIENCY, UPPER_TURN};
+use crate::hitch::{HITCH_DRAG, SETBACK};
+use crate::quantity::{Dimension, FOOT, Length, METRE};
+use crate::reeving::{BACKUP, KNOT_SLACK, RIG, TEST_MASS, TEST_PULL};
+
+/// The height to be gained.
+pub static CLIMB_HEIGHT: Field<Length> = Field::new(Row {
+    id: "climbHeight",
+    noun: "height to climb",
+    hint: "From where you hang just clear of the ground or chair to where you want to be. It is less than the height of the crotch.",
+    kind: Kind::Quantity(Limits {
+        dimension: Dimension::Length,
+        least: 0.2,
+        most: 120.0,
+        example: 11.0,
+        likely: None,
+        bare: Some([METRE, FOOT]),
+    }),
+    why: "No tree is taller than 120 m; below 20 cm there is nothing to climb (judged).",
+    private: false,
+});
+
+/// What "Can I climb this?" reads, in the order people are asked.
+pub(super) static CAN_I_CLIMB: &[&Row] = &[
+    &BODY_MASS.row,
+    &CLIMB_HEIGHT.row,
+    &RIG.row,
+    &MEASURED_PULL.row,
+    &PULL_TAKEN.row,
+    &PULL_ARMS.row,
+    &PULL_HELD.row,
+    &GRIP_RIGHT.row,
+    &GRIP_LEFT.row,
+    &HOLD.row,
+    &STATURE.row,
+    &HAND_TRAVEL.row,
+    &POSTURE.row,
+    &KIT_MASS.row,
+    &UPPER_TURN.row,
+    &LOWER_TURN.row,
+    &UPPER_EFFICIENCY.row,
+    &LOWER_EFFICIENCY.row,
+    &HITCH_DRAG.row,
+    &SETBACK.row,
+    &STACK_LENGTH.row,
+    &TEST_MASS.row,
+    &TEST_PULL.row,
+    &BACKUP.row,
+    &KNOT_SLACK.row,
+];
+
+/// Every field of every question, once.
+#[must_use]
+pub fn all_fields() -> Vec<&'static Row> {
+    let mut rows: Vec<&'static Row> = Vec::new();
+    for row in [CAN_I_CLIMB].into_iter().flatten().copied() {
+        if rows.iter().all(|known| known.id != row.id) {
+            rows.push(row);
+        }
+    }
+    rows
+}
+
+/// The field of an id, of any question.
+#[must_use]
+pub fn field(id: &str) -> Option<&'static Row> {
+    all_fields().into_iter().find(|row| row.id == id)
+}
+
+/// A reader of a draft, in which the fields of any question may be said.
+pub(super) fn reader(draft: &Draft) -> Reader<'_> {
+    Reader::new(draft, &all_fields())
+}

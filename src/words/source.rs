@@ -1,0 +1,10 @@
+//! A source as people read it.
+
+use super::SourceLine;
+use crate::source::Source;
+
+/// A source as people read it.
+#[must_use]
+pub fn source_line(source: &Source) -> SourceLine {
+    SourceLine { id: source.id, text: format!("{} ({}).", source.title, source.obtained.words()) }
+}

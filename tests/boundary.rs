@@ -1,0 +1,144 @@
+//! The boundary through real JavaScript values: `wasm-pack test --node`.
+#![cfg(target_arch = "wasm32")]
+
+use boughline::wasm;
+use js_sys::{Array, JSON, Object, Reflect};
+use wasm_bindgen::prelude::*;
+use wasm_bindgen_test::wasm_bindgen_test;
+
+/// A JavaScript value, written as JavaScript writes it.
+fn js(text: &str) -> JsValue {
+    js_sys::eval(&format!("({text})")).expect("the test's own JavaScript")
+}
+
+fn get(value: &JsValue, path: &str) -> JsValue {
+    path.split('.').fold(value.clone(), |value, key| Reflect::get(&value, &key.into()).unwrap_or(JsValue::UNDEFINED))
+}
+
+fn ask(draft: &str) -> JsValue {
+    wasm::can_i_climb(&js(draft), &JsValue::UNDEFINED, &JsValue::UNDEFINED)
+}
+
+/// The messages, by the fields they name.
+fn errors(reply: &JsValue) -> Vec<(String, String)> {
+    assert_eq!(get(reply, "ok"), JsValue::FALSE, "{}", JSON::stringify(reply).unwrap());
+    let errors: Array = get(reply, "errors").unchecked_into();
+    errors
+        .iter()
+        .map(|error| {
+            let fields: Array = get(&error, "fields").unchecked_into();
+            (fields.join(",").into(), get(&error, "message").as_string().unwrap())
+        })
+        .collect()
+}
+
+const PLAN: &str = "bodyMass: '80 kg', climbHeight: '11 m', rig: 'tail-3', measuredPull: '520 N', stature: 1.75";
+
+#[wasm_bindgen_test]
+fn a_plan_of_text_and_numbers_gets_an_answer_of_plain_objects() {
+    let reply = ask(&format!("{{ {PLAN} }}"));
+    assert_eq!(get(&reply, "ok"), JsValue::TRUE);
+    assert_eq!(get(&reply, "answer.verdict.id").as_string().as_deref(), Some("at-limit"));
+    assert_eq!(get(&reply, "answer.figures.0.id").as_string().as_deref(), Some("pullNeeded"));
+    // What crosses is what JSON would hold, so nothing is lost in writing it down.
+    let text = JSON::stringify(&reply).unwrap();
+    let again = JSON::parse(&String::from(&text)).unwrap();
+    assert_eq!(String::from(JSON::stringify(&again).unwrap()), String::from(text));
+    assert!(Object::get_prototype_of(&get(&reply, "answer")).eq(&Object::get_prototype_of(&Object::new())));
+}
+
+#[wasm_bindgen_test]
+fn what_javascript_would_quietly_take_for_a_number_is_refused() {
+    let strange = [
+        "''",
+        "'  '",
+        "null",
+        "undefined",
+        "true",
+        "NaN",
+        "Infinity",
+        "-Infinity",
+        "[80]",
+        "{}",
+        "'80'",
+        "'1,200 kg'",
+        "new Date()",
+        "() => 80",
+        "10n",
+    ];
+    for value in strange {
+        let reply = ask(&format!("{{ {PLAN}, bodyMass: {value} }}"));
+        let errors = errors(&reply);
+        assert_eq!(errors.len(), 1, "{value}: {errors:?}");
+        assert_eq!(errors[0].0, "bodyMass", "{value}");
+        assert!(errors[0].1.starts_with("Body mass"), "{value}: {}", errors[0].1);
+    }
+}
+
+#[wasm_bindgen_test]
+fn everything_wrong_at_once_is_all_named() {
+    let reply =
+        ask("{ bodyMass: '', kitMass: null, stature: NaN, climbHeight: '1,200', rig: 7, hold: 'teeth', zzz: 1, \
+         setback: '3 kg', hitchDrag: 2, testMass: '90 kg', gripLeft: true }");
+    let named: Vec<String> = errors(&reply).into_iter().map(|(fields, _)| fields).collect();
+    for field in
+        ["bodyMass", "kitMass", "stature", "climbHeight", "rig", "hold", "zzz", "setback", "hitchDrag", "gripLeft"]
+    {
+        assert!(named.iter().any(|name| name == field), "{field} in {named:?}");
+    }
+    assert_eq!(get(&reply, "answer"), JsValue::UNDEFINED);
+}
+
+#[wasm_bindgen_test]
+fn a_test_that_contradicts_the_rig_names_both_its_fields() {
+    let reply = ask(&format!("{{ {PLAN}, testMass: '90 kg', testPull: '100 N' }}"));
+    let errors = errors(&reply);
+    assert_eq!(errors.len(), 1, "{errors:?}");
+    assert_eq!(errors[0].0, "testMass,testPull");
+}
+
+#[wasm_bindgen_test]
+fn what_is_no_draft_is_an_error_and_not_an_exception() {
+    for value in ["null", "undefined", "7", "'text'", "[1]", "true"] {
+        assert_eq!(errors(&ask(value)).len(), 1, "{value}");
+    }
+    let throwing = ask(&format!("{{ {PLAN}, get bodyMass() {{ throw new Error('no') }} }}"));
+    assert_eq!(errors(&throwing)[0].0, "bodyMass");
+}
+
+#[wasm_bindgen_test]
+fn a_strange_view_or_effort_is_as_if_it_were_not_said() {
+    let plain = JSON::stringify(&ask(&format!("{{ {PLAN} }}"))).unwrap();
+    for strange in ["null", "7", "{}", "{ system: 'imperial' }", "[]", "NaN"] {
+        let reply = wasm::can_i_climb(&js(&format!("{{ {PLAN} }}")), &js(strange), &JsValue::NULL);
+        assert_eq!(String::from(JSON::stringify(&reply).unwrap()), String::from(plain.clone()), "{strange}");
+    }
+    let least = wasm::can_i_climb(&js(&format!("{{ {PLAN} }}")), &JsValue::NULL, &js("-1"));
+    assert_eq!(get(&least, "answer.effort.samples").as_f64(), Some(50.0));
+    let nan = wasm::can_i_climb(&js(&format!("{{ {PLAN} }}")), &JsValue::NULL, &js("NaN"));
+    assert_eq!(get(&nan, "answer.effort.samples").as_f64(), Some(50.0));
+}
+
+#[wasm_bindgen_test]
+fn a_link_goes_there_and_back() {
+    let us = js("{ system: 'us', decimal: ',' }");
+    let link = wasm::write_link(&"can-i-climb".into(), &js(&format!("{{ {PLAN} }}")), &us);
+    let read = wasm::read_link(&link);
+    assert_eq!(get(&read, "question").as_string().as_deref(), Some("can-i-climb"));
+    assert_eq!(get(&read, "view.system").as_string().as_deref(), Some("us"));
+    assert_eq!(get(&read, "view.decimal").as_string().as_deref(), Some(","));
+    assert_eq!(get(&read, "draft.bodyMass").as_string().as_deref(), Some("80kg"));
+    let again = wasm::write_link(&"can-i-climb".into(), &get(&read, "draft"), &us);
+    assert_eq!(again, link);
+    assert_eq!(wasm::write_link(&"no-question".into(), &js("{}"), &us), JsValue::from(""));
+    assert_eq!(get(&wasm::read_link(&JsValue::NULL), "question"), JsValue::NULL);
+}
+
+#[wasm_bindgen_test]
+fn a_bare_number_gets_its_unit_and_nothing_else_is_touched() {
+    let tidy = |id: &str, text: &str, view: &str| wasm::tidy(&id.into(), &text.into(), &js(view)).as_string().unwrap();
+    assert_eq!(tidy("bodyMass", "80", "{}"), "80 kg");
+    assert_eq!(tidy("bodyMass", "176", "{ system: 'us' }"), "176 lb");
+    assert_eq!(tidy("bodyMass", "1,200", "{}"), "1,200");
+    assert_eq!(tidy("nobody", "80", "{}"), "80");
+}
