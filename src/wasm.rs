@@ -11,6 +11,9 @@ use serde::Serialize;
 use serde_wasm_bindgen::Serializer;
 use wasm_bindgen::prelude::*;
 
+#[wasm_bindgen(typescript_custom_section)]
+const TYPES: &str = include_str!("wasm.d.ts");
+
 /// What a question comes to: an answer, or every error.
 #[derive(Serialize)]
 #[serde(untagged)]

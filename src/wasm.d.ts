@@ -1,0 +1,167 @@
+/** Metres. */
+export type Metre = number;
+/** Kilograms. */
+export type Kilogram = number;
+/** Newtons. */
+export type Newton = number;
+/** A value of a figure in SI, whatever it measures: metres, kilograms, newtons, seconds, or of one. */
+export type Si = number;
+
+/**
+ * What has been said so far, by field id: a number in SI, or text with its unit (`"80 kg"`, `"6 ft 3 in"`), or the id
+ * of an option. Leave a field out when nothing is known: `""` and `null` are errors of that field, never nought.
+ */
+export type Draft = { [field: string]: Si | string };
+
+/** How figures are written in the answer; what goes in is read in any unit. */
+export interface View {
+  system?: "si" | "us";
+  decimal?: "." | ",";
+}
+
+/** What is wrong or missing, in one sentence, and the ids of the fields it concerns. */
+export interface FieldError {
+  fields: string[];
+  message: string;
+}
+
+/** An answer, or every error at once. A person's mistake is data, never an exception. */
+export type Reply<T> = { ok: true; answer: T } | { ok: false; errors: FieldError[] };
+
+/** A figure; `null` stands for what has no end, such as the strokes of a climb that gains nothing. */
+export interface Figure {
+  id: string;
+  noun: string;
+  value: Si | null;
+  /** The 5th percentile of the samples. */
+  low: Si | null;
+  /** The 95th percentile of the samples. */
+  high: Si | null;
+  text: string;
+  /** None where it has no width. */
+  range: string | null;
+  workings: string[];
+  /** Ids of `sources()`. */
+  sources: string[];
+}
+
+export interface Level {
+  id: string;
+  kind: "tree" | "carriage" | "climber" | "ground";
+  noun: string;
+}
+
+export interface DrawnStop {
+  kind: "tied" | "turn" | "hitch" | "hand" | "knot" | "free";
+  /** A place in `levels`; none for a loose tail. */
+  level: number | null;
+  noun: string;
+  state: "grips" | "slides" | null;
+  /** Whether its failure alone drops the climber. */
+  single: boolean;
+}
+
+export interface Tension {
+  value: Newton;
+  low: Newton;
+  high: Newton;
+  text: string;
+}
+
+export interface DrawnRope {
+  noun: string;
+  stops: DrawnStop[];
+  /** Strand `i` joins stops `i` and `i + 1`; between two stops on one level it has no length. */
+  strands: { tension: Tension }[];
+}
+
+/** The rig while the hands pull. */
+export interface Drawing {
+  /** From the highest to the lowest. */
+  levels: Level[];
+  ropes: DrawnRope[];
+  /** The drawing in words. */
+  text: string;
+}
+
+export interface Part {
+  id: string;
+  noun: string;
+  single: boolean;
+  text: string;
+}
+
+export interface Caution {
+  id: string;
+  grave: boolean;
+  text: string;
+}
+
+export interface Source {
+  id: string;
+  text: string;
+}
+
+/** The answer to "Can I climb this?" */
+export interface CanIClimb {
+  verdict: { id: "within-reach" | "at-limit" | "out-of-reach" | "none"; text: string };
+  /** What decides the verdict. */
+  first: string;
+  /** The smallest change that would move it, or what comes next. */
+  second: string;
+  missing: FieldError[];
+  figures: Figure[];
+  drawing: Drawing;
+  parts: Part[];
+  cautions: Caution[];
+  sources: Source[];
+  effort: { samples: number; more: boolean };
+}
+
+export interface Choice {
+  id: string;
+  noun: string;
+  hint: string;
+}
+
+/** A field as a form shows it. */
+export interface Field {
+  id: string;
+  noun: string;
+  hint: string;
+  kind: "quantity" | "choice";
+  /** The unit that a bare number gets from `tidy`. */
+  unit: string | null;
+  /** What is taken when nothing is said: the id of an option, or a figure with its range. */
+  likely: string | null;
+  range: string | null;
+  why: string;
+  options: Choice[] | null;
+  /** Whether it tells of somebody's body, so that a shared link may leave it out. */
+  private: boolean;
+  example: string | null;
+}
+
+export interface Link {
+  question: string | null;
+  draft: { [field: string]: string };
+  view: Required<View>;
+  notices: string[];
+}
+
+/** Can I climb this? `effort` is the number of sampled climbs, 50 to 4000; 4000 unless said. */
+export function canIClimb(draft: Draft, view?: View | null, effort?: number | null): Reply<CanIClimb>;
+/** Every field, in the order people are asked. */
+export function fields(view?: View | null): Field[];
+/** The rigs, and what their ropes can turn round. */
+export function catalogue(): { rigs: Choice[]; turns: Choice[] };
+/** Every publication cited, and how its figures were obtained. */
+export function sources(): Source[];
+/** What a link says: a fragment with or without `#`, or a whole address. */
+export function readLink(text: string): Link;
+/** The fragment for a draft, without `#`; empty for a question that nobody knows. */
+export function writeLink(question: string, draft: Draft, view?: View | null): string;
+/** What a box should hold once it is left: a bare number gets its unit, anything else is unchanged. */
+export function tidy(field: string, text: string, view?: View | null): string;
+/** The version of this program and that of its figures. */
+export function version(): { version: string; figures: number };

@@ -1,0 +1,28 @@
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { carriesPlan, linkText } from "../../www/js/link.js";
+
+const FRAGMENT = "v=1&q=can-i-climb&f=1&u=si&bodyMass=80kg";
+
+test("over http the page's own address carries the fragment", () => {
+  assert.deepEqual(linkText(FRAGMENT, "", "https://example.org/a.html#v=1&q=old"), {
+    text: `https://example.org/a.html#${FRAGMENT}`, whole: true,
+  });
+});
+
+test("from disk the published address is used where it is known", () => {
+  assert.deepEqual(linkText(FRAGMENT, "https://example.org/", "file:///home/a.html"), {
+    text: `https://example.org/#${FRAGMENT}`, whole: true,
+  });
+});
+
+test("from disk without a published address the fragment stands alone", () => {
+  assert.deepEqual(linkText(FRAGMENT, "", "file:///home/a.html#x"), { text: `#${FRAGMENT}`, whole: false });
+});
+
+test("the name of a place on the page is no plan", () => {
+  assert.ok(carriesPlan(`#${FRAGMENT}`));
+  assert.ok(carriesPlan(FRAGMENT));
+  assert.ok(!carriesPlan("#answer"));
+  assert.ok(!carriesPlan(""));
+});

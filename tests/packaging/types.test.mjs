@@ -1,0 +1,71 @@
+// The declared types against what the library answers: real answers as literals, so that TypeScript
+// refuses a key that is missing and a key that is not declared.
+import assert from "node:assert/strict";
+import { spawnSync } from "node:child_process";
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { resolve } from "node:path";
+import { test } from "node:test";
+import * as boughline from "boughline";
+
+const climber = { bodyMass: "80 kg", climbHeight: "11 m", rig: "tail-3" };
+const measured = { ...climber, measuredPull: "400 N", pullTaken: "overhead", pullArms: "two", testMass: "80 kg", testPull: "390 N", backup: "tail-knot" };
+const calls = {
+  canIClimb: [[climber], [measured], [{ ...climber, rig: "hand-over-hand" }, { system: "us" }], [{ bodyMass: "" }]],
+  fields: [[], [{ system: "us" }]],
+  catalogue: [[]],
+  sources: [[]],
+  readLink: [["#v=1&q=can-i-climb&bodyMass=80kg"], ["nonsense"]],
+  writeLink: [["can-i-climb", climber]],
+  tidy: [["bodyMass", "80"]],
+  version: [[]],
+};
+
+/** TypeScript's complaints about one file that imports the package. */
+function complaints(name, source) {
+  const folder = resolve("target/types");
+  mkdirSync(folder, { recursive: true });
+  const file = `${folder}/${name}.ts`;
+  writeFileSync(file, source);
+  const flags = ["--strict", "--noEmit", "--skipLibCheck", "false", "--module", "nodenext", "--target", "es2022"];
+  const run = spawnSync("tsc", [...flags, file], { encoding: "utf8" });
+  rmSync(file);
+  return run.stdout;
+}
+const assigned = (call, answer) => `import type { ${call} } from "boughline";\nexport const it: ReturnType<typeof ${call}> = ${JSON.stringify(answer)};\n`;
+
+test("every function of the package is tried here", () => {
+  const functions = Object.keys(boughline).filter((name) => name !== "default").sort();
+  assert.deepEqual(functions, Object.keys(calls).sort());
+});
+
+test("no function takes or answers just anything", () => {
+  const types = readFileSync("dist/npm/boughline.d.ts", "utf8").replace(/\/\*[\s\S]*?\*\//g, "");
+  assert.doesNotMatch(types, /\b(?:any|unknown)\b/);
+});
+
+test("every answer has exactly the declared keys", () => {
+  const lines = Object.entries(calls).flatMap(([call, drafts]) => drafts.map((args, index) => {
+    const answer = JSON.stringify(boughline[call](...args));
+    return `export const ${call}${index}: ReturnType<typeof b.${call}> = ${answer};\nb.${call}(...(${JSON.stringify(args)} as const));`;
+  }));
+  assert.equal(complaints("answers", `import * as b from "boughline";\n${lines.join("\n")}\n`), "");
+});
+
+test("a key that is missing or not declared fails", () => {
+  const [field] = boughline.fields();
+  const { noun, ...without } = field;
+  assert.match(complaints("missing", assigned("fields", [without])), /Property 'noun' is missing/);
+  assert.match(complaints("excess", assigned("fields", [{ ...field, excess: 1 }])), /excess"?' does not exist/);
+});
+
+test("a draft of a wrong kind fails", () => {
+  for (const value of ["null", "true", "{}"]) {
+    const source = `import { canIClimb } from "boughline";\ncanIClimb({ bodyMass: ${value} });\n`;
+    assert.match(complaints("draft", source), /error TS2/, value);
+  }
+});
+
+test("the inline entry has the same types", () => {
+  const source = `import * as b from "boughline";\nimport * as i from "boughline/inline";\nexport const same: typeof i.canIClimb = b.canIClimb;\nb.default();\n`;
+  assert.equal(complaints("inline", source), "");
+});

@@ -1,0 +1,28 @@
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { test } from "node:test";
+
+const text = (path) => readFileSync(path, "utf8");
+const pinned = Object.fromEntries([...text("pkg-config/versions").matchAll(/^(\w+)=(.+)$/gm)].map(([, name, value]) => [name, value]));
+
+test("the glue and the tool that makes it are one version", () => {
+  const crate = /^wasm-bindgen = \{ version = "=([\d.]+)"/m.exec(text("Cargo.toml"))?.[1];
+  const locked = /name = "wasm-bindgen"\nversion = "([\d.]+)"/.exec(text("Cargo.lock"))?.[1];
+  assert.equal(crate, pinned.WASM_BINDGEN);
+  assert.equal(locked, pinned.WASM_BINDGEN);
+});
+
+test("every npm package is pinned to one version", () => {
+  for (const [name, version] of Object.entries(JSON.parse(text("pkg-config/package.json")).devDependencies)) {
+    assert.match(version, /^\d+\.\d+\.\d+$/, name);
+  }
+});
+
+test("the lock names no registry", () => {
+  assert.doesNotMatch(text("pkg-config/package-lock.json"), /"resolved"/);
+});
+
+test("the package has the crate's version", () => {
+  const crate = /^version = "(.+)"$/m.exec(text("Cargo.toml"))[1];
+  assert.equal(JSON.parse(text("dist/npm/package.json")).version, crate);
+});

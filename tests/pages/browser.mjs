@@ -1,0 +1,97 @@
+// One Chromium and one server of dist/ for a file of page tests.
+import { createRequire } from "node:module";
+import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import { siteServer } from "../../pkg-config/site.mjs";
+
+const require = createRequire(new URL("../../pkg-config/package.json", import.meta.url));
+const { chromium } = require("playwright-core");
+
+export const axePath = require.resolve("axe-core/axe.min.js");
+
+const root = fileURLToPath(new URL("../../", import.meta.url));
+const dist = process.env.DIST ?? join(root, "dist");
+const FLAGS = [
+  "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
+  "--disable-background-networking", "--disable-component-update", "--disable-sync",
+];
+
+/** The published page's bytes. */
+export const pageBytes = () => readFile(join(dist, "index.html"), "utf8");
+
+/** Starts browser, server and a folder for saved copies; `close` ends all three. */
+export async function bench() {
+  const server = await siteServer({ folder: dist, rules: join(root, "netlify.toml") });
+  await new Promise((ready) => server.listen(0, "127.0.0.1", ready));
+  const url = `http://127.0.0.1:${server.address().port}/`;
+  const browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium", args: FLAGS });
+  const folder = await mkdtemp(join(tmpdir(), "boughline-pages-"));
+  let copies = 0;
+  return {
+    url,
+    /** A page in a context of its own. Whatever it complains of is kept in `page.complaints`. */
+    async page(options = {}, before = async () => {}) {
+      const context = await browser.newContext({ viewport: { width: 1100, height: 900 }, ...options });
+      const page = await context.newPage();
+      page.setDefaultTimeout(8000);
+      page.complaints = [];
+      page.on("pageerror", (error) => page.complaints.push(error.message));
+      page.on("console", (message) => message.type() === "error" && page.complaints.push(message.text()));
+      await before(page);
+      return page;
+    },
+    /** Writes a saved copy and answers with its file:// address. */
+    async saved(text, ending = "html") {
+      copies += 1;
+      const path = join(folder, `copy ${copies}.${ending}`);
+      await writeFile(path, text);
+      return pathToFileURL(path).href;
+    },
+    async close() {
+      await browser.close();
+      await new Promise((closed) => server.close(closed));
+      await rm(folder, { recursive: true });
+    },
+  };
+}
+
+export const box = (page, field) => page.locator(`#can-i-climb-${field}`);
+export const problem = (page, field) => page.locator(`#can-i-climb-${field}-error`);
+export const verdict = (page) => page.locator("#verdict-text");
+
+/** Fills what is needed, as somebody would: by typing. */
+export async function fillNeeded(page, { bodyMass = "80", climbHeight = "8", rig = "tail-3" } = {}) {
+  await box(page, "bodyMass").pressSequentially(bodyMass);
+  await box(page, "climbHeight").pressSequentially(climbHeight);
+  await box(page, "rig").selectOption(rig);
+}
+
+/** Waits until typing counts as stopped and everything late has been said. */
+export const settled = (page) => page.waitForTimeout(1200);
+
+/** All that can be seen of the answer, as text. */
+export const answerText = (page) => page.locator("#answer").innerText();
+
+/** What a plan came to: verdict, its two sentences, and every figure with its range. */
+export async function reading(page) {
+  const figures = page.locator(".figure summary");
+  return {
+    verdict: await verdict(page).innerText(),
+    first: await page.locator("#first").innerText(),
+    second: await page.locator("#second").innerText(),
+    figures: await figures.allInnerTexts(),
+  };
+}
+
+/** Every box and choice as it stands. */
+export const boxes = (page) =>
+  page.$$eval("form [data-field] :is(input, select)", (all) => Object.fromEntries(all.map((one) => [one.name, one.value])));
+
+/** Every digit that can be seen in the answer or in the short verdict under the form. */
+export async function numbersShown(page) {
+  const glance = page.locator("#glance");
+  const seen = [await answerText(page), (await glance.isVisible()) ? await glance.innerText() : ""];
+  return seen.join("\n").match(/\d[\d.,]*/gu) ?? [];
+}

@@ -1,0 +1,174 @@
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { bench, box, boxes, fillNeeded, numbersShown, problem, reading, settled, verdict } from "./browser.mjs";
+
+let site;
+before(async () => { site = await bench(); });
+after(() => site.close());
+
+async function opened(hash = "") {
+  const page = await site.page();
+  await page.goto(site.url + hash);
+  return page;
+}
+
+test("three boxes filled give a verdict, two sentences and figures with their units", async () => {
+  const page = await opened();
+  assert.deepEqual(await numbersShown(page), [], "an empty form shows no number");
+  await fillNeeded(page);
+  await settled(page);
+  const { verdict, first, second, figures } = await reading(page);
+  assert.match(verdict, /at your limit|out of reach as rigged/iu);
+  assert.ok(first.length > 20 && second.length > 20);
+  assert.ok(figures.length >= 10, `${figures.length} figures`);
+  assert.ok(figures.some((text) => /\d+ N\b/u.test(text)), "a pull in newtons");
+  assert.equal(await page.locator("#drawing svg[role=img] desc").count(), 1);
+  assert.ok((await page.locator("#tables tbody tr").count()) >= 8);
+  assert.deepEqual(page.complaints, []);
+});
+
+test("a heavy person hand over hand is told so, with a shape beside the word", async () => {
+  const page = await opened();
+  await fillNeeded(page, { bodyMass: "140", climbHeight: "25", rig: "hand-over-hand" });
+  await settled(page);
+  assert.match(await verdict(page).innerText(), /out of reach/iu);
+  assert.notEqual(await page.locator(".verdict .shape path").getAttribute("d"), "");
+});
+
+test("the example fills the form, is marked as one, and loses the mark when changed", async () => {
+  const page = await opened();
+  const mark = page.locator("#example-mark");
+  await page.click("#show-example");
+  assert.ok(await mark.isVisible());
+  assert.ok(await verdict(page).isVisible());
+  await settled(page);
+  assert.deepEqual(await page.locator(".error:visible").count(), 0);
+  await page.reload();
+  assert.ok(await mark.isVisible(), "also when its link is opened");
+  await box(page, "climbHeight").fill("9 m");
+  assert.ok(await mark.isHidden());
+  await page.click("#start-again");
+  assert.equal((await boxes(page)).bodyMass, "");
+  assert.deepEqual(await numbersShown(page), []);
+  await settled(page);
+  assert.ok(!page.url().includes("#"));
+});
+
+test("the example in feet and pounds is a plan without errors too", async () => {
+  const page = await opened();
+  await page.getByLabel("feet and pounds").check();
+  await page.click("#show-example");
+  await settled(page);
+  assert.ok(await page.locator("#example-mark").isVisible());
+  assert.match((await reading(page)).figures.join(" "), /lbf/u);
+});
+
+test("every figure says how it comes about", async () => {
+  const page = await opened();
+  await page.click("#show-example");
+  const rows = page.locator(".figure details");
+  const count = await rows.count();
+  for (let i = 0; i < count; i += 1) {
+    await rows.nth(i).locator("summary").click();
+    const workings = await rows.nth(i).locator(".workings").innerText();
+    assert.ok(workings.trim().length > 10, `figure ${i + 1} has no workings`);
+  }
+  await box(page, "bodyMass").fill("70");
+  assert.equal(await page.locator(".figure details[open]").count(), count, "opened workings stay open while numbers change");
+});
+
+test("numbers go at once when a box cannot be read, and its sentence comes when it is left", async () => {
+  const page = await opened();
+  await fillNeeded(page);
+  await box(page, "bodyMass").fill("8x");
+  assert.deepEqual(await numbersShown(page), []);
+  assert.ok(await problem(page, "bodyMass").isHidden(), "not while typing");
+  await box(page, "bodyMass").blur();
+  await problem(page, "bodyMass").waitFor();
+  const sentence = await problem(page, "bodyMass").innerText();
+  assert.equal(await box(page, "bodyMass").getAttribute("aria-invalid"), "true");
+  assert.ok((await page.locator("#errors li").allInnerTexts()).some((text) => sentence.endsWith(text)), "the same words in the summary");
+  await page.locator("#errors a").first().click();
+  assert.equal(await page.evaluate(() => document.activeElement.name), "bodyMass");
+  assert.equal(await box(page, "bodyMass").inputValue(), "8x");
+  await box(page, "bodyMass").fill("80");
+  assert.ok(await problem(page, "bodyMass").isHidden());
+  assert.ok(await verdict(page).isVisible());
+});
+
+test("the sentence comes a second after the last key when the box is not left", async () => {
+  const page = await opened();
+  await fillNeeded(page);
+  await box(page, "bodyMass").fill("nobody");
+  await settled(page);
+  assert.ok(await problem(page, "bodyMass").isVisible());
+});
+
+test("80 means 80 kg while it is typed, and says so when the box is left", async () => {
+  const page = await opened();
+  await fillNeeded(page);
+  await box(page, "bodyMass").focus();
+  assert.ok(await verdict(page).isVisible());
+  await box(page, "bodyMass").blur();
+  assert.equal(await box(page, "bodyMass").inputValue(), "80 kg");
+  assert.equal(await box(page, "climbHeight").inputValue(), "8 m");
+});
+
+test("another unit system changes the answers and never what was typed", async () => {
+  const page = await opened();
+  await fillNeeded(page, { bodyMass: "80", climbHeight: "8.5" });
+  await settled(page);
+  const metric = await reading(page);
+  await page.getByLabel("feet and pounds").check();
+  await settled(page);
+  const us = await reading(page);
+  assert.match(us.figures.join(" "), /lbf/u);
+  assert.notDeepEqual(us.figures, metric.figures);
+  const typed = await boxes(page);
+  assert.equal(typed.bodyMass, "80 kg");
+  assert.equal(typed.climbHeight, "8.5 m");
+  assert.match(await page.locator("label[for=can-i-climb-kitMass]").textContent(), /lb/u);
+  await page.getByLabel("metric").check();
+  await settled(page);
+  assert.deepEqual(await reading(page), metric);
+  await page.getByLabel("1,5").check();
+  await settled(page);
+  assert.match((await reading(page)).figures.join(" "), /\d,\d/u);
+  assert.equal((await boxes(page)).climbHeight, "8.5 m");
+});
+
+test("a form filled wrongly throughout loses nothing and names every box", async () => {
+  const page = await opened();
+  for (const group of await page.locator("form > details > summary").all()) await group.click();
+  const wrong = ["1,200", "-4", "abc", "1e999", "12 parsecs", "NaN", "nought", "1.2.3"];
+  const names = await page.$$eval("form [data-field] input", (all) => all.map((one) => one.name));
+  for (const [i, name] of names.entries()) await box(page, name).fill(wrong[i % wrong.length]);
+  await settled(page);
+  const tidied = await boxes(page);
+  for (const [i, name] of names.entries()) {
+    assert.ok(tidied[name].startsWith(wrong[i % wrong.length]), `${name} holds ${tidied[name]}`);
+    assert.ok(await problem(page, name).isVisible(), `${name} has no sentence`);
+  }
+  const summary = await page.locator("#errors li").allInnerTexts();
+  for (const name of names) {
+    const sentences = await problem(page, name).textContent();
+    assert.ok(summary.some((text) => sentences.includes(text)), `${name} is not in the summary`);
+  }
+  assert.ok(await page.locator("#verdict").isHidden() && await page.locator("#numbers").isHidden());
+});
+
+test("one quiet sentence is said about a second after the last change, and nothing jumps", async () => {
+  const page = await opened();
+  await fillNeeded(page);
+  await box(page, "bodyMass").fill("");
+  await box(page, "bodyMass").focus();
+  const status = page.locator("#status");
+  const said = await status.textContent();
+  const scrolled = await page.evaluate(() => scrollY);
+  await page.keyboard.type("82");
+  assert.equal(await status.textContent(), said, "not while typing");
+  await settled(page);
+  assert.ok((await status.textContent()).startsWith(await verdict(page).innerText()));
+  assert.equal(await page.evaluate(() => document.activeElement.name), "bodyMass");
+  assert.equal(await page.evaluate(() => scrollY), scrolled);
+});

@@ -1,0 +1,85 @@
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { bench, box, boxes, fillNeeded, reading, settled } from "./browser.mjs";
+
+let site;
+before(async () => { site = await bench(); });
+after(() => site.close());
+
+const CLIPBOARD = { permissions: ["clipboard-read", "clipboard-write"] };
+
+async function planned(options) {
+  const page = await site.page(options);
+  await page.goto(site.url);
+  await fillNeeded(page, { bodyMass: "83.5", climbHeight: "11" });
+  await page.locator("summary", { hasText: "What you measured" }).click();
+  await box(page, "measuredPull").fill("95 lbf");
+  await page.locator("summary", { hasText: "Your rig’s parts" }).click();
+  await box(page, "lowerTurn").selectOption("bush-pulley");
+  await box(page, "setback").fill("2 in");
+  await page.getByLabel("feet and pounds").check();
+  await settled(page);
+  return page;
+}
+
+test("the link in the address bar, opened anew, gives the same form and the same answer", async () => {
+  const page = await planned();
+  assert.match(page.url(), /#v=1&q=can-i-climb&/u);
+  assert.match(page.url(), /[a-z0-9]$/iu);
+  const other = await site.page();
+  await other.goto(page.url());
+  await settled(other);
+  assert.deepEqual(await reading(other), await reading(page));
+  const canonical = (all) => Object.fromEntries(Object.entries(all).map(([id, text]) => [id, text.replace(/\s/gu, "")]));
+  assert.deepEqual(canonical(await boxes(other)), canonical(await boxes(page)));
+  assert.ok(await other.getByLabel("feet and pounds").isChecked());
+  assert.equal(other.url(), page.url(), "and makes the same link again");
+});
+
+test("a link pasted into an open page replaces its plan", async () => {
+  const page = await planned();
+  await page.evaluate(() => { location.hash = "v=1&q=can-i-climb&f=1&u=si&bodyMass=64kg&climbHeight=9m&rig=tail-3"; });
+  await settled(page);
+  const typed = await boxes(page);
+  assert.match(typed.bodyMass, /^64 ?kg$/u);
+  assert.equal(typed.measuredPull, "");
+  assert.ok(await page.getByLabel("metric").isChecked());
+});
+
+test("unknown parts of a link are told and change nothing else", async () => {
+  const page = await site.page();
+  await page.goto(`${site.url}#v=1&q=can-i-climb&f=1&u=si&bodyMass=64kg&climbHeight=9m&rig=tail-3&wingspan=2m`);
+  await settled(page);
+  assert.match(await page.locator("#notices").innerText(), /wingspan/u);
+  assert.ok(await page.locator("#verdict").isVisible());
+});
+
+test("copying gives the whole link and says what it carries", async () => {
+  const page = await planned(CLIPBOARD);
+  await page.click("#copy-link");
+  await page.locator("#copied-text", { hasText: "weight and strength" }).waitFor();
+  assert.equal(await page.evaluate(() => navigator.clipboard.readText()), page.url());
+  await box(page, "setback").fill("3 in");
+  assert.ok(await page.locator("#copied").isHidden(), "a copied link that no longer holds is put away");
+});
+
+test("a link can be made that carries neither weight nor strength", async () => {
+  const page = await planned(CLIPBOARD);
+  await page.click("#copy-link-without");
+  await page.locator("#copied-text").waitFor();
+  const text = await page.locator("#copied-link").inputValue();
+  assert.match(text, /climbHeight=/u);
+  assert.doesNotMatch(text, /bodyMass|measuredPull|83/u);
+  const other = await site.page();
+  await other.goto(text);
+  assert.equal((await boxes(other)).bodyMass, "");
+  assert.ok(await other.locator("#to-enter").isVisible(), "what was left out is asked for");
+});
+
+test("links to places on the page leave the plan in the address", async () => {
+  const page = await planned();
+  const before = page.url();
+  await page.locator("#missing a").first().click();
+  assert.equal(page.url(), before);
+  assert.notEqual(await page.evaluate(() => document.activeElement.tagName), "BODY");
+});

@@ -1,0 +1,143 @@
+// What can be measured of how the page looks and who can use it.
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { axePath, bench, box, settled } from "./browser.mjs";
+
+let site;
+before(async () => { site = await bench(); });
+after(() => site.close());
+
+const STATES = {
+  empty: async () => {},
+  answered: async (page) => {
+    await page.click("#show-example");
+    for (const summary of await page.locator("form > details > summary, .figure summary, .sources summary").all()) await summary.click();
+    await page.click("#copy-link");
+  },
+  "in error": async (page) => {
+    await box(page, "bodyMass").fill("1,200");
+    await box(page, "climbHeight").fill("abc");
+    await page.locator("summary", { hasText: "What you measured" }).click();
+    await box(page, "measuredPull").fill("-3 N");
+  },
+};
+const LOOKS = {
+  light: { colorScheme: "light" },
+  dark: { colorScheme: "dark" },
+  "320 px": { viewport: { width: 320, height: 640 } },
+  "320 px, dark": { viewport: { width: 320, height: 640 }, colorScheme: "dark" },
+  "forced colours": { forcedColors: "active" },
+};
+
+for (const [look, options] of Object.entries(LOOKS)) {
+  for (const [state, reach] of Object.entries(STATES)) {
+    test(`axe finds nothing: ${look}, ${state}`, async () => {
+      // The page's own policy rightly refuses foreign scripts; axe comes in past it.
+      const page = await site.page({ ...options, bypassCSP: true });
+      await page.goto(site.url);
+      await reach(page);
+      await settled(page);
+      await page.addScriptTag({ path: axePath });
+      const found = await page.evaluate(() => globalThis.axe.run(document, { resultTypes: ["violations"] }));
+      assert.deepEqual(found.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`), []);
+    });
+  }
+}
+
+test("axe finds nothing on a page that is not calculating", async () => {
+  const page = await site.page({ bypassCSP: true }, (page) => page.addInitScript(() => { delete Document.prototype.adoptedStyleSheets; }));
+  await page.goto(site.url);
+  await page.addScriptTag({ path: axePath });
+  const found = await page.evaluate(() => globalThis.axe.run(document, { resultTypes: ["violations"] }));
+  assert.deepEqual(found.violations.map(({ id }) => id), []);
+});
+
+for (const colorScheme of ["light", "dark"]) {
+  test(`answers have seven to one against the paper: ${colorScheme}`, async () => {
+    const page = await site.page({ colorScheme, bypassCSP: true });
+    await page.goto(site.url);
+    await STATES.answered(page);
+    await settled(page);
+    await page.addScriptTag({ path: axePath });
+    const found = await page.evaluate(() => globalThis.axe.run("#answer", { runOnly: ["color-contrast-enhanced"], rules: { "color-contrast-enhanced": { enabled: true } } }));
+    assert.deepEqual(found.violations.flatMap(({ nodes }) => nodes.map((node) => node.html)), []);
+    assert.ok(found.passes[0].nodes.length > 40);
+  });
+}
+
+for (const [state, reach] of Object.entries(STATES)) {
+  test(`nothing scrolls sideways at 320 px: ${state}`, async () => {
+    const page = await site.page({ viewport: { width: 320, height: 640 } });
+    await page.goto(site.url);
+    await reach(page);
+    await settled(page);
+    const widths = await page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
+    assert.ok(widths[0] <= widths[1], `${widths[0]} px of ${widths[1]}`);
+  });
+}
+
+test("whatever can be pressed is 44 px tall on a phone", async () => {
+  const page = await site.page({ viewport: { width: 390, height: 844 }, hasTouch: true });
+  await page.goto(site.url);
+  await STATES.answered(page);
+  await settled(page);
+  const small = await page.$$eval("button, summary, select, input:not([type=radio]), label.choice, a, textarea", (all) =>
+    all.filter((one) => one.checkVisibility() && !one.matches(".skip"))
+      .map((one) => ({ text: one.outerHTML.slice(0, 80), height: one.getBoundingClientRect().height }))
+      .filter(({ height }) => height < 44));
+  assert.deepEqual(small, []);
+});
+
+test("the first screen of a phone holds the job and the three boxes that are needed", async () => {
+  const page = await site.page({ viewport: { width: 390, height: 844 } });
+  await page.goto(site.url);
+  assert.ok(await page.locator("h1").isVisible());
+  const last = await box(page, "rig").boundingBox();
+  assert.ok(last.y + last.height < 844 - 44, `the last box ends at ${last.y + last.height}`);
+});
+
+test("on a wide screen the form stands beside the answer, on a phone above it", async () => {
+  const tops = async (page) => Promise.all([".form-side", "#answer"].map(async (part) => page.locator(part).boundingBox()));
+  const wide = await site.page({ viewport: { width: 1280, height: 900 } });
+  await wide.goto(site.url);
+  const [form, answer] = await tops(wide);
+  assert.ok(answer.x >= form.x + form.width && Math.abs(answer.y - form.y) < 60);
+  const phone = await site.page({ viewport: { width: 390, height: 844 } });
+  await phone.goto(site.url);
+  const [above, below] = await tops(phone);
+  assert.ok(below.y >= above.y + above.height);
+});
+
+test("no words of the drawing lie on other words", async () => {
+  for (const rig of ["tail-3", "hand-over-hand"]) {
+    const page = await site.page();
+    await page.goto(`${site.url}#v=1&q=can-i-climb&f=1&u=si&bodyMass=140kg&climbHeight=20m&rig=${rig}`);
+    await settled(page);
+    const overlaps = await page.$$eval(".rig-drawing text", (all) => {
+      const placed = all.map((one) => ({ text: one.textContent, at: one.getBoundingClientRect() }));
+      return placed.flatMap((one, i) => placed.slice(i + 1)
+        .filter(({ at }) => at.left < one.at.right && one.at.left < at.right && at.top < one.at.bottom && one.at.top < at.bottom)
+        .map((other) => `${one.text} / ${other.text}`));
+    });
+    assert.deepEqual(overlaps, [], rig);
+    const outside = await page.$$eval(".rig-drawing text", (all) => {
+      const frame = all[0].ownerSVGElement.getBoundingClientRect();
+      return all.filter((one) => {
+        const at = one.getBoundingClientRect();
+        return at.left < frame.left || at.right > frame.right || at.top < frame.top || at.bottom > frame.bottom;
+      }).map((one) => one.textContent);
+    });
+    assert.deepEqual(outside, [], rig);
+  }
+});
+
+test("in print the answer is there and the buttons are not", async () => {
+  const page = await site.page();
+  await page.goto(site.url);
+  await page.click("#show-example");
+  await settled(page);
+  await page.emulateMedia({ media: "print" });
+  assert.ok(await page.locator("#verdict-text").isVisible());
+  assert.ok(await page.locator("#drawing svg").isVisible());
+  assert.equal(await page.locator("button:visible").count(), 0);
+});

@@ -1,0 +1,44 @@
+// The same bits natively and in the module that is shipped (wasm-pack's own tests run the one before wasm-opt).
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { test } from "node:test";
+import { shipped, wasmInside } from "./shipped.mjs";
+
+const path = process.env.WORKED_JSON ?? "target/worked.json";
+
+/** Rows the native test wrote: `[{ draft, figures: { id: [value, low, high] } }]`, bits in hexadecimal. */
+function workedRows() {
+  try {
+    return JSON.parse(readFileSync(path, "utf8"));
+  } catch (error) {
+    throw new Error(`${path} is written by the Rust tests: run pkg-config/test --only rust first (${error.code ?? error.message}).`);
+  }
+}
+
+const bits = (number) => {
+  const view = new DataView(new ArrayBuffer(8));
+  view.setFloat64(0, number);
+  return view.getBigUint64(0).toString(16).padStart(16, "0");
+};
+const written = (hex) => hex.replace(/^0x/, "").toLowerCase().padStart(16, "0");
+
+test("the page holds the module of the npm package", () => {
+  assert.ok(wasmInside(readFileSync("dist/index.html", "utf8")).equals(readFileSync("dist/npm/boughline_bg.wasm")));
+});
+
+test("every worked row has the same bits natively and as shipped", async (t) => {
+  const library = shipped();
+  const rows = workedRows();
+  assert.ok(rows.length > 0, `${path} holds no row`);
+  for (const [index, { draft, figures }] of rows.entries()) {
+    await t.test(`row ${index + 1}: ${JSON.stringify(draft)}`, () => {
+      assert.ok(Object.keys(figures).length > 0, "the row has no figure");
+      const reply = library.canIClimb(draft);
+      assert.ok(reply.ok, JSON.stringify(reply.errors));
+      const here = Object.fromEntries(reply.answer.figures.map(({ id, value, low, high }) => [id, [value, low, high].map(bits)]));
+      const native = Object.fromEntries(Object.entries(figures).map(([id, hexes]) => [id, hexes.map(written)]));
+      // Only the figures the row names, but each of those whole.
+      assert.deepEqual(Object.fromEntries(Object.keys(native).map((id) => [id, here[id]])), native);
+    });
+  }
+});

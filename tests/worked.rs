@@ -1,0 +1,122 @@
+//! Published and hand-worked rows, through the public door: a link in, a figure out.
+//!
+//! `data/worked/*.tsv`: the plan in the form of a link, the figure, what it should come to in SI, and the tolerance:
+//! half of the last place that the source prints. The same run writes every figure of every row, bit for bit, to
+//! `worked.json`, for the test that compares them with the WebAssembly as shipped.
+#![cfg(not(target_arch = "wasm32"))]
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::indexing_slicing, reason = "what is missing fails the test")]
+
+use boughline::field::Said;
+use boughline::link::{self, Link};
+use boughline::quantity::View;
+use boughline::question::{Effort, Question, can_i_climb};
+use boughline::words::{Figure, error_lines, report};
+use serde_json::{Map, Value, json};
+use std::path::PathBuf;
+
+/// A row of a table.
+struct Row {
+    name: &'static str,
+    plan: &'static str,
+    figure: &'static str,
+    expected: f64,
+    tolerance: f64,
+}
+
+const COLUMNS: &str = "name\tplan\tfigure\texpected\ttolerance\tsource\thow";
+
+fn rows() -> Vec<Row> {
+    let mut lines = include_str!("data/worked/can-i-climb.tsv").lines();
+    assert_eq!(lines.next(), Some(COLUMNS));
+    lines
+        .map(|line| {
+            let cells: Vec<&str> = line.split('\t').collect();
+            let &[name, plan, figure, expected, tolerance, source, how] = cells.as_slice() else {
+                panic!("seven columns are wanted: {line}");
+            };
+            assert!(!source.is_empty() && !how.is_empty(), "{name}: every number has a source");
+            let number = |text: &str| text.parse().unwrap_or_else(|_| panic!("{name}: {text} is no number"));
+            Row { name, plan, figure, expected: number(expected), tolerance: number(tolerance) }
+        })
+        .collect()
+}
+
+fn read(row: &Row) -> Link {
+    let link = link::read(row.plan);
+    assert_eq!(link.notices, [], "{}", row.name);
+    assert_eq!(link.question, Some(Question::CanIClimb), "{}", row.name);
+    link
+}
+
+/// Every figure of a row, at full effort, as the page of somebody who follows the link shows it.
+fn figures(row: &Row, link: &Link) -> Vec<Figure> {
+    let inputs = can_i_climb::Inputs::of(&link.draft)
+        .unwrap_or_else(|errors| panic!("{}: {:?}", row.name, error_lines(&errors, View::default())));
+    report(&can_i_climb::ask(&inputs, Effort::FULL), link.view).figures
+}
+
+#[test]
+fn every_worked_row_comes_to_its_printed_figure() {
+    let rows = rows();
+    for row in &rows {
+        let figures = figures(row, &read(row));
+        let figure = figures.iter().find(|figure| figure.id == row.figure);
+        let found = figure.unwrap_or_else(|| panic!("{}: no {}", row.name, row.figure)).value.expect(row.name);
+        // The half of the last place is itself allowed: 1.8525 is printed 1.853, and neither is a round number of bits.
+        let off = (found - row.expected).abs();
+        assert!(
+            off <= row.tolerance + row.expected.abs() * 4.0 * f64::EPSILON,
+            "{}: {found}, {} wanted",
+            row.name,
+            row.expected
+        );
+    }
+    println!("{} rows", rows.len());
+}
+
+#[test]
+fn worked_rows_have_names_of_their_own() {
+    let rows = rows();
+    for (at, row) in rows.iter().enumerate() {
+        assert!(rows.iter().skip(at + 1).all(|other| other.name != row.name), "{}", row.name);
+    }
+}
+
+/// Sixteen hexadecimal digits, or null for what is endless.
+fn bits(value: Option<f64>) -> Value {
+    value.map_or(Value::Null, |value| Value::String(format!("{:016x}", value.to_bits())))
+}
+
+fn worked_json() -> PathBuf {
+    let target = || PathBuf::from(std::env::var_os("CARGO_TARGET_DIR").unwrap_or_else(|| "target".into()));
+    std::env::var_os("WORKED_JSON").map_or_else(|| target().join("worked.json"), PathBuf::from)
+}
+
+/// Not a check in itself: what is written is compared elsewhere. It fails where the file cannot be written or lacks a
+/// row.
+#[test]
+fn every_worked_row_is_written_down_bit_for_bit() {
+    let rows: Vec<Value> = rows()
+        .iter()
+        .map(|row| {
+            let link = read(row);
+            let draft: Map<String, Value> = link
+                .draft
+                .ids()
+                .map(|id| {
+                    let Some(Said::Text(text)) = link.draft.get(id) else { panic!("{}: {id} is no text", row.name) };
+                    (id.to_owned(), Value::String(text.clone()))
+                })
+                .collect();
+            let figures: Map<String, Value> = figures(row, &link)
+                .into_iter()
+                .map(|figure| (figure.id.to_owned(), json!([bits(figure.value), bits(figure.low), bits(figure.high)])))
+                .collect();
+            assert!(figures.contains_key(row.figure), "{}", row.name);
+            json!({ "name": row.name, "draft": draft, "figures": figures })
+        })
+        .collect();
+    let path = worked_json();
+    std::fs::create_dir_all(path.parent().expect("a file is in a folder")).unwrap();
+    std::fs::write(&path, format!("{:#}\n", Value::Array(rows))).unwrap();
+}
