@@ -1,11 +1,11 @@
 //! Prints the numbers of the README: one climber, one oak, one rig.
 
-use boughline::Draft;
 use boughline::quantity::View;
 use boughline::question::{Effort, can_i_climb};
-use boughline::words::{error_lines, report};
+use boughline::{Draft, words};
 
-fn main() {
+/// The answer, a line a figure.
+pub fn lines() -> Vec<String> {
     let draft = Draft::new()
         .set("bodyMass", "80 kg")
         .set("stature", "175 cm")
@@ -15,12 +15,18 @@ fn main() {
     let view = View::default();
     match can_i_climb::Inputs::of(&draft) {
         Ok(inputs) => {
-            let report = report(&can_i_climb::ask(&inputs, Effort::FULL), view);
-            println!("{}\n{}\n{}\n", report.verdict.text, report.first, report.second);
-            for figure in report.figures {
-                println!("{:32} {:>10}  {}", figure.noun, figure.text, figure.range.unwrap_or_default());
-            }
+            let report = words::report(&can_i_climb::ask(&inputs, Effort::FULL), view);
+            let mut lines = vec![report.verdict.text.to_owned(), report.first, report.second, String::new()];
+            lines.extend(report.figures.iter().map(|figure| {
+                let range = figure.range.as_deref().unwrap_or_default();
+                format!("{:<32} {:>8}   {range}", figure.noun, figure.text).trim_end().to_owned()
+            }));
+            lines
         }
-        Err(errors) => error_lines(&errors, view).iter().for_each(|error| println!("{}", error.message)),
+        Err(errors) => words::error_lines(&errors, view).into_iter().map(|error| error.message).collect(),
     }
+}
+
+fn main() {
+    println!("{}", lines().join("\n"));
 }

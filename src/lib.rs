@@ -59,3 +59,8 @@ pub mod wasm;
 pub mod words;
 
 pub use draft::Draft;
+
+/// The README's example runs as a test.
+#[cfg(doctest)]
+#[doc = include_str!("../README.md")]
+pub struct Readme;
