@@ -5,6 +5,7 @@ use boughline::question::{Effort, can_i_climb};
 use boughline::{Draft, words};
 
 /// The answer, a line a figure.
+#[must_use]
 pub fn lines() -> Vec<String> {
     let draft = Draft::new()
         .set("bodyMass", "80 kg")

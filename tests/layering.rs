@@ -20,7 +20,7 @@ fn sources() -> Vec<PathBuf> {
             let path = entry.unwrap().path();
             if path.is_dir() {
                 folders.push(path);
-            } else {
+            } else if path.extension().is_some_and(|ending| ending == "rs") {
                 found.push(path);
             }
         }

@@ -116,9 +116,23 @@ struct Counts {
 
 #[test]
 fn virtual_work_holds_on_ten_thousand_random_rigs() {
-    let mut random = Dice(0);
+    let counts = virtual_work_on(10_000, Dice(0));
+    println!("{counts:?}");
+    assert!(counts.made <= 3 * counts.accepted, "a third survives: {counts:?}");
+    assert!(2 * counts.three_bodies >= counts.accepted, "{counts:?}");
+    assert!(counts.several_ropes > 1_000 && counts.both_hands > 1_000, "{counts:?}");
+}
+
+/// Other rigs than the quick test's, and many more.
+#[test]
+#[ignore = "long: pkg-config/prove virtual-work"]
+fn prove_virtual_work() {
+    println!("{:?}", virtual_work_on(2_000_000, Dice(1 << 20)));
+}
+
+fn virtual_work_on(rigs: u32, mut random: Dice) -> Counts {
     let mut counts = Counts::default();
-    while counts.accepted < 10_000 {
+    while counts.accepted < rigs {
         counts.drawn += 1;
         let Some(rig) = random_rig(&mut random) else { continue };
         counts.made += 1;
@@ -164,10 +178,7 @@ fn virtual_work_holds_on_ten_thousand_random_rigs() {
         }
         nothing_changes_from_the_other_end(&rig, &motion, &forces, help);
     }
-    println!("{counts:?}");
-    assert!(counts.made <= 3 * counts.accepted, "a third survives: {counts:?}");
-    assert!(2 * counts.three_bodies >= counts.accepted, "{counts:?}");
-    assert!(counts.several_ropes > 1_000 && counts.both_hands > 1_000, "{counts:?}");
+    counts
 }
 
 /// Beyond the driving hand a rope is slack unless a helper pulls on it.

@@ -32,6 +32,7 @@ mod number;
 mod phase;
 mod rig;
 mod statics;
+mod tension;
 
 pub use catalogue::{BACKUP, Backup, BackupKind, KNOT_SLACK, RIG, RigName};
 pub use drive::{Drive, Losses};

@@ -1,6 +1,7 @@
 //! Forces: the tension of every strand, by the balance of every body.
 
-use super::balance::{Balance, resting};
+use super::balance::balanced;
+use super::tension::{Carrier, resting};
 use super::{BodyKind, Drive, Fault, Fraction, HandDoes, Losses, Motion, Number, Phase, Rig, What};
 
 /// The most turns and hitches at rest whose ratio is left open; each doubles the work.
@@ -63,13 +64,13 @@ pub fn statics<N: Number>(
     drive: &Drive<N>,
 ) -> Result<Forces<N>, Fault> {
     let resting = resting(rig, phase, motion);
-    if resting > MOST_RESTING {
+    if resting.len() > MOST_RESTING {
         return Err(Fault::TooLarge);
     }
     let mut forces: Option<Forces<N>> = None;
-    for choice in 0..1_usize << resting {
-        let balance = Balance { rig, phase, motion, losses, drive, choice };
-        let (strands, bodies) = balance.solved()?;
+    for choice in 0..1_usize << resting.len() {
+        let carrier = Carrier { rig, phase, motion, losses, drive, resting: &resting, choice };
+        let (strands, bodies) = balanced(&carrier)?;
         forces = Some(match forces {
             None => first(rig, &strands, &bodies),
             Some(forces) => widened(forces, &strands, &bodies),
