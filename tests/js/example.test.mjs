@@ -25,3 +25,8 @@ test("a changed example draft does not change the next one", () => {
   exampleDraft("si").bodyMass = "1 kg";
   assert.notEqual(exampleDraft("si").bodyMass, "1 kg");
 });
+
+test("a link writes the same amounts without spaces", () => {
+  const tight = Object.fromEntries(Object.entries(exampleDraft("us")).map(([id, text]) => [id, text.replace(/\s/gu, "")]));
+  assert.ok(isExample(tight));
+});

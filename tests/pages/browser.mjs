@@ -39,6 +39,7 @@ export async function bench() {
       page.complaints = [];
       page.on("pageerror", (error) => page.complaints.push(error.message));
       page.on("console", (message) => message.type() === "error" && page.complaints.push(message.text()));
+      page.on("response", (response) => response.ok() || page.complaints.push(`${response.status()} ${response.url()}`));
       await before(page);
       return page;
     },
@@ -71,9 +72,6 @@ export async function fillNeeded(page, { bodyMass = "80", climbHeight = "8", rig
 /** Waits until typing counts as stopped and everything late has been said. */
 export const settled = (page) => page.waitForTimeout(1200);
 
-/** All that can be seen of the answer, as text. */
-export const answerText = (page) => page.locator("#answer").innerText();
-
 /** What a plan came to: verdict, its two sentences, and every figure with its range. */
 export async function reading(page) {
   const figures = page.locator(".figure summary");
@@ -89,9 +87,9 @@ export async function reading(page) {
 export const boxes = (page) =>
   page.$$eval("form [data-field] :is(input, select)", (all) => Object.fromEntries(all.map((one) => [one.name, one.value])));
 
-/** Every digit that can be seen in the answer or in the short verdict under the form. */
+/** Every number that can be seen where results stand. */
 export async function numbersShown(page) {
-  const glance = page.locator("#glance");
-  const seen = [await answerText(page), (await glance.isVisible()) ? await glance.innerText() : ""];
-  return seen.join("\n").match(/\d[\d.,]*/gu) ?? [];
+  const seen = await page.locator("#verdict, #numbers, #glance").evaluateAll((all) =>
+    all.filter((one) => one.checkVisibility()).map((one) => one.innerText).join("\n"));
+  return seen.match(/\d[\d.,]*/gu) ?? [];
 }

@@ -17,6 +17,7 @@ before(async () => {
 after(() => site.close());
 
 async function assertDead(page, why) {
+  assert.doesNotMatch(await page.locator("#answer").innerText(), /\d/u);
   assert.deepEqual(await numbersShown(page), []);
   const notice = await page.locator("#not-calculating").innerText();
   assert.match(notice, /This page is not calculating/u);

@@ -51,7 +51,7 @@ test("form, folded groups, units, workings and link are reached and used by keys
   assert.ok(await page.getByLabel("feet and pounds").isChecked());
 
   await page.locator(".figure summary").first().waitFor();
-  const first = (await page.locator(".figure summary .noun").first().innerText()).slice(0, 20);
+  const first = (await page.locator(".figure summary .noun").first().textContent()).slice(0, 20);
   await tabTo(page, first);
   await page.keyboard.press("Enter");
   assert.ok(await page.locator(".figure .workings").first().isVisible());

@@ -52,6 +52,26 @@ test("unknown parts of a link are told and change nothing else", async () => {
   await settled(page);
   assert.match(await page.locator("#notices").innerText(), /wingspan/u);
   assert.ok(await page.locator("#verdict").isVisible());
+  assert.match(page.url(), /wingspan/u, "the link stays as it was opened");
+  await box(page, "bodyMass").fill("65 kg");
+  await settled(page);
+  assert.doesNotMatch(page.url(), /wingspan/u, "until the plan is another");
+});
+
+test("a link of a form that this page does not know is told and kept", async () => {
+  const page = await site.page();
+  await page.goto(`${site.url}#v=99&q=can-i-climb&bodyMass=64kg`);
+  await settled(page);
+  assert.ok((await page.locator("#notices li").count()) >= 1);
+  assert.match(page.url(), /v=99/u);
+});
+
+test("what cannot be read is not put into the address", async () => {
+  const page = await planned();
+  const before = page.url();
+  await box(page, "bodyMass").fill("sixty");
+  await settled(page);
+  assert.equal(page.url(), before);
 });
 
 test("copying gives the whole link and says what it carries", async () => {

@@ -71,6 +71,7 @@ for (const [state, reach] of Object.entries(STATES)) {
     await page.goto(site.url);
     await reach(page);
     await settled(page);
+    assert.equal(await page.locator("h1").count(), 1);
     const widths = await page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
     assert.ok(widths[0] <= widths[1], `${widths[0]} px of ${widths[1]}`);
   });
@@ -109,10 +110,10 @@ test("on a wide screen the form stands beside the answer, on a phone above it", 
 });
 
 test("no words of the drawing lie on other words", async () => {
-  for (const rig of ["tail-3", "hand-over-hand"]) {
+  for (const rig of ["tail-3", "hand-over-hand"].flatMap((rig) => ["none", "second-hitch", "tail-knot"].map((backup) => `${rig}&backup=${backup}`))) {
     const page = await site.page();
     await page.goto(`${site.url}#v=1&q=can-i-climb&f=1&u=si&bodyMass=140kg&climbHeight=20m&rig=${rig}`);
-    await settled(page);
+    assert.ok((await page.locator(".rig-drawing text").count()) > 5);
     const overlaps = await page.$$eval(".rig-drawing text", (all) => {
       const placed = all.map((one) => ({ text: one.textContent, at: one.getBoundingClientRect() }));
       return placed.flatMap((one, i) => placed.slice(i + 1)

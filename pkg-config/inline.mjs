@@ -1,0 +1,60 @@
+// Puts a page's styles and script inside it, under a policy that allows exactly these.
+import { createHash } from "node:crypto";
+import { build } from "esbuild";
+
+const script = /<script type="module" src="(js\/[\w-]+\.js)"><\/script>\n?/;
+const style = /<link rel="stylesheet" href="(css\/[\w-]+\.css)">\n?/;
+
+async function bundled(folder, path) {
+  const result = await build({
+    entryPoints: [`${folder}/${path}`],
+    bundle: true,
+    minify: true,
+    charset: "utf8",
+    format: "iife",
+    target: "es2020",
+    loader: { ".svg": "dataurl", ".png": "dataurl" },
+    legalComments: "none",
+    logLevel: "warning",
+    outdir: "unwritten",
+    write: false,
+  });
+  const text = result.outputFiles[0].text.trim();
+  // The browser's parser must see the whole of it as one element's text, or the hash is of something else.
+  if (/<\/(script|style)|<!--/i.test(text)) throw new Error(`${path} holds text that would end or comment out its element.`);
+  return text;
+}
+
+const digest = (text) => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
+
+/** What a meta policy can say; netlify.toml's headers say the rest. */
+function policy(code, css) {
+  return [
+    "default-src 'none'",
+    code ? `script-src ${digest(code)} 'wasm-unsafe-eval'` : "script-src 'none'",
+    css ? `style-src ${digest(css)}` : "style-src 'none'",
+    "img-src 'self' data:",
+    "connect-src 'self'",
+    "worker-src 'self'",
+    "manifest-src 'self'",
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join("; ");
+}
+
+/** The page as one file: policy and styles in the head, one classic script at the end of the body. */
+export async function inlined(html, folder) {
+  const [code, css] = await Promise.all([script, style].map((pattern) => {
+    const path = pattern.exec(html)?.[1];
+    return path && bundled(folder, path);
+  }));
+  const page = html
+    .replace(script, "")
+    .replace(style, () => `<style>${css}</style>\n`)
+    .replace("</body>", () => (code ? `<script>${code}</script>\n</body>` : "</body>"))
+    .replace('<meta charset="utf-8">', (charset) => `${charset}\n<meta http-equiv="content-security-policy" content="${policy(code, css)}">`);
+  if (!page.includes("content-security-policy")) throw new Error('A page begins its head with <meta charset="utf-8">.');
+  const left = /<(?:script|link)\b[^>]*(?:src|rel="stylesheet")[^>]*>/.exec(page.replace(code ?? "", ""))?.[0];
+  if (left) throw new Error(`${left} was not put inside: a page has one js/NAME.js module and one css/NAME.css.`);
+  return page;
+}

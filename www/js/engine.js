@@ -1,0 +1,2 @@
+// The only door to the arithmetic. The build says where "boughline/inline" is.
+export * from "boughline/inline";

@@ -1,0 +1,42 @@
+// Answers are hidden by the page's own CSS. Only a running script can reveal them,
+// and no way of saving a page keeps what it does here: a dead copy shows no number.
+
+const REVEALED = `
+.live { display: block; }
+.live[hidden] { display: none; }
+.dead { display: none; }
+.error:not([hidden]) { display: block; }
+`;
+
+let sheet = null;
+
+/** Shows the answers. Says whether it worked. */
+export function reveal() {
+  if (!("adoptedStyleSheets" in Document.prototype)) return false;
+  try {
+    if (sheet === null) {
+      sheet = new CSSStyleSheet();
+      sheet.replaceSync(REVEALED);
+    }
+    if (!document.adoptedStyleSheets.includes(sheet)) {
+      document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];
+    }
+  } catch {
+    return false;
+  }
+  return getComputedStyle(document.querySelector(".live")).display !== "none";
+}
+
+/** Hides every answer and says why. */
+export function conceal(reason) {
+  if (sheet !== null) document.adoptedStyleSheets = document.adoptedStyleSheets.filter((one) => one !== sheet);
+  say(reason);
+}
+
+/** The reason in words, in place of the guesses in the markup; null brings the guesses back. */
+export function say(reason) {
+  const words = document.getElementById("dead-reason");
+  words.textContent = reason ?? "";
+  words.hidden = reason === null;
+  for (const guess of document.querySelectorAll(".cause-unknown")) guess.hidden = reason !== null;
+}

@@ -1,0 +1,29 @@
+import { element } from "./element.js";
+
+/** Goes to a part of the page without touching the address, which holds the plan. */
+export function goTo(target) {
+  for (let group = target.closest("details"); group; group = group.parentElement.closest("details")) {
+    group.open = true;
+  }
+  target.focus({ preventScroll: true });
+  target.scrollIntoView({ block: target.matches("input, select") ? "center" : "start" });
+}
+
+/** Makes every link to a place on this page leave the address alone. */
+export function keepAddress(root) {
+  root.addEventListener("click", (event) => {
+    const link = event.target.closest?.('a[href^="#"]');
+    const target = link && document.getElementById(link.getAttribute("href").slice(1));
+    if (!target) return;
+    event.preventDefault();
+    goTo(target);
+  });
+}
+
+/** A list of sentences, each a link to the first field it speaks of. */
+export function sentenceLinks(list, errors, fields) {
+  list.replaceChildren(...errors.map(({ fields: ids, message }) => {
+    const field = ids.map((id) => fields.get(id)).find(Boolean);
+    return element("li", {}, field ? element("a", { href: `#${field.control.id}` }, message) : message);
+  }));
+}

@@ -1,0 +1,195 @@
+import { forgetCopied, offerLinks } from "./copy-link.js";
+import { exampleDraft, isExample, STORY } from "./example.js";
+import { conceal, reveal } from "./fail-safe.js";
+import { sentencesFor, sortedFaults } from "./faults.js";
+import { pace } from "./pace.js";
+import { afterPress } from "./press.js";
+import { PlanAddress } from "./plan-address.js";
+import { PlanForm } from "./plan-form.js";
+import { sayStatus, showAnswer, showErrors, showNoAnswer, showNotices } from "./answer.js";
+
+const QUICK = 200; // samples while somebody types
+const FULL = undefined; // once they have stopped: as many as the engine ever takes
+const FAILED =
+  "Why: the calculation failed, which is a fault of this page and not of what you typed. What you typed is still in the form. Change it, or open the page again.";
+const TOO_OLD =
+  "Why: this browser lacks what the page needs to be sure that a dead copy shows no number (adopted style sheets). A newer browser has it.";
+const NO_FAULTS = { toEnter: [], toRight: [] };
+
+/** One question's page: the form in, the answer out, at the pace of a person typing. */
+export class QuestionPage {
+  constructor(form, engine, ask) {
+    this.ask = ask;
+    this.form = new PlanForm(form, engine);
+    this.address = new PlanAddress(this.form, engine);
+    this.faults = NO_FAULTS;
+    this.typed = new Set();
+    this.pace = pace([
+      { after: 400, run: () => this.guarded(() => this.settle()) },
+      { after: 1000, run: () => this.guarded(() => this.speak()) },
+    ]);
+  }
+
+  /** Runs one reaction of the page; whatever breaks in it, no number stays in view. */
+  guarded(reaction) {
+    try {
+      return reaction();
+    } catch (fault) {
+      this.pace.stop();
+      conceal(FAILED);
+      console.error(fault);
+      return null;
+    }
+  }
+
+  /** Asks the engine and shows what it says. */
+  answer(effort) {
+    const reply = this.ask(this.form.draft, this.form.view, effort);
+    this.current = reply.ok ? reply.answer : null;
+    this.faults = reply.ok ? NO_FAULTS : sortedFaults(reply.errors, (id) => this.isEmpty(id));
+    if (reply.ok) showAnswer(reply.answer, this.form.fields);
+    else showNoAnswer(this.faults, this.form.fields);
+    document.getElementById("share").hidden = !reply.ok;
+    this.markExample();
+    if (!reveal()) conceal(TOO_OLD);
+  }
+
+  isEmpty(id) {
+    return this.form.fields.get(id)?.isEmpty ?? false;
+  }
+
+  /** Shows every error now, or only goes on with those in view while a box is being typed in. */
+  complain({ waiting }) {
+    const { toEnter, toRight } = this.faults;
+    let shown = toRight;
+    if (waiting) {
+      shown = toRight.filter((error) => error.fields.some((id) => this.form.fields.get(id)?.complains));
+    }
+    for (const [id, field] of this.form.fields) {
+      const emptied = waiting || !this.typed.has(id) ? [] : toEnter;
+      field.complain(sentencesFor(id, [...shown, ...emptied]));
+    }
+    showErrors(shown, this.form.fields);
+    this.form.tally();
+  }
+
+  markExample() {
+    document.getElementById("example-mark").hidden = !isExample(this.form.draft, this.form.likelyChoices);
+  }
+
+  /** Something is being typed. */
+  edited(field) {
+    this.typed.add(field.id);
+    this.address.release();
+    field.mirror();
+    forgetCopied();
+    this.answer(QUICK);
+    this.complain({ waiting: true });
+    this.pace.touch();
+  }
+
+  /** A box was left. With a pointer down the sentence waits: it would push away what is being pressed. */
+  left(field) {
+    this.form.tidy(field);
+    afterPress(() => this.guarded(() => this.complain({ waiting: false })));
+  }
+
+  /** Typing has stopped: the full answer, and an address that holds it. What cannot be read has no link. */
+  settle() {
+    this.answer(FULL);
+    if (this.faults.toRight.length === 0) this.address.keep();
+  }
+
+  speak() {
+    this.complain({ waiting: false });
+    sayStatus(this.current, this.faults);
+  }
+
+  /** Everything at once, for a form that was filled and not typed. */
+  refresh() {
+    this.answer(FULL);
+    this.complain({ waiting: false });
+    this.pace.touch();
+  }
+
+  changeView() {
+    this.address.release();
+    this.form.tidyAll(this.shownView);
+    this.shownView = this.form.view;
+    this.form.mirrorView();
+    this.form.describe();
+    forgetCopied();
+    this.refresh();
+  }
+
+  /** Takes a plan out of the address, if there is one. */
+  openLink() {
+    if (!this.address.hasPlan) return;
+    showNotices(this.address.open());
+    this.shownView = this.form.view;
+  }
+
+  /** Fills the form with this draft in place of all that is in it. */
+  replace(draft) {
+    this.typed.clear();
+    this.address.release();
+    showNotices([]);
+    forgetCopied();
+    this.form.fill(draft);
+    this.refresh();
+  }
+
+  /** Reads what is in the boxes, whoever put it there. */
+  reread() {
+    for (const field of this.form.fields.values()) field.mirror();
+    this.form.tidyAll();
+    this.form.mirrorView();
+    this.form.describe();
+    this.refresh();
+  }
+
+  listen() {
+    const { form } = this.form;
+    const fieldOf = (event) => this.form.fields.get(event.target.closest?.("[data-field]")?.dataset.field);
+    const on = (target, type, react) => target.addEventListener(type, (event) => this.guarded(() => react(event)));
+
+    on(form, "input", (event) => {
+      const field = fieldOf(event);
+      if (field) this.edited(field);
+    });
+    on(form, "focusout", (event) => {
+      const field = fieldOf(event);
+      if (field) this.left(field);
+    });
+    on(form, "change", (event) => {
+      if (event.target.type === "radio") this.changeView();
+    });
+    on(form, "submit", (event) => {
+      event.preventDefault();
+      this.pace.finish();
+    });
+    on(document.getElementById("show-example"), "click", () => this.replace(exampleDraft(this.form.view.system)));
+    on(document.getElementById("start-again"), "click", () => this.replace({}));
+    on(window, "hashchange", () => {
+      if (!this.address.hasPlan) return;
+      this.openLink();
+      this.refresh();
+    });
+    // A browser may bring back what was in the boxes after the script has read them.
+    on(window, "pageshow", () => this.reread());
+    offerLinks((whole) => this.guarded(() => this.address.fragment(whole)));
+  }
+
+  start() {
+    document.getElementById("example-story").textContent = STORY;
+    document.getElementById("status").textContent = "";
+    forgetCopied();
+    showNotices([]);
+    this.shownView = this.form.view;
+    this.listen();
+    this.guarded(() => {
+      this.openLink();
+      this.reread();
+    });
+  }
+}

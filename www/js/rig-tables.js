@@ -1,0 +1,38 @@
+import { element } from "./element.js";
+import { keyOf } from "./rig-layout.js";
+
+function table(caption, heads, rows) {
+  return element("table", {},
+    element("caption", {}, caption),
+    element("thead", {}, element("tr", {}, ...heads.map((head) => element("th", { scope: "col" }, head)))),
+    element("tbody", {}, ...rows.map(([first, ...rest]) =>
+      element("tr", {}, element("th", { scope: "row" }, first), ...rest.map((cell) => element("td", {}, cell))))));
+}
+
+/** A stop's noun, with the letter it has in a crowded drawing. */
+function named(stop, key, dense) {
+  return dense ? `${key} ${stop.noun}` : stop.noun;
+}
+
+/** What each strand of each rope carries; a loose tail carries nothing and has no row. */
+export function strandTable(drawing, dense) {
+  let key = 0;
+  const several = drawing.ropes.length > 1;
+  const rows = drawing.ropes.flatMap((rope) => {
+    const first = key;
+    key += rope.stops.length;
+    return rope.strands.map((strand, i) => rope.stops[i + 1]?.kind === "free" ? null : [
+      `${named(rope.stops[i], keyOf(first + i), dense)} – ${named(rope.stops[i + 1], keyOf(first + i + 1), dense)}`,
+      ...(several ? [rope.noun] : []),
+      strand.tension.text,
+    ]).filter(Boolean);
+  });
+  return table("Each strand of rope", ["From – to", ...(several ? ["Rope"] : []), "Pull in it"], rows);
+}
+
+/** Every part, and which ones have nothing behind them. */
+export function partTable(parts) {
+  const mark = () => element("span", { class: "single-word" }, element("span", { class: "diamond", "aria-hidden": "true" }, "◆"), " single");
+  return table("Each part", ["Part", "Single?", "What that means"],
+    parts.map((part) => [part.noun, part.single ? mark() : "no", part.text]));
+}
