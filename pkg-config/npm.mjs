@@ -15,7 +15,7 @@ const exported = `export const { ${glue.names.join(", ")} } = calls;\n`;
 const wasm = await readFile(`${built}/boughline_bg.wasm`);
 for (const entry of ["index.js", "node.js", "inline.js"]) {
   const source = await text(`pkg-config/npm/${entry}`);
-  await write(entry, source.replace("WASM_BASE64", () => wasm.toString("base64")) + exported);
+  await write(entry, source.replace("WASM_HEX", () => wasm.toString("hex")) + exported);
 }
 for (const file of ["calls.js", "index.d.ts", "inline.d.ts"]) await copyFile(`pkg-config/npm/${file}`, `${out}/${file}`);
 await write("boughline_bg.wasm", wasm);

@@ -1,9 +1,8 @@
 //! What has been said so far, and the reader that turns it into checked values: all of them, or every error.
 
 use crate::error::{Error, Reason};
-use crate::field::{Field, Kind, Row, Said, Spread, Value};
+use crate::field::{Field, Kind, Reading, Row, Said, Spread, Value};
 use crate::quantity::Quantity;
-use std::collections::BTreeMap;
 
 /// What has been said so far, by field id.
 ///
@@ -20,7 +19,8 @@ use std::collections::BTreeMap;
 /// ```
 #[derive(Debug, Clone, Default, PartialEq)]
 pub struct Draft {
-    said: BTreeMap<String, Said>,
+    // In the order of the ids, so that what was said first makes no other draft.
+    said: Vec<(String, Said)>,
 }
 
 impl Draft {
@@ -46,52 +46,64 @@ impl Draft {
 
     /// Says something in a field, whatever was said there before.
     pub fn put(&mut self, id: &str, said: Said) {
-        self.said.insert(id.to_owned(), said);
+        match self.place(id) {
+            Ok(place) => {
+                if let Some((_, old)) = self.said.get_mut(place) {
+                    *old = said;
+                }
+            }
+            Err(place) => self.said.insert(place, (id.to_owned(), said)),
+        }
     }
 
     /// What was said in a field.
     #[must_use]
     pub fn get(&self, id: &str) -> Option<&Said> {
-        self.said.get(id)
+        let (_, said) = self.said.get(self.place(id).ok()?)?;
+        Some(said)
     }
 
     /// The ids of the fields in which something was said, in order.
     pub fn ids(&self) -> impl Iterator<Item = &str> {
-        self.said.keys().map(String::as_str)
+        self.said.iter().map(|(id, _)| id.as_str())
+    }
+
+    /// Where a field stands, or would stand.
+    fn place(&self, id: &str) -> Result<usize, usize> {
+        self.said.binary_search_by(|(known, _)| known.as_str().cmp(id))
     }
 }
 
-/// Reads a draft field by field, noting every error.
+/// Reads a draft field by field, noting every error in the order of the question's fields.
 #[derive(Debug)]
 pub struct Reader<'a> {
     draft: &'a Draft,
+    order: &'a [&'a Row],
     errors: Vec<Error>,
 }
 
 impl<'a> Reader<'a> {
-    /// A reader of a draft in which only these fields, of all questions, may be said.
+    /// A reader for a question of the fields `order`, of a draft in which only the fields `known`, of all questions,
+    /// may be said.
     #[must_use]
-    pub fn new(draft: &'a Draft, known: &[&Row]) -> Self {
-        let unknown = draft.ids().filter(|id| known.iter().all(|row| row.id != *id));
-        let errors = unknown.map(|id| Error::of(id, Reason::UnknownField)).collect();
-        Self { draft, errors }
+    pub fn new(draft: &'a Draft, order: &'a [&'a Row], known: &[&Row]) -> Self {
+        let mut reader = Self { draft, order, errors: Vec::new() };
+        for id in draft.ids() {
+            if known.iter().all(|row| row.id != id) {
+                reader.note(Error::of(id, Reason::UnknownField));
+            }
+        }
+        reader
     }
 
     /// The value of a field that may be left out; none also where it is wrong, which is noted.
     pub fn maybe<T: Value>(&mut self, field: &Field<T>) -> Option<T> {
-        let said = self.draft.get(field.row.id)?;
-        match field.row.reading(said) {
-            Ok(reading) => T::of(reading),
-            Err(reason) => {
-                self.note(Error::of(field.row.id, Reason::Refused(reason)));
-                None
-            }
-        }
+        self.reading(&field.row).and_then(T::of)
     }
 
     /// The value of a field that must be said.
     pub fn need<T: Value>(&mut self, field: &Field<T>) -> Option<T> {
-        if self.draft.get(field.row.id).is_none() {
+        if !self.says(&field.row) {
             self.note(Error::of(field.row.id, Reason::Needed));
         }
         self.maybe(field)
@@ -99,27 +111,55 @@ impl<'a> Reader<'a> {
 
     /// The value of a choice, or the default of its row.
     pub fn chosen<T: Value>(&mut self, field: &Field<T>) -> Option<T> {
-        if self.draft.get(field.row.id).is_some() {
-            return self.maybe(field);
-        }
-        let Kind::Choice { likely: Some(id), .. } = field.row.kind else { return None };
-        field.row.reading(&Said::Text(id.to_owned())).ok().and_then(T::of)
+        self.reading(&field.row).or_else(|| self.likely_choice(&field.row)).and_then(T::of)
     }
 
     /// The value of a quantity without a range, or the default of its row with its range.
     pub fn spread<Q: Quantity>(&mut self, field: &Field<Q>) -> Option<Spread> {
-        if self.draft.get(field.row.id).is_some() {
-            return self.maybe(field).map(|value| Spread::point(value.si()));
-        }
-        match field.row.kind {
-            Kind::Quantity(limits) => limits.likely,
-            Kind::Choice { .. } => None,
+        match (self.reading(&field.row), field.row.kind) {
+            (Some(Reading::Si(si)), _) => Some(Spread::point(si)),
+            (_, Kind::Quantity(limits)) if !self.says(&field.row) => limits.likely,
+            _ => None,
         }
     }
 
-    /// Notes an error of several fields together.
+    /// Whether anything at all was said in a field.
+    #[must_use]
+    pub fn says(&self, row: &Row) -> bool {
+        self.draft.get(row.id).is_some()
+    }
+
+    /// What was said in a field, as it comes to; none also where it is wrong, which is noted.
+    fn reading(&mut self, row: &Row) -> Option<Reading> {
+        match row.reading(self.draft.get(row.id)?) {
+            Ok(reading) => Some(reading),
+            Err(refusal) => {
+                self.note(Error::of(row.id, Reason::Refused(refusal)));
+                None
+            }
+        }
+    }
+
+    fn likely_choice(&self, row: &Row) -> Option<Reading> {
+        match row.kind {
+            Kind::Choice { options, likely: Some(id) } if !self.says(row) => {
+                options.iter().position(|option| option.id == id).map(Reading::Choice)
+            }
+            _ => None,
+        }
+    }
+
+    /// Notes an error, of one field or of several together.
     pub fn note(&mut self, error: Error) {
-        self.errors.push(error);
+        let own = self.place(&error);
+        let after = self.errors.iter().position(|other| self.place(other) > own).unwrap_or(self.errors.len());
+        self.errors.insert(after, error);
+    }
+
+    /// Where an error's first field stands among the question's; those of no field of it come last.
+    fn place(&self, error: &Error) -> usize {
+        let place = error.fields.first().and_then(|id| self.order.iter().position(|row| row.id == id));
+        place.unwrap_or(self.order.len())
     }
 
     /// What `build` makes of the values, if nothing was wrong.

@@ -8,7 +8,7 @@
 //! decimal mark, then the fields. Only letters, digits and `. - & =` are written.
 
 use crate::draft::Draft;
-use crate::field::{Kind, Row, Said};
+use crate::field::{Kind, Said};
 use crate::quantity::{Decimal, System, View};
 use crate::question::{Question, field};
 
@@ -42,39 +42,44 @@ pub enum Notice {
     UnknownQuestion(String),
     /// It has a part that is no field.
     UnknownPart(String),
-    /// It says a field twice; the first stands.
+    /// It says a field, or something of its head, twice; the first stands.
     Twice(String),
     /// A part has no value.
     NoValue(String),
 }
 
-/// The fragment for a draft, without `#`.
+/// The fragment for a draft, without `#`; none while anything said in it cannot be read, so that a link never carries
+/// another plan than the one on the page.
 ///
 /// # Guarantees
 /// Choices that were not made are written out with their defaults, so that a later default cannot change the plan.
-/// Reading it back gives the same inputs to the last bit. What cannot be read is left out.
+/// Reading it back gives the same inputs to the last bit.
 #[must_use]
-pub fn write(question: Question, draft: &Draft, view: View) -> String {
+pub fn write(question: Question, draft: &Draft, view: View) -> Option<String> {
     let system = if view.system == System::Si { "si" } else { "us" };
-    let mut parts =
-        vec![format!("v={FORM}"), format!("q={}", question.id()), format!("f={FIGURES}"), format!("u={system}")];
+    let mut link = format!("v={FORM}&q={}&f={FIGURES}&u={system}", question.id());
     if view.decimal == Decimal::Comma {
-        parts.push("d=comma".to_owned());
+        link.push_str("&d=comma");
     }
-    let own = question.fields().iter().filter_map(|row| Some((row.id, value(row, draft)?)));
-    parts.extend(own.map(|(id, text)| format!("{id}={text}")));
+    for row in question.fields() {
+        match (draft.get(row.id), row.kind) {
+            (Some(said), _) => add(&mut link, row.id, &row.linked(said)?),
+            (None, Kind::Choice { likely: Some(likely), .. }) => add(&mut link, row.id, likely),
+            _ => {}
+        }
+    }
     // What other questions read travels with it.
-    let others = draft.ids().filter(|id| question.fields().iter().all(|row| row.id != *id));
-    let others = others.filter_map(|id| Some((id, field(id)?.linked(draft.get(id)?)?)));
-    parts.extend(others.map(|(id, text)| format!("{id}={text}")));
-    parts.join("&")
+    for id in draft.ids() {
+        if question.fields().iter().all(|row| row.id != id) {
+            add(&mut link, id, &field(id)?.linked(draft.get(id)?)?);
+        }
+    }
+    Some(link)
 }
 
-fn value(row: &Row, draft: &Draft) -> Option<String> {
-    match (draft.get(row.id), row.kind) {
-        (Some(said), _) => row.linked(said),
-        (None, Kind::Choice { likely, .. }) => likely.map(str::to_owned),
-        (None, Kind::Quantity(_)) => None,
+fn add(link: &mut String, id: &str, text: &str) {
+    for part in ["&", id, "=", text] {
+        link.push_str(part);
     }
 }
 
@@ -87,26 +92,45 @@ pub fn read(text: &str) -> Link {
     let mut link = Link::default();
     let fragment = text.trim();
     let fragment = fragment.split_once('#').map_or(fragment, |(_, fragment)| fragment);
+    let mut heads: Vec<&str> = Vec::new();
     for part in fragment.split('&').filter(|part| !part.is_empty()) {
-        let Some((key, value)) = part.split_once('=').filter(|(_, value)| !value.is_empty()) else {
-            link.notices.push(Notice::NoValue(part.to_owned()));
-            continue;
+        let notice = match part.split_once('=') {
+            Some((key, value)) if !value.is_empty() => {
+                if heads.contains(&key) || link.draft.get(key).is_some() {
+                    Some(Notice::Twice(key.to_owned()))
+                } else if field(key).is_some() {
+                    link.draft.put(key, Said::Text(value.to_owned()));
+                    None
+                } else {
+                    let notice = head(&mut link, key, value);
+                    if notice.is_none() {
+                        heads.push(key);
+                    }
+                    notice
+                }
+            }
+            _ => Some(Notice::NoValue(part.to_owned())),
         };
-        match key {
-            "v" if value != FORM.to_string() => link.notices.push(Notice::UnknownForm(value.to_owned())),
-            "f" if value != FIGURES.to_string() => link.notices.push(Notice::OtherFigures(value.to_owned())),
-            "v" | "f" => {}
-            "q" => match Question::of(value) {
-                Some(question) => link.question = Some(question),
-                None => link.notices.push(Notice::UnknownQuestion(value.to_owned())),
-            },
-            "u" if value == "si" => link.view.system = System::Si,
-            "u" if value == "us" => link.view.system = System::Us,
-            "d" if value == "comma" => link.view.decimal = Decimal::Comma,
-            id if field(id).is_none() => link.notices.push(Notice::UnknownPart(part.to_owned())),
-            id if link.draft.get(id).is_some() => link.notices.push(Notice::Twice(id.to_owned())),
-            id => link.draft.put(id, Said::Text(value.to_owned())),
-        }
+        link.notices.extend(notice);
     }
     link
+}
+
+/// Takes a part of the head of a link, or notices why not.
+fn head(link: &mut Link, key: &str, value: &str) -> Option<Notice> {
+    match (key, value) {
+        ("v", _) if value == FORM.to_string() => {}
+        ("v", _) => return Some(Notice::UnknownForm(value.to_owned())),
+        ("f", _) if value == FIGURES.to_string() => {}
+        ("f", _) => return Some(Notice::OtherFigures(value.to_owned())),
+        ("q", _) => {
+            link.question = Question::of(value);
+            return link.question.is_none().then(|| Notice::UnknownQuestion(value.to_owned()));
+        }
+        ("u", "si") => link.view.system = System::Si,
+        ("u", "us") => link.view.system = System::Us,
+        ("d", "comma") => link.view.decimal = Decimal::Comma,
+        _ => return Some(Notice::UnknownPart(format!("{key}={value}"))),
+    }
+    None
 }

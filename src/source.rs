@@ -75,7 +75,7 @@ sources! {
     GRAVITY: "standard-gravity", "Standard gravity, 9.80665 m/s2 (3rd General Conference on Weights and Measures, 1901; the place is from memory)", Definition;
     GEOMETRY: "geometry", "Ropes keep their length, and the forces on every part balance", Geometry;
     JUDGED: "judged", "The authors' own reasoned figure, always shown with its range; enter yours where you can measure it", Judged;
-    COMMON_PRACTICE: "common-practice", "What climbers report of such rigs: about 6 in a stroke sitting, about 9 in leaning back or with a hand loop", CommonPractice;
+    COMMON_PRACTICE: "common-practice", "What climbers do and report: about 6 in a stroke sitting, about 9 in leaning back or with a hand loop; 3 m or 10 ft from power lines; a first try at knee height", CommonPractice;
 }
 
 #[cfg(test)]

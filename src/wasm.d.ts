@@ -95,6 +95,8 @@ export interface Caution {
   id: string;
   grave: boolean;
   text: string;
+  /** Ids of `sources()`; none where it only tells what this program does. */
+  sources: string[];
 }
 
 export interface Source {
@@ -159,7 +161,10 @@ export function catalogue(): { rigs: Choice[]; turns: Choice[] };
 export function sources(): Source[];
 /** What a link says: a fragment with or without `#`, or a whole address. */
 export function readLink(text: string): Link;
-/** The fragment for a draft, without `#`; empty for a question that nobody knows. */
+/**
+ * The fragment for a draft, without `#`; empty for a question that nobody knows, and while anything in the draft
+ * cannot be read, so that a link never carries another plan than the one on the page.
+ */
 export function writeLink(question: string, draft: Draft, view?: View | null): string;
 /** What a box should hold once it is left: a bare number gets its unit, anything else is unchanged. */
 export function tidy(field: string, text: string, view?: View | null): string;

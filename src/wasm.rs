@@ -7,8 +7,7 @@ use crate::question::{Effort, Question, all_fields, can_i_climb, field};
 use crate::words::{self, ErrorLine};
 use crate::{gear, link, reeving, source};
 use js_sys::{Array, Object, Reflect};
-use serde::Serialize;
-use serde_wasm_bindgen::Serializer;
+use serde::{Serialize, Serializer};
 use wasm_bindgen::prelude::*;
 
 #[wasm_bindgen(typescript_custom_section)]
@@ -33,9 +32,18 @@ struct Catalogue {
 #[derive(Serialize)]
 struct LinkLine {
     question: Option<&'static str>,
-    draft: std::collections::BTreeMap<String, String>,
+    draft: Pairs,
     view: ViewLine,
     notices: Vec<String>,
+}
+
+/// Keys and values of a plain object.
+struct Pairs(Vec<(String, String)>);
+
+impl Serialize for Pairs {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_map(self.0.iter().map(|(key, value)| (key, value)))
+    }
 }
 
 /// A view, for JavaScript.
@@ -103,7 +111,7 @@ pub fn read_link(text: &JsValue) -> JsValue {
     };
     encoded(&LinkLine {
         question: link.question.map(Question::id),
-        draft: link.draft.ids().map(|id| (id.to_owned(), said(id))).collect(),
+        draft: Pairs(link.draft.ids().map(|id| (id.to_owned(), said(id))).collect()),
         view: ViewLine {
             system: if link.view.system == System::Si { "si" } else { "us" },
             decimal: if link.view.decimal == Decimal::Point { "." } else { "," },
@@ -118,7 +126,7 @@ pub fn read_link(text: &JsValue) -> JsValue {
 pub fn write_link(question: &JsValue, draft: &JsValue, view: &JsValue) -> JsValue {
     let question = question.as_string().and_then(|id| Question::of(&id));
     let written =
-        question.zip(draft_of(draft).ok()).map(|(question, draft)| link::write(question, &draft, view_of(view)));
+        question.zip(draft_of(draft).ok()).and_then(|(question, draft)| link::write(question, &draft, view_of(view)));
     written.unwrap_or_default().into()
 }
 
@@ -140,7 +148,7 @@ pub fn version() -> JsValue {
 
 fn encoded<T: Serialize>(value: &T) -> JsValue {
     // Plain objects and null, so that what crosses is what JSON would hold. It cannot fail for these shapes.
-    value.serialize(&Serializer::json_compatible()).unwrap_or(JsValue::NULL)
+    value.serialize(&serde_wasm_bindgen::Serializer::json_compatible()).unwrap_or(JsValue::NULL)
 }
 
 /// A plain object as a draft. What JavaScript would quietly take for a number or for text is kept for what it is.

@@ -138,7 +138,7 @@ fn virtual_work_on(rigs: u32, mut random: Dice) -> Counts {
         counts.made += 1;
         let phase = Phase::pull(&rig);
         let Ok(motion) = kinematics(&rig, &phase) else { continue };
-        let help = Fraction::new(1 + random.below(4) as i64, 4);
+        let help = Fraction::new(1 + random.below(4) as i64, 4).unwrap();
         let losses = Losses::none(&rig);
         let Ok(forces) = statics(&rig, &phase, &motion, &losses, &Drive::Pull(Fraction::ONE, vec![help])) else {
             continue;

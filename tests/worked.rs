@@ -4,7 +4,13 @@
 //! half of the last place that the source prints. The same run writes every figure of every row, bit for bit, to
 //! `worked.json`, for the test that compares them with the WebAssembly as shipped.
 #![cfg(not(target_arch = "wasm32"))]
-#![allow(clippy::unwrap_used, clippy::expect_used, clippy::indexing_slicing, reason = "what is missing fails the test")]
+#![allow(
+    clippy::expect_used,
+    clippy::indexing_slicing,
+    clippy::panic,
+    clippy::unwrap_used,
+    reason = "what is missing fails the test"
+)]
 
 use boughline::field::Said;
 use boughline::link::{self, Link};

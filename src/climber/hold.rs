@@ -35,6 +35,12 @@ impl Hold {
         }
     }
 
+    /// Whether a hand holds no more on anything else here.
+    #[must_use]
+    pub const fn is_best(self) -> bool {
+        matches!(self, Self::CrossHandle | Self::HandLoop)
+    }
+
     /// Where [`over_grip`](Self::over_grip) comes from.
     #[must_use]
     pub const fn source(self) -> Source {
@@ -58,7 +64,7 @@ pub struct Grip {
 ///
 /// # Source
 /// Crosby 1994: the dominant hand is about 10 % stronger in right-handers.
-pub(super) const OTHER_HAND: f64 = 0.9;
+pub const OTHER_HAND: f64 = 0.9;
 
 /// What two arms pull down over the grip of both hands, for somebody untrained.
 ///
@@ -120,7 +126,7 @@ const fn grip(id: &'static str, noun: &'static str) -> Row {
     Row {
         id,
         noun,
-        hint: "Your best squeeze on a dynamometer. One that reads kilograms gives kgf.",
+        hint: "Your best squeeze on a dynamometer. One that reads kilograms gives kgf, one that reads pounds lbf.",
         kind: Kind::Quantity(Limits {
             dimension: Dimension::Force,
             least: 5.0,

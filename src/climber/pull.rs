@@ -2,7 +2,7 @@
 
 use super::{Arms, Hold};
 use crate::field::{Field, Kind, Limits, Row, Spread, choice};
-use crate::quantity::{Dimension, Force, NEWTON, POUND_FORCE};
+use crate::quantity::{Dimension, Force, KILOGRAM_FORCE, POUND_FORCE};
 
 choice! {
     /// How a pull was measured.
@@ -37,7 +37,7 @@ impl PullTaken {
 ///
 /// # Source
 /// Judged, from a two-arm deficit of 10-18 %.
-pub(super) const ONE_ARM: f64 = 0.58;
+pub const ONE_ARM: f64 = 0.58;
 
 /// What the arms pull through a stroke, from a measured pull.
 ///
@@ -57,16 +57,16 @@ pub fn arm_pull(measured: f64, through_the_stroke: f64, measured_with: Arms, pul
 pub static MEASURED_PULL: Field<Force> = Field::new(Row {
     id: "measuredPull",
     noun: "measured pull",
-    hint: "Sit on a chair on a bathroom scale, pull down on a fixed rope: the drop of the reading is your pull. A scale that reads kilograms gives kgf.",
+    hint: "Sit on a chair on a bathroom scale, pull down on a fixed rope: the drop of the reading is your pull. A scale that reads kilograms gives kgf, one that reads pounds lbf.",
     kind: Kind::Quantity(Limits {
         dimension: Dimension::Force,
         least: 10.0,
-        most: 3000.0,
+        most: 2000.0,
         example: 400.0,
         likely: None,
-        bare: Some([NEWTON, POUND_FORCE]),
+        bare: Some([KILOGRAM_FORCE, POUND_FORCE]),
     }),
-    why: "Below 10 N a scale shows nothing; above 3 kN no pair of arms is known to pull (judged).",
+    why: "Below 10 N a scale shows nothing; above 2 kN no pair of arms is known to pull (judged).",
     private: true,
 });
 

@@ -23,6 +23,9 @@ pub struct Reach {
     pub to_lap: f64,
 }
 
+/// What the reach from overhead to the chest is of stature, and in metres on top: see [`reach`].
+pub const TO_CHEST: (f64, f64) = (0.4802, 0.0012);
+
 /// The reach of somebody of a stature, `deviations` standard deviations off the mean.
 ///
 /// # Units
@@ -34,7 +37,7 @@ pub struct Reach {
 #[must_use]
 pub fn reach(stature: f64, deviations: f64) -> Reach {
     Reach {
-        to_chest: 0.4802 * stature + 0.0012 + 0.046 * deviations,
+        to_chest: TO_CHEST.0 * stature + TO_CHEST.1 + 0.046 * deviations,
         to_lap: 0.6940 * stature - 0.1061 + 0.041 * deviations,
     }
 }

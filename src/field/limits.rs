@@ -20,24 +20,37 @@ pub struct Limits {
     pub bare: Option<[&'static Unit; 2]>,
 }
 
+/// Below this a quantity is nothing: a hundredth of a millimetre or of a gram, for which no link has a text (judged).
+const NEXT_TO_NOTHING: f64 = 1e-5;
+
 impl Limits {
     pub(super) fn within(&self, si: f64, text: Option<&str>) -> Result<Reading, Refusal> {
         if !si.is_finite() {
             return Err(Refusal::NotFinite);
         }
-        if (self.least..=self.most).contains(&si) {
+        let si = if (0.0..NEXT_TO_NOTHING).contains(&si) { 0.0 } else { si };
+        if self.contain(si) {
             return Ok(Reading::Si(si));
         }
-        let suggestion = text.and_then(|text| self.other_unit(text));
-        Err(Refusal::OutOfRange { si, suggestion })
+        // Just outside, the unit was meant and the number is wrong.
+        let far = si > 2.0 * self.most || si < self.least / 2.0;
+        let suggestion = text.filter(|_| far).and_then(|text| self.other_unit(text));
+        Err(Refusal::OutOfRange { said: text.map(|text| text.trim().to_owned()), si, suggestion })
     }
 
-    /// The same number with a unit that brings it into range, for someone who typed 175 for 175 cm.
+    fn contain(&self, si: f64) -> bool {
+        self.least <= si && si <= self.most
+    }
+
+    /// The same number with a unit that brings it into range, for someone who typed 175 m for 175 cm.
     fn other_unit(&self, text: &str) -> Option<String> {
-        let number = text.trim().trim_end_matches(|c: char| c.is_alphabetic() || c.is_whitespace());
-        units()
-            .filter(|unit| unit.dimension == self.dimension)
-            .map(|unit| format!("{number} {}", unit.symbol))
-            .find(|guess| read(guess, self.dimension, None).is_ok_and(|si| (self.least..=self.most).contains(&si)))
+        let number = text.trim().trim_end_matches(|c: char| c.is_ascii_alphabetic() || c == ' ');
+        for unit in units().filter(|unit| unit.dimension == self.dimension) {
+            let guess = format!("{number} {}", unit.symbol);
+            if read(&guess, self.dimension, None).is_ok_and(|si| self.contain(si)) {
+                return Some(guess);
+            }
+        }
+        None
     }
 }

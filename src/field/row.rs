@@ -75,14 +75,20 @@ impl Row {
         }
     }
 
-    /// The text that a link carries for what was said, if it can be read.
+    /// The text that a link carries for what was said; none where it is no value of this field.
+    ///
+    /// # Guarantees
+    /// Its [`reading`](Self::reading) is that of what was said, to the last bit.
     #[must_use]
     pub fn linked(&self, said: &Said) -> Option<String> {
-        match (self.kind, said) {
-            (Kind::Quantity(limits), Said::Text(text)) => canonical(text, limits.dimension).ok(),
-            (Kind::Quantity(limits), Said::Number(si)) if si.is_finite() => Some(canonical_si(*si, limits.dimension)),
-            (Kind::Choice { options, .. }, Said::Text(text)) => {
-                options.iter().find(|option| option.id == text.trim()).map(|option| option.id.to_owned())
+        match (self.reading(said).ok()?, self.kind, said) {
+            (Reading::Choice(place), Kind::Choice { options, .. }, _) => Some(options.get(place)?.id.to_owned()),
+            (Reading::Si(si), Kind::Quantity(limits), said) => {
+                let as_typed = match said {
+                    Said::Text(text) => canonical(text, limits.dimension).ok(),
+                    _ => None,
+                };
+                Some(as_typed.unwrap_or_else(|| canonical_si(si, limits.dimension)))
             }
             _ => None,
         }

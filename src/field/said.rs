@@ -44,6 +44,8 @@ pub enum Refusal {
     },
     /// A quantity outside the limits.
     OutOfRange {
+        /// The text; none where a number was said.
+        said: Option<String>,
         /// The quantity, in SI.
         si: f64,
         /// The same number with a unit that would fit.

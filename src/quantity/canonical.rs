@@ -30,25 +30,29 @@ pub fn canonical(text: &str, dimension: Dimension) -> Result<String, Misread> {
     let si = reading.si();
     let mut text = String::new();
     if family(dimension).si.is_none() {
-        text = shortest(si);
+        text = signed(si);
     } else {
         if si < 0.0 {
             text.push('-');
         }
         for &(number, unit) in &reading.parts {
-            text += &shortest(number);
+            let number = shortest(number);
+            if number.is_empty() {
+                return Err(Misread::TooLong);
+            }
+            text += &number;
             text += unit.map_or("", |unit| unit.symbol);
         }
     }
-    if text.len() > LONGEST { Err(Misread::TooLong) } else { Ok(text) }
+    if text.is_empty() || text.len() > LONGEST { Err(Misread::TooLong) } else { Ok(text) }
 }
 
 /// The SI value in the form of a link: `11m`, `0.9`.
 ///
 /// # Guarantees
 ///
-/// From 1e-30 to 1e40, and for zero, it reads back to the same bits (minus nothing as nothing). Beyond, the reader may
-/// refuse it as too long. A value that is not finite has no text: it is empty, which the reader refuses.
+/// From 1e-5 to 1e15, and for zero, it reads back to the same bits (minus nothing as nothing). A value that is not
+/// finite, or is beyond and has too many digits, has no text: it is empty, which the reader refuses.
 ///
 /// # Example
 ///
@@ -64,6 +68,11 @@ pub fn canonical_si(si: f64, dimension: Dimension) -> String {
         return String::new();
     }
     let symbol = family(dimension).si.map_or("", |unit| unit.symbol);
-    let positive_zero = if si == 0.0 { 0.0 } else { si };
-    shortest(positive_zero) + symbol
+    let number = signed(si);
+    if number.is_empty() { number } else { number + symbol }
+}
+
+fn signed(number: f64) -> String {
+    let size = shortest(number.abs());
+    if number < 0.0 && !size.is_empty() { format!("-{size}") } else { size }
 }

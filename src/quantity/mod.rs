@@ -13,6 +13,7 @@
 //! | file | knows |
 //! |---|---|
 //! | `unit` | what a unit's row is |
+//! | `decimal` | decimal digits to and from binary, exactly |
 //! | `figures` | decimal figures, for people and for links |
 //! | `length`, `force`, `mass`, `duration`, `ratio` | one quantity each: its newtype, units, way of being written |
 //! | `table` | all of them by dimension, all units by name |
@@ -88,6 +89,7 @@ macro_rules! newtype {
 }
 
 mod canonical;
+mod decimal;
 mod duration;
 mod figures;
 mod force;

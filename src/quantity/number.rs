@@ -1,5 +1,6 @@
 //! One number, as people write it: `11`, `11.5`, `11,5`, `1 200`, `3/8`, `3 1/2`, `3½`.
 
+use super::decimal;
 use super::figures::shortest;
 use super::misread::Misread;
 
@@ -42,13 +43,13 @@ pub(super) fn number(text: &str) -> Result<(f64, &str), Misread> {
     }
     let (whole, after) = leading_whole(text)?;
     if let Some(rest) = after.strip_prefix(is_separator) {
-        return decimal(text, &whole, rest);
+        return with_decimals(text, &whole, rest);
     }
     if let Some(rest) = after.strip_prefix('/') {
         let (below, rest) = leading_digits(rest);
         return Ok((fraction(&whole, below)?, alone(rest)?));
     }
-    let value = parsed(&whole)?;
+    let value = counted(&whole)?;
     let spaced = after.trim_start_matches(is_space);
     if let Some((part, rest)) = leading_vulgar(spaced) {
         return Ok((value + part, rest));
@@ -92,7 +93,7 @@ fn leading_thousand(text: &str) -> Option<(&str, &str)> {
 }
 
 /// The rest of a decimal number whose whole part and separator have been read.
-fn decimal<'a>(text: &'a str, whole: &str, rest: &'a str) -> Result<(f64, &'a str), Misread> {
+fn with_decimals<'a>(text: &'a str, whole: &str, rest: &'a str) -> Result<(f64, &'a str), Misread> {
     let (decimals, rest) = leading_digits(rest);
     if rest.starts_with(is_separator) {
         return Err(Misread::TwoSeparators);
@@ -100,7 +101,7 @@ fn decimal<'a>(text: &'a str, whole: &str, rest: &'a str) -> Result<(f64, &'a st
     if decimals.is_empty() {
         return Err(Misread::NotANumber);
     }
-    let value = parsed(&format!("{whole}.{decimals}"))?;
+    let value = decimal::value(whole, decimals).ok_or(Misread::TooLong)?;
     if decimals.len() == 3 && whole.bytes().any(|digit| digit != b'0') {
         return Err(Misread::Ambiguous {
             said: text.strip_suffix(rest).unwrap_or(text).to_owned(),
@@ -118,15 +119,19 @@ fn alone(rest: &str) -> Result<&str, Misread> {
 }
 
 fn fraction(above: &str, below: &str) -> Result<f64, Misread> {
-    let below = parsed(below)?;
+    let below = counted(below)?;
     if below == 0.0 {
         return Err(Misread::NotFinite);
     }
-    Ok(parsed(above)? / below)
+    Ok(counted(above)? / below)
 }
 
-fn parsed(digits: &str) -> Result<f64, Misread> {
-    digits.parse().map_err(|_| Misread::NotANumber)
+/// A whole number; none without a digit.
+fn counted(digits: &str) -> Result<f64, Misread> {
+    if digits.is_empty() {
+        return Err(Misread::NotANumber);
+    }
+    decimal::value(digits, "").ok_or(Misread::TooLong)
 }
 
 const fn is_separator(character: char) -> bool {

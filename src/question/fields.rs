@@ -1,5 +1,6 @@
 //! Every field of every question, gathered from the storeys that own them.
 
+use super::Question;
 use crate::climber::{
     BODY_MASS, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, HOLD, KIT_MASS, MEASURED_PULL, POSTURE, PULL_ARMS, PULL_HELD,
     PULL_TAKEN, STACK_LENGTH, STATURE,
@@ -61,9 +62,11 @@ pub(super) static CAN_I_CLIMB: &[&Row] = &[
 #[must_use]
 pub fn all_fields() -> Vec<&'static Row> {
     let mut rows: Vec<&'static Row> = Vec::new();
-    for row in [CAN_I_CLIMB].into_iter().flatten().copied() {
-        if rows.iter().all(|known| known.id != row.id) {
-            rows.push(row);
+    for question in Question::ALL {
+        for row in question.fields() {
+            if rows.iter().all(|known| known.id != row.id) {
+                rows.push(row);
+            }
         }
     }
     rows
@@ -75,7 +78,7 @@ pub fn field(id: &str) -> Option<&'static Row> {
     all_fields().into_iter().find(|row| row.id == id)
 }
 
-/// A reader of a draft, in which the fields of any question may be said.
-pub(super) fn reader(draft: &Draft) -> Reader<'_> {
-    Reader::new(draft, &all_fields())
+/// A reader of a draft for a question, in which the fields of any question may be said.
+pub(super) fn reader(draft: &Draft, question: Question) -> Reader<'_> {
+    Reader::new(draft, question.fields(), &all_fields())
 }

@@ -3,7 +3,6 @@
 use super::linear::{Solution, solution};
 use super::phase::End;
 use super::{Body, BodyKind, Fault, Fraction, HandDoes, Phase, Rig, Rope, What};
-use std::cmp::Ordering;
 
 /// How a rig moves while the hand takes, or gives, one metre of rope.
 #[derive(Debug, Clone, PartialEq)]
@@ -36,8 +35,8 @@ pub struct Motion {
 /// Geometry.
 pub fn kinematics(rig: &Rig, phase: &Phase) -> Result<Motion, Fault> {
     let taken = match phase.hand {
-        HandDoes::Takes => Fraction::ONE,
-        HandDoes::Gives => -Fraction::ONE,
+        HandDoes::Takes => 1,
+        HandDoes::Gives => -1,
         HandDoes::Off => return Ok(still(rig)),
     };
     if rig.hands == 0 {
@@ -49,16 +48,10 @@ pub fn kinematics(rig: &Rig, phase: &Phase) -> Result<Motion, Fault> {
     for (at, rope) in rig.ropes.iter().enumerate() {
         let stretch = Stretch::new(rope, phase, taken).ok_or(Fault::HandPullsNothing { rope: at })?;
         for run in phase.runs(rope).iter().filter(|run| !run.is_loose()) {
-            let strands: Vec<(Vec<Fraction>, Fraction)> =
-                (run.first..run.last).map(|strand| stretch.rate(strand, rig.bodies.len())).collect();
-            let mut row: Vec<Fraction> = moving
-                .iter()
-                .map(|&body| {
-                    strands.iter().filter_map(|(rate, _)| rate.get(body)).fold(Fraction::ZERO, |sum, v| sum + v)
-                })
-                .collect();
-            row.push(strands.iter().fold(Fraction::ZERO, |sum, (_, hand)| sum - hand));
-            rows.push(row);
+            let mut grows = vec![0; rig.bodies.len()];
+            let drawn: i64 = (run.first..run.last).map(|strand| stretch.grow(strand, &mut grows)).sum();
+            let factors = moving.iter().filter_map(|&body| grows.get(body)).copied();
+            rows.push(factors.chain([-drawn]).map(Fraction::from).collect());
             row_ropes.push(at);
         }
     }
@@ -76,10 +69,11 @@ pub fn kinematics(rig: &Rig, phase: &Phase) -> Result<Motion, Fault> {
         }
     }
     let rise = rig.body(BodyKind::Climber).and_then(|climber| rises.get(climber)).copied().unwrap_or(Fraction::ZERO);
+    let taken = Fraction::from(taken);
     if rise * taken <= Fraction::ZERO {
         return Err(Fault::NotMoved);
     }
-    let passes = rig.ropes.iter().map(|rope| passes(rope, phase, &rises, taken)).collect();
+    let passes = rig.ropes.iter().map(|rope| passes(rope, phase, &rises)).collect();
     Ok(Motion { rises, passes, rope_per_rise: Some(taken / rise) })
 }
 
@@ -92,29 +86,23 @@ fn still(rig: &Rig) -> Motion {
 }
 
 /// The rope that passes each stop towards the last one: what the strands before it lose, or those behind it gain.
-fn passes(rope: &Rope, phase: &Phase, rises: &[Fraction], taken: Fraction) -> Vec<Fraction> {
+fn passes(rope: &Rope, phase: &Phase, rises: &[Fraction]) -> Vec<Fraction> {
     let mut passes = vec![Fraction::ZERO; rope.stops.len()];
+    let taken = if phase.hand == HandDoes::Gives { -1 } else { 1 };
     let Some(stretch) = Stretch::new(rope, phase, taken) else { return passes };
     let rate = |strand: usize| {
-        let (bodies, hand) = stretch.rate(strand, rises.len());
-        bodies.iter().zip(rises).fold(hand, |sum, (factor, rise)| sum + factor * rise)
+        let mut grows = vec![0; rises.len()];
+        let drawn = Fraction::from(stretch.grow(strand, &mut grows));
+        grows.iter().zip(rises).fold(drawn, |sum, (factor, rise)| sum + Fraction::from(*factor) * *rise)
     };
     for run in phase.runs(rope) {
-        let inner: Vec<usize> = (run.first + 1..run.last).collect();
         let mut passing = Fraction::ZERO;
-        if run.start == End::Free {
-            for &stop in inner.iter().rev() {
-                passing += rate(stop);
-                if let Some(place) = passes.get_mut(stop) {
-                    *place = passing;
-                }
-            }
-        } else {
-            for &stop in &inner {
-                passing -= rate(stop - 1);
-                if let Some(place) = passes.get_mut(stop) {
-                    *place = passing;
-                }
+        for step in run.first + 1..run.last {
+            // From the end that is fixed.
+            let stop = if run.start == End::Free { run.first + run.last - step } else { step };
+            passing = if run.start == End::Free { passing + rate(stop) } else { passing - rate(stop - 1) };
+            if let Some(place) = passes.get_mut(stop) {
+                *place = passing;
             }
         }
     }
@@ -134,13 +122,13 @@ struct Hand {
     /// The strand that it pulls on.
     loaded: usize,
     /// Metres downward.
-    down: Fraction,
-    taken: Fraction,
+    down: i64,
+    taken: i64,
 }
 
 impl<'a> Stretch<'a> {
     /// None when the hand is on this rope and does not have a held side and a free side.
-    fn new(rope: &'a Rope, phase: &Phase, taken: Fraction) -> Option<Self> {
+    fn new(rope: &'a Rope, phase: &Phase, taken: i64) -> Option<Self> {
         let Some(stop) = rope.stops.iter().position(|stop| stop.what == What::Hand(0)) else {
             return Some(Self { rope, hand: None });
         };
@@ -157,32 +145,30 @@ impl<'a> Stretch<'a> {
         Some(Self { rope, hand: Some(Hand { stop, loaded, down, taken }) })
     }
 
-    /// The rate of a strand's length: a factor for each body's rise, and what the hand adds.
-    fn rate(&self, strand: usize, bodies: usize) -> (Vec<Fraction>, Fraction) {
-        let mut factors = vec![Fraction::ZERO; bodies];
+    /// Adds, for each body, how much a strand grows with its rise, and returns how much it grows by the hand.
+    fn grow(&self, strand: usize, grows: &mut [i64]) -> i64 {
         let body = |stop: usize| self.rope.stops.get(stop).and_then(|stop| stop.body);
-        let (Some(one), Some(other)) = (body(strand), body(strand + 1)) else { return (factors, Fraction::ZERO) };
+        let (Some(one), Some(other)) = (body(strand), body(strand + 1)) else { return 0 };
         let (upper, lower) = (one.min(other), one.max(other));
         if upper != lower {
-            for (body, sign) in [(upper, Fraction::ONE), (lower, -Fraction::ONE)] {
-                if let Some(factor) = factors.get_mut(body) {
-                    *factor = sign;
+            for (body, sign) in [(upper, 1), (lower, -1)] {
+                if let Some(factor) = grows.get_mut(body) {
+                    *factor += sign;
                 }
             }
         }
-        let hand = self.hand.as_ref().filter(|hand| hand.stop == strand || hand.stop == strand + 1);
-        let moved = hand.map_or(Fraction::ZERO, |hand| match body(hand.stop).cmp(&Some(upper)) {
-            // No length, but the hand draws rope out of it or into it.
-            _ if upper == lower => {
-                if hand.loaded == strand {
+        match &self.hand {
+            Some(hand) if hand.stop == strand || hand.stop == strand + 1 => {
+                if upper != lower {
+                    if body(hand.stop) == Some(upper) { -hand.down } else { hand.down }
+                } else if hand.loaded == strand {
+                    // No length, but the hand draws rope out of it, and beyond the hand into it.
                     hand.taken
                 } else {
                     -hand.taken
                 }
             }
-            Ordering::Equal => -hand.down,
-            _ => hand.down,
-        });
-        (factors, moved)
+            _ => 0,
+        }
     }
 }

@@ -131,7 +131,7 @@ mod tests {
     #[test]
     fn two_equations_give_exact_fractions() {
         let solved = solution(rows(&[&[2, 1, 3], &[1, -3, 0]]), 2);
-        assert_eq!(solved, Solution::Unique(vec![Fraction::new(9, 7), Fraction::new(3, 7)]));
+        assert_eq!(solved, Solution::Unique(vec![Fraction::new(9, 7).unwrap(), Fraction::new(3, 7).unwrap()]));
     }
 
     #[test]

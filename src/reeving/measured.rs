@@ -3,7 +3,7 @@
 use super::{Drive, Fault, Losses, Motion, Phase, Rig, statics};
 use crate::field::{Field, Kind, Limits, Row};
 use crate::float;
-use crate::quantity::{Dimension, Force, KILOGRAM, Mass, NEWTON, POUND, POUND_FORCE};
+use crate::quantity::{Dimension, Force, KILOGRAM, KILOGRAM_FORCE, Mass, POUND, POUND_FORCE};
 
 /// The losses, all turns scaled by one power, with which a rig gives a real advantage.
 ///
@@ -77,16 +77,16 @@ pub static TEST_MASS: Field<Mass> = Field::new(Row {
 pub static TEST_PULL: Field<Force> = Field::new(Row {
     id: "testPull",
     noun: "pull in your own test",
-    hint: "What a luggage scale in the rope at your hand showed while you rose slowly on this rig.",
+    hint: "What a luggage scale in the rope at your hand showed while you rose slowly on this rig. A bare number is taken for the kilograms (kgf) or pounds (lbf) that scales show.",
     kind: Kind::Quantity(Limits {
         dimension: Dimension::Force,
         least: 5.0,
-        most: 3000.0,
+        most: 3100.0,
         example: 380.0,
         likely: None,
-        bare: Some([NEWTON, POUND_FORCE]),
+        bare: Some([KILOGRAM_FORCE, POUND_FORCE]),
     }),
-    why: "Below 5 N a scale shows nothing; above 3 kN no pair of arms is known to pull (judged).",
+    why: "Below 5 N a scale shows nothing; 3.1 kN is the heaviest mass on a rig that helps nothing (geometry).",
     private: true,
 });
 

@@ -10,7 +10,59 @@ use num_rational::Ratio;
 /// With at most [`MOST_MOVING`](super::MOST_MOVING) moving bodies and [`MOST_STRANDS`](super::MOST_STRANDS) strands
 /// every entry met in an elimination is a ratio of minors whose size Hadamard's bound keeps below 2 million, so that
 /// no product of three of them leaves an `i64`.
-pub type Fraction = Ratio<i64>;
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Fraction(Ratio<i64>);
+
+impl Fraction {
+    /// Nought.
+    pub const ZERO: Self = Self(Ratio::new_raw(0, 1));
+    /// One.
+    pub const ONE: Self = Self(Ratio::new_raw(1, 1));
+
+    /// `above / below`; none where `below` is nought.
+    #[must_use]
+    pub fn new(above: i64, below: i64) -> Option<Self> {
+        (below != 0).then(|| Self(Ratio::new(above, below)))
+    }
+
+    /// The nearest `f64`.
+    #[must_use]
+    pub fn in_f64(self) -> f64 {
+        *self.0.numer() as f64 / *self.0.denom() as f64
+    }
+}
+
+impl From<i64> for Fraction {
+    fn from(whole: i64) -> Self {
+        Self(Ratio::from_integer(whole))
+    }
+}
+
+/// Each operation is one function: inlined, their greatest common divisors are a tenth of the shipped module.
+macro_rules! operation {
+    ($trait:ident, $name:ident) => {
+        impl $trait for Fraction {
+            type Output = Self;
+
+            #[inline(never)]
+            fn $name(self, other: Self) -> Self {
+                Self(self.0.$name(other.0))
+            }
+        }
+    };
+}
+operation!(Add, add);
+operation!(Sub, sub);
+operation!(Mul, mul);
+operation!(Div, div);
+
+impl Neg for Fraction {
+    type Output = Self;
+
+    fn neg(self) -> Self {
+        Self(-self.0)
+    }
+}
 
 /// A number the elimination can work in.
 pub trait Number:
@@ -38,11 +90,11 @@ pub trait Number:
 }
 
 impl Number for Fraction {
-    const ZERO: Self = Ratio::new_raw(0, 1);
-    const ONE: Self = Ratio::new_raw(1, 1);
+    const ZERO: Self = Self::ZERO;
+    const ONE: Self = Self::ONE;
 
     fn is_nought(self) -> bool {
-        *self.numer() == 0
+        self == Self::ZERO
     }
 }
 

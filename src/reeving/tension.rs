@@ -35,7 +35,7 @@ pub(super) fn resting(rig: &Rig, phase: &Phase, motion: &Motion) -> Vec<Resting>
 /// Whether tension may change at a stop: a hitch, or a turn that is wrapped.
 fn loses(rope: &Rope, stop: usize) -> bool {
     match rope.stops.get(stop).map(|stop| stop.what) {
-        Some(What::Hitch(_)) => rope.stops.get(stop).is_some_and(|stop| !stop.backup),
+        Some(What::Hitch(_)) => true,
         Some(What::Turn(_)) => {
             let side = |other: usize| direction(rope, stop, other);
             !matches!((side(stop.wrapping_sub(1)), side(stop + 1)), (Some(one), Some(other)) if one * other < 0)

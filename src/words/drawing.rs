@@ -9,23 +9,32 @@ use crate::reeving::{BodyKind, Phase, Rope, Stop, What};
 
 /// The drawing of the rig, while the hands pull.
 pub(super) fn drawing(answer: &Answer, view: View) -> Drawing {
-    let levels = answer.rig.bodies().iter().enumerate().map(|(at, body)| Level {
-        id: format!("body-{at}"),
-        kind: match body.kind {
+    let mut levels = Vec::new();
+    for (at, body) in answer.rig.bodies().iter().enumerate() {
+        let kind = match body.kind {
             BodyKind::Tree => "tree",
             BodyKind::Carriage => "carriage",
             BodyKind::Climber => "climber",
             BodyKind::Ground => "ground",
-        },
-        noun: body.noun.to_string(),
-    });
+        };
+        levels.push(Level { id: format!("body-{at}"), kind, noun: body.noun.to_string() });
+    }
     let grips = Phase::pull(&answer.rig).grips;
-    let ropes = answer.rig.ropes().iter().zip(&answer.tensions).enumerate().map(|(at, (rope, tensions))| DrawnRope {
-        noun: rope.noun.to_string(),
-        stops: rope.stops.iter().enumerate().map(|(place, stop)| drawn(answer, at, place, stop, &grips)).collect(),
-        strands: tensions.iter().map(|tension| strand(*tension, view)).collect(),
-    });
-    Drawing { levels: levels.collect(), ropes: ropes.collect(), text: text(answer, view) }
+    let mut ropes = Vec::new();
+    let mut text = "While you pull.".to_owned();
+    for (at, (rope, tensions)) in answer.rig.ropes().iter().zip(&answer.tensions).enumerate() {
+        let mut drawn_rope = DrawnRope { noun: rope.noun.to_string(), stops: Vec::new(), strands: Vec::new() };
+        for (place, stop) in rope.stops.iter().enumerate() {
+            drawn_rope.stops.push(drawn(answer, at, place, stop, &grips));
+        }
+        for tension in tensions {
+            drawn_rope.strands.push(strand(*tension, view));
+        }
+        ropes.push(drawn_rope);
+        text.push(' ');
+        text.push_str(&rope_text(rope, tensions, view));
+    }
+    Drawing { levels, ropes, text }
 }
 
 fn drawn(answer: &Answer, rope: usize, place: usize, stop: &Stop, grips: &[bool]) -> DrawnStop {
@@ -49,21 +58,17 @@ fn strand(tension: Spread, view: View) -> Strand {
 }
 
 /// From stop to stop, with the tensions where there are any.
-fn text(answer: &Answer, view: View) -> String {
-    let ropes = answer.rig.ropes().iter().zip(&answer.tensions);
-    let lines: Vec<String> = ropes.map(|(rope, tensions)| rope_text(rope, tensions, view)).collect();
-    format!("While you pull. {}", lines.join(" "))
-}
-
 fn rope_text(rope: &Rope, tensions: &[Spread], view: View) -> String {
-    let steps = rope.stops.windows(2).zip(tensions).filter_map(|(ends, tension)| {
-        let to = ends.last()?;
-        Some(match to.body {
-            None => "then its loose tail".to_owned(),
-            Some(_) if tension.likely > 0.0 => format!("{} to the {}", newtons(tension.likely, view), to.noun),
-            Some(_) => format!("slack to the {}", to.noun),
-        })
-    });
-    let start = rope.stops.first().map_or_else(String::new, |stop| stop.noun.to_string());
-    format!("{}: from the {start}, {}.", sentence(&rope.noun), steps.collect::<Vec<_>>().join(", "))
+    let mut text = sentence(&rope.noun);
+    if let Some(start) = rope.stops.first() {
+        text += &format!(": from the {}", start.noun);
+    }
+    for (to, tension) in rope.stops.iter().skip(1).zip(tensions) {
+        text += &match to.body {
+            None => ", then its loose tail".to_owned(),
+            Some(_) if tension.likely > 0.0 => format!(", {} to the {}", newtons(tension.likely, view), to.noun),
+            Some(_) => format!(", slack to the {}", to.noun),
+        };
+    }
+    text + "."
 }

@@ -1,15 +1,20 @@
 //! Errors as sentences that somebody tired can act on.
 
 use super::ErrorLine;
-use super::phrase::{listed, noun, sentence};
+use super::misread::misread_words;
+use super::phrase::{listed, noun, sentence, short};
 use crate::error::{Error, Reason};
-use crate::field::{Kind, Limits, Refusal, Row};
-use crate::quantity::{Dimension, Misread, System, View, plain, written};
+use crate::field::{Kind, Limits, Named, Refusal, Row};
+use crate::quantity::{Dimension, Ratio, View, plain, units, written};
 
 /// The errors as people read them.
 #[must_use]
 pub fn error_lines(errors: &[Error], view: View) -> Vec<ErrorLine> {
-    errors.iter().map(|error| ErrorLine { fields: error.fields.clone(), message: message(error, view) }).collect()
+    let mut lines = Vec::new();
+    for error in errors {
+        lines.push(ErrorLine { fields: error.fields.clone(), message: message(error, view) });
+    }
+    lines
 }
 
 /// The sentence for an error.
@@ -18,66 +23,106 @@ pub fn error_lines(errors: &[Error], view: View) -> Vec<ErrorLine> {
 /// It names the field, says what is wrong, and says what would be taken.
 #[must_use]
 pub fn message(error: &Error, view: View) -> String {
-    let name = error.fields.iter().map(|field| noun(field)).collect::<Vec<_>>();
-    let name = sentence(&listed(&name));
-    let row = error.fields.first().and_then(|id| crate::question::field(id));
+    let mut nouns = Vec::new();
+    for field in &error.fields {
+        nouns.push(noun(field));
+    }
+    let name = sentence(&listed(&nouns));
+    let id = error.fields.first().map_or("", String::as_str);
+    let row = crate::question::field(id);
     match &error.reason {
         Reason::Needed => format!("{name} is needed. {}", wanted(row, view)),
         Reason::UnknownField => {
-            format!("“{name}” is not a field of any question here; check how it is spelt, or leave it out.")
+            format!("“{id}” is not a field of any question here; check how it is spelt, or leave it out.")
         }
         Reason::Refused(refusal) => refused(&name, refusal, row, view),
-        Reason::TestOutOfRange { measured, ideal } => format!(
-            "{name} come to a real advantage of {}, and this rig can only give between 1 and {}. Measure again, with the scale in the rope at your hand and nothing else holding you.",
-            plain(measured.value(), 2, view),
-            plain(ideal.value(), 0, view)
-        ),
+        Reason::TestOutOfRange { measured, ideal } => test_out_of_range(&name, *measured, *ideal, view),
         Reason::TestWithoutTurns => {
             format!(
                 "{name} tell nothing about this rig, which has no turns. Leave them empty, or choose the rig you tested."
             )
         }
-        Reason::HalfATest => format!("{name} belong together. Fill in both, or leave both empty."),
+        Reason::HalfATest => {
+            "A test has two halves, the mass and the pull: fill in both, or leave both empty.".to_owned()
+        }
         Reason::UnworkableRig => "This rig cannot be worked out. Choose another.".to_owned(),
     }
 }
 
+fn test_out_of_range(name: &str, measured: Ratio, ideal: Ratio, view: View) -> String {
+    let (measured, ideal) = (measured.value(), ideal.value());
+    let mut decimals = 2;
+    let text = |number: f64, decimals: usize| plain(number, decimals, view);
+    // As many as show that it is none of what the rig can give.
+    while decimals < 9 && [1.0, ideal].iter().any(|end| text(measured, decimals) == text(*end, decimals)) {
+        decimals += 1;
+    }
+    format!(
+        "{name} come to a real advantage of {}, and this rig can only give between 1 and {}. Measure again, with the scale in the rope at your hand and nothing else holding you.",
+        text(measured, decimals),
+        text(ideal, 0)
+    )
+}
+
 fn refused(name: &str, refusal: &Refusal, row: Option<&Row>, view: View) -> String {
-    match refusal {
-        Refusal::Empty => format!("{name} is empty, and empty is not nought. {}", wanted(row, view)),
-        Refusal::WrongType { said } => format!("{name} cannot be {said}. {}", wanted(row, view)),
-        Refusal::NotFinite => format!("{name} must be an ordinary number. {}", wanted(row, view)),
+    let wrong = match refusal {
+        Refusal::Empty => " is empty, and empty is not nought.".to_owned(),
+        Refusal::WrongType { said } => format!(" cannot be {said}."),
+        Refusal::NotFinite => " must be an ordinary number.".to_owned(),
         Refusal::Misread { said, misread } => {
-            let (what, done) = misread_words(said, misread, row);
-            if done { format!("{name}: {what}") } else { format!("{name}: {what} {}", wanted(row, view)) }
+            let (what, done) = misread_words(said, misread, row, view);
+            if done {
+                return format!("{name}: {what}");
+            }
+            format!(": {what}")
         }
-        Refusal::OutOfRange { si, suggestion } => {
+        Refusal::OutOfRange { said, si, suggestion } => {
             let Some(Kind::Quantity(limits)) = row.map(|row| row.kind) else {
                 return format!("{name} is out of range.");
             };
-            let (said, range) = (written(*si, limits.dimension, view), range(limits, view));
-            match suggestion {
-                Some(other) => format!("{name} of {said} is outside {range}. Did you mean {other}?"),
-                None => format!("{name} of {said} is outside {range}."),
-            }
+            let said = said.clone().unwrap_or_else(|| number_said(*si, limits.dimension, view));
+            let meant = suggestion.as_ref().map_or_else(String::new, |other| format!(" Did you mean {other}?"));
+            return format!("{name}: {said} is outside {}.{meant}", range(limits, view));
         }
         Refusal::UnknownChoice { said, options } => {
-            let ids: Vec<String> = options.iter().map(|option| format!("“{}”", option.id)).collect();
-            format!("{name} cannot be “{said}”. Choose one of {}.", listed(&ids))
+            return format!("{name} cannot be “{said}”. {}", one_of(options, true));
         }
-    }
+    };
+    format!("{name}{wrong} {}", wanted(row, view))
+}
+
+/// A number that a program said, in the SI unit that it stands for.
+fn number_said(si: f64, dimension: Dimension, view: View) -> String {
+    let number = short(si, view);
+    let unit = units().find(|unit| unit.dimension == dimension && unit.size.to_bits() == 1.0_f64.to_bits());
+    unit.map_or_else(|| number.clone(), |unit| format!("{number} {}", unit.symbol))
 }
 
 /// What would be taken.
 fn wanted(row: Option<&Row>, view: View) -> String {
     match row.map(|row| (row, row.kind)) {
         Some((row, Kind::Quantity(limits))) => format!("Write it like “{}”.", example(row, limits, view)),
-        Some((_, Kind::Choice { options, .. })) => {
-            let ids: Vec<String> = options.iter().map(|option| option.noun.to_owned()).collect();
-            format!("Choose one: {}.", ids.join("; "))
-        }
+        Some((_, Kind::Choice { options, .. })) => one_of(options, false),
         None => String::new(),
     }
+}
+
+/// The options, by what people call them; for somebody who writes ids, with their ids.
+fn one_of(options: &[Named], with_ids: bool) -> String {
+    let mut text = "Choose one".to_owned();
+    let mut before = ": ";
+    for option in options {
+        text.push_str(before);
+        text.push_str(option.noun);
+        if with_ids {
+            text.push_str(" (");
+            text.push_str(option.id);
+            text.push(')');
+        }
+        before = "; ";
+    }
+    text.push('.');
+    text
 }
 
 /// A value of the field, in its own unit.
@@ -89,59 +134,5 @@ pub(super) fn example(row: &Row, limits: Limits, view: View) -> String {
 }
 
 pub(super) fn range(limits: Limits, view: View) -> String {
-    let text = |si: f64| match limits.dimension {
-        Dimension::Ratio => plain(si, 2, view),
-        dimension => written(si, dimension, view),
-    };
-    format!("{} to {}", text(limits.least), text(limits.most))
-}
-
-/// What is wrong with a text, and whether that already says what to write.
-fn misread_words(said: &str, misread: &Misread, row: Option<&Row>) -> (String, bool) {
-    match misread {
-        Misread::Empty => ("it is empty, and empty is not nought.".to_owned(), false),
-        Misread::TooLong => ("this is too long to be a number.".to_owned(), false),
-        Misread::NotANumber => (format!("“{said}” is not a number with a unit."), false),
-        Misread::NotFinite => (format!("“{said}” is too large for a number here."), false),
-        Misread::Exponent => (format!("write “{said}” out without a power of ten."), false),
-        Misread::TwoSeparators => (format!("“{said}” has more than one comma or point."), false),
-        Misread::Ambiguous { said, whole, decimal } => {
-            (format!("“{said}” can be read two ways. Write {whole} or {decimal}."), true)
-        }
-        Misread::NoUnit { dimension } => {
-            let units = row.map(|row| {
-                let symbol = |system| row.bare_unit(system).map(|unit| format!("{} {}", said.trim(), unit.symbol));
-                [symbol(System::Si), symbol(System::Us)].into_iter().flatten().collect::<Vec<_>>().join(" or ")
-            });
-            match units {
-                Some(units) if !units.is_empty() => (format!("write the unit too: {units}."), true),
-                _ => (format!("write the unit of this {} too.", dimension.noun()), false),
-            }
-        }
-        Misread::UnknownUnit { said } => (format!("the unit “{said}” is not known here."), false),
-        Misread::WrongDimension { said: unit, wanted: Dimension::Force } if unit.dimension == Dimension::Mass => (
-            format!(
-                "“{said}” is a mass, and a pull is a force. If it is the reading of a scale, write {}.",
-                if unit.symbol == "kg" {
-                    said.replace("kg", "kgf")
-                } else {
-                    said.replace("lbs", "lb").replace("lb", "lbf")
-                }
-            ),
-            true,
-        ),
-        Misread::WrongDimension { said: unit, wanted } => {
-            (format!("“{said}” is a {}, and a {} is wanted.", unit.dimension.noun(), wanted.noun()), false)
-        }
-        Misread::Unordered => (format!("write the larger unit of “{said}” first, and each only once."), false),
-        Misread::Unpaired { first, second } => {
-            (format!("{} and {} do not go together; use one of them.", first.symbol, second.symbol), false)
-        }
-        Misread::BrokenWhole { unit } => {
-            (format!("with a smaller unit after it, the {} must be a whole number.", unit.symbol), false)
-        }
-        Misread::Overflow { part, whole } => {
-            (format!("that many {} make another {}; carry it over.", part.symbol, whole.symbol), false)
-        }
-    }
+    format!("{} to {}", written(limits.least, limits.dimension, view), written(limits.most, limits.dimension, view))
 }

@@ -20,10 +20,9 @@ pub(super) enum Style {
 
 impl Style {
     pub(super) fn text(self, value: f64, view: View) -> String {
-        if value.is_infinite() {
-            return "never".to_owned();
-        }
         match self {
+            Self::Whole if value.is_infinite() => "never".to_owned(),
+            _ if value.is_infinite() => "endless".to_owned(),
             Self::Unit(dimension) => written(value, dimension, view),
             Self::Percent => percent(value, view),
             Self::Plain(decimals) => plain(value, decimals, view),
@@ -32,11 +31,18 @@ impl Style {
     }
 }
 
-/// A figure with its range; workings and sources are added by whoever knows them.
-pub(super) fn figure(id: &'static str, noun: &'static str, spread: Spread, style: Style, view: View) -> Figure {
+/// A figure with its range, how it comes about, and the sources it rests on.
+pub(super) fn figure(
+    (id, noun): (&'static str, &'static str),
+    spread: Spread,
+    style: Style,
+    view: View,
+    workings: Vec<String>,
+    sources: &[Source],
+) -> Figure {
     let finite = |value: f64| value.is_finite().then_some(value);
     let (low, high) = (style.text(spread.low, view), style.text(spread.high, view));
-    Figure {
+    let mut figure = Figure {
         id,
         noun,
         value: finite(spread.likely),
@@ -44,23 +50,18 @@ pub(super) fn figure(id: &'static str, noun: &'static str, spread: Spread, style
         high: finite(spread.high),
         text: style.text(spread.likely, view),
         range: (low != high).then(|| format!("{low} to {high}")),
-        workings: Vec::new(),
+        workings,
         sources: Vec::new(),
-    }
+    };
+    add_ids(&mut figure.sources, sources);
+    figure
 }
 
-impl Figure {
-    pub(super) fn worked(mut self, workings: impl IntoIterator<Item = String>) -> Self {
-        self.workings.extend(workings);
-        self
-    }
-
-    pub(super) fn from(mut self, sources: &[Source]) -> Self {
-        for source in sources {
-            if !self.sources.contains(&source.id) {
-                self.sources.push(source.id);
-            }
+/// Adds the ids of sources that are not there yet.
+pub(super) fn add_ids(ids: &mut Vec<&'static str>, sources: &[Source]) {
+    for source in sources {
+        if !ids.contains(&source.id) {
+            ids.push(source.id);
         }
-        self
     }
 }

@@ -5,6 +5,8 @@ mod caution;
 mod drawing;
 mod error;
 mod figure;
+mod figures;
+mod misread;
 mod notice;
 mod part;
 mod phrase;

@@ -8,14 +8,24 @@ use crate::link::Notice;
 pub fn notice(notice: &Notice) -> String {
     match notice {
         Notice::UnknownForm(form) => format!(
-            "This link is of form {form}, which this page is too old to know; some of it may be missing. Look for a newer page."
+            "This link (v={form}) was made by a newer page, so some of it may be missing here. Open it in the newest page."
         ),
         Notice::OtherFigures(figures) => format!(
             "This link was made with version {figures} of the figures; the answer here may differ from the one that was shared."
         ),
         Notice::UnknownQuestion(question) => format!("This link asks “{question}”, which this page cannot answer."),
         Notice::UnknownPart(part) => format!("The part “{part}” of this link was not understood and is left out."),
-        Notice::Twice(field) => format!("This link says {} twice; the first is used.", noun(field)),
+        Notice::Twice(key) => {
+            let what = match key.as_str() {
+                "v" => "its form",
+                "q" => "its question",
+                "f" => "its figures",
+                "u" => "its units",
+                "d" => "its decimal mark",
+                id => &noun(id),
+            };
+            format!("This link says {what} twice; the first is used.")
+        }
         Notice::NoValue(part) => format!("The part “{part}” of this link has no value and is left out."),
     }
 }

@@ -7,8 +7,12 @@ use crate::question::can_i_climb::{Answer, PartFact};
 
 /// The parts as people read them, single ones first.
 pub(super) fn part_lines(answer: &Answer, view: View) -> Vec<PartLine> {
-    let mut lines: Vec<PartLine> = answer.parts.iter().map(|part| part_line(answer, part, view)).collect();
-    lines.sort_by_key(|line| !line.single);
+    let mut lines = Vec::new();
+    for single in [true, false] {
+        for part in answer.parts.iter().filter(|part| part.single == single) {
+            lines.push(part_line(answer, part, view));
+        }
+    }
     lines
 }
 

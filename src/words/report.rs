@@ -133,6 +133,8 @@ pub struct CautionLine {
     pub grave: bool,
     /// The sentence.
     pub text: String,
+    /// The ids of the sources it rests on; none where it only tells what this program does.
+    pub sources: Vec<&'static str>,
 }
 
 /// A source.
@@ -172,7 +174,7 @@ pub struct Report {
     pub parts: Vec<PartLine>,
     /// What to be careful about.
     pub cautions: Vec<CautionLine>,
-    /// The sources that the figures rest on.
+    /// The sources that the figures and cautions rest on.
     pub sources: Vec<SourceLine>,
     /// The effort it rests on.
     pub effort: WorkDone,

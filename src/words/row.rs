@@ -2,7 +2,7 @@
 
 use super::error::{example, range};
 use crate::field::{Kind, Named, Row};
-use crate::quantity::{Dimension, View, plain, written};
+use crate::quantity::{View, written};
 use serde::Serialize;
 
 /// An option of a choice.
@@ -54,10 +54,7 @@ pub struct RowLine {
 pub fn row_line(row: &'static Row, view: View) -> RowLine {
     let (kind, likely, limits, options, shown) = match row.kind {
         Kind::Quantity(limits) => {
-            let text = |si: f64| match limits.dimension {
-                Dimension::Ratio => plain(si, 2, view),
-                dimension => written(si, dimension, view),
-            };
+            let text = |si: f64| written(si, limits.dimension, view);
             let likely = limits.likely.map(|s| format!("{}, from {} to {}", text(s.likely), text(s.low), text(s.high)));
             ("quantity", likely, Some(range(limits, view)), None, Some(example(row, limits, view)))
         }

@@ -2,7 +2,7 @@
 
 use super::phrase::{metres, newtons};
 use super::{ErrorLine, VerdictLine};
-use crate::climber::{HAND_TRAVEL, MEASURED_PULL, STATURE};
+use crate::climber::{HAND_TRAVEL, Hold, MEASURED_PULL, Posture, STATURE};
 use crate::quantity::{View, percent, plain};
 use crate::question::can_i_climb::{Answer, Decided, Gate, Level, Missing, Verdict};
 
@@ -20,55 +20,82 @@ pub(super) fn verdict_line(verdict: Option<Verdict>) -> VerdictLine {
 pub(super) fn first(answer: &Answer, view: View) -> String {
     let need = newtons(answer.need.likely, view);
     let (Some(verdict), Some(arms), Some(grasp)) = (answer.verdict, answer.arms, answer.grasp) else {
-        return format!(
-            "One pull takes about {need}. How strong you are has not been entered, so there is nothing to hold it against."
-        );
+        return unmeasured(answer, &need, view);
     };
     let have = |gate: Gate| newtons(gate.capacity.likely, view);
-    let share = |gate: Gate| percent(gate.share.likely, view);
-    let in_hundred = (verdict.chance * 100.0).round();
+    let (arms_give, hands_hold) = (have(arms), have(grasp));
+    let often = plain(verdict.chance * 100.0, 0, view);
+    let comes_off = |who: &str, have: &str| {
+        format!(
+            "Your {who} decide: one pull takes about {need}; {have}, more or less, and it comes off in about {often} of 100 reckoned climbs."
+        )
+    };
     match (verdict.decided, verdict.level) {
         (Decided::Missing, _) => format!(
             "One pull is in your arms and hands: it takes about {need}, {} of what your arms give and {} of what your hands hold. It is not yet a plan: {}.",
-            share(arms),
-            share(grasp),
+            percent(arms.share.likely, view),
+            percent(grasp.share.likely, view),
             not_entered(answer)
         ),
         (Decided::Stroke, _) => format!(
-            "You would not rise: the hitch gives back {} at every stroke, as much as a stroke brings.",
+            "{} would not rise: the hitch gives back {} at every stroke, at least as much as a stroke brings.",
+            how_often_stuck(verdict, view),
             metres(answer.setback.likely, view)
         ),
         (Decided::Hands, Level::OutOfReach) => format!(
-            "Your hands would slip or open first: one pull takes about {need}, and they hold about {} on this.",
-            have(grasp)
+            "Your hands would slip or open first: one pull takes about {need}, and they hold about {hands_hold} on this."
         ),
         (Decided::Arms, Level::OutOfReach) => format!(
-            "One pull is too hard: it takes about {need}, and your arms give about {} through a whole stroke.",
-            have(arms)
+            "One pull is too hard: it takes about {need}, and your arms give about {arms_give} through a whole stroke."
         ),
-        (Decided::Hands, _) => format!(
-            "Your hands decide: one pull takes about {need} of the {} they hold, and comes off in about {in_hundred} of 100 reckoned climbs.",
-            have(grasp)
+        (Decided::ArmsAndHands, Level::OutOfReach) => format!(
+            "One pull is too hard for arms and hands: it takes about {need}; your arms give about {arms_give} through a whole stroke, and your hands hold about {hands_hold} on this."
         ),
-        (Decided::Arms, _) => format!(
-            "Your arms decide: one pull takes about {need} of the {} they give, and comes off in about {in_hundred} of 100 reckoned climbs.",
-            have(arms)
+        (Decided::Hands, _) => comes_off("hands", &format!("they hold about {hands_hold}")),
+        (Decided::Arms, _) => comes_off("arms", &format!("they give about {arms_give}")),
+        (Decided::ArmsAndHands, _) => comes_off(
+            "arms and hands",
+            &format!("your arms give about {arms_give} and your hands hold about {hands_hold}"),
         ),
+    }
+}
+
+/// Without a measured pull; a grip that was entered says something about the hands.
+fn unmeasured(answer: &Answer, need: &str, view: View) -> String {
+    match answer.grasp {
+        Some(grasp) => format!(
+            "One pull takes about {need}, {} of what your hands hold. Your pull has not been measured, so whether your arms give it is not known.",
+            percent(grasp.share.likely, view)
+        ),
+        None => format!(
+            "One pull takes about {need}. How strong you are has not been entered, so there is nothing to hold it against."
+        ),
+    }
+}
+
+/// The beginning of a sentence that goes on with "would not rise".
+fn how_often_stuck(verdict: Verdict, view: View) -> String {
+    let in_hundred = (verdict.stuck * 100.0).round();
+    if in_hundred >= 100.0 {
+        "You".to_owned()
+    } else if in_hundred > 50.0 {
+        "In most reckoned climbs you".to_owned()
+    } else {
+        format!("In about {} of 100 reckoned climbs you", plain(in_hundred, 0, view))
     }
 }
 
 fn not_entered(answer: &Answer) -> String {
-    let missing: Vec<String> = answer.missing.iter().map(|missing| missing_noun(*missing).to_owned()).collect();
-    format!("{}, and whether strength lasts is not reckoned here", missing.join(", "))
-}
-
-const fn missing_noun(missing: Missing) -> &'static str {
-    match missing {
-        Missing::Strength => "no strength",
-        Missing::Stroke => "no length of pull",
-        Missing::WayDown => "no way down",
-        Missing::SecondPerson => "no second person",
+    let mut text = String::new();
+    for missing in &answer.missing {
+        text.push_str(match missing {
+            Missing::Strength => "no strength, ",
+            Missing::Stroke => "no length of pull, ",
+            Missing::WayDown => "no way down, ",
+            Missing::SecondPerson => "no second person, ",
+        });
     }
+    text + "and whether strength lasts is not reckoned here"
 }
 
 /// The smallest change that would move the verdict, or what comes next.
@@ -77,42 +104,61 @@ pub(super) fn second(answer: &Answer, view: View) -> String {
         return "Measure your pull with a chair, a bathroom scale and a fixed rope, and enter it; that needs no gear."
             .to_owned();
     };
-    let next = if verdict.level == Level::OutOfReach { "bring it to your limit" } else { "make one pull likely" };
-    match (verdict.decided, verdict.stronger) {
+    let stronger = match (verdict.decided, verdict.stronger) {
         (Decided::Missing, _) => {
-            "Plan the way down and who stays on the ground before anything else; then try it at knee height first."
-                .to_owned()
+            return "Plan the way down and who stays on the ground before anything else; then try it at knee height first."
+                .to_owned();
         }
-        (Decided::Stroke, _) => {
-            "Less setback, a longer pull (leaning back, a hand loop) or a rig with less advantage would move it."
-                .to_owned()
-        }
-        (Decided::Hands, Some(stronger)) => format!(
-            "A hold {}, or a pull that takes {} less, would {next}; a hand loop or a handle is the usual way.",
-            by(stronger, "better", "as good", view),
-            percent(1.0 - 1.0 / stronger, view)
-        ),
-        (_, Some(stronger)) => format!(
-            "Arms {}, or a pull that takes {} less (less kit, better turns, more advantage), would {next}.",
-            by(stronger, "stronger", "as strong", view),
-            percent(1.0 - 1.0 / stronger, view)
-        ),
-        (_, None) => "Try it at knee height first.".to_owned(),
+        (Decided::Stroke, _) => return less_stuck(answer).to_owned(),
+        (_, None) => return "Try it at knee height first.".to_owned(),
+        (_, Some(stronger)) => stronger,
+    };
+    let (change, than, as_much) = match verdict.decided {
+        Decided::Hands => ("A hold", "better", "as good"),
+        Decided::ArmsAndHands => ("Arms and a hold", "stronger", "as strong"),
+        _ => ("Arms", "stronger", "as strong"),
+    };
+    let change = format!("{change} {}", by(stronger, than, as_much, view));
+    let less = share(1.0 - 1.0 / stronger, view);
+    let next = if verdict.level == Level::OutOfReach { "bring it to your limit" } else { "make one pull likely" };
+    if verdict.decided == Decided::Hands && !answer.hold.is_best() {
+        format!("{change}, or a pull that takes {less} less, would {next}; a hand loop or a handle is the usual way.")
+    } else {
+        format!("{change}, or a pull that takes {less} less (less kit, better turns, more advantage), would {next}.")
     }
 }
 
-/// "14 % stronger", and from twice on "2.5 times as strong".
+/// What moves a verdict that no strength would move.
+fn less_stuck(answer: &Answer) -> &'static str {
+    if answer.room_decides() {
+        "Less setback, or hitches and connectors that stack shorter, would move it."
+    } else if answer.ideal <= 1.0 {
+        "Less setback or a longer pull would move it."
+    } else if answer.posture == Posture::Upright && answer.hold != Hold::HandLoop {
+        "Less setback, a longer pull (leaning back, a hand loop) or a rig with less advantage would move it."
+    } else {
+        "Less setback, a longer pull or a rig with less advantage would move it."
+    }
+}
+
+/// "14 % stronger", "a little stronger", and from twice on "2.5 times as strong".
 fn by(times: f64, more: &str, as_much: &str, view: View) -> String {
     if times < 2.0 {
-        format!("{} {more}", percent(times - 1.0, view))
+        format!("{} {more}", share(times - 1.0, view))
     } else {
         format!("{} times {as_much}", plain(times, 1, view))
     }
 }
 
+/// So many per cent, or "a little" where they would be nought.
+fn share(share: f64, view: View) -> String {
+    if share < 0.005 { "a little".to_owned() } else { percent(share, view) }
+}
+
 /// What has not been entered yet, in sentences.
 pub(super) fn missing_lines(answer: &Answer) -> Vec<ErrorLine> {
-    let line = |missing: &Missing| {
+    let mut lines = Vec::new();
+    for missing in &answer.missing {
         let (fields, message): (&[&str], &str) = match missing {
             Missing::Strength => (
                 &[MEASURED_PULL.row.id],
@@ -131,7 +177,8 @@ pub(super) fn missing_lines(answer: &Answer) -> Vec<ErrorLine> {
                 "A second person on the ground, able and equipped to get you down at once (HSE leaflet AFAG401 asks for two people at all tree climbing).",
             ),
         };
-        ErrorLine { fields: fields.iter().map(|&field| field.to_owned()).collect(), message: message.to_owned() }
-    };
-    answer.missing.iter().map(line).collect()
+        let fields = fields.iter().map(|&field| field.to_owned()).collect();
+        lines.push(ErrorLine { fields, message: message.to_owned() });
+    }
+    lines
 }

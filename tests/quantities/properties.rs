@@ -155,7 +155,7 @@ proptest! {
     }
 
     #[test]
-    fn an_si_value_in_a_link_keeps_its_bits(digits in 1.0..10.0_f64, magnitude in -30..40_i32, dimension in dimensions()) {
+    fn an_si_value_in_a_link_keeps_its_bits(digits in 1.0..10.0_f64, magnitude in -5..15_i32, dimension in dimensions()) {
         let si = scaled(digits, magnitude);
         for si in [si, -si] {
             let link = canonical_si(si, dimension);

@@ -2,11 +2,11 @@
 import { readFileSync } from "node:fs";
 import { makeGlue } from "../../dist/npm/glue.js";
 
-/** The module inside a page: the base64 of `\0asm`, version 1, and all that follows. */
+/** The module inside a page: the hexadecimal of `\0asm`, version 1, and all that follows. */
 export function wasmInside(page) {
-  const found = page.match(/AGFzbQEAAAA[A-Za-z0-9+/]+={0,2}/g) ?? [];
+  const found = page.match(/0061736d01000000[0-9a-f]+/g) ?? [];
   if (found.length !== 1) throw new Error(`A page holds one module; this one holds ${found.length}.`);
-  return Buffer.from(found[0], "base64");
+  return Buffer.from(found[0], "hex");
 }
 
 /** The functions of the module inside `dist/index.html`. */

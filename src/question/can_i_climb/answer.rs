@@ -1,7 +1,7 @@
 //! What the question answers: facts, without words.
 
 use super::Verdict;
-use crate::climber::Arms;
+use crate::climber::{Arms, Hold, Posture};
 use crate::field::Spread;
 use crate::gear::TurnKind;
 use crate::quantity::Length;
@@ -34,8 +34,10 @@ pub enum Caution {
     SingleHitch,
     /// A knot catches only after a drop.
     DropToKnot {
-        /// How far.
+        /// How far, most likely.
         by: Length,
+        /// How far where the knot is tied with the most slack that is taken.
+        up_to: Length,
     },
     /// Nothing but a hand moves the hitch up.
     UntendedHitch,
@@ -60,6 +62,17 @@ pub struct Gate {
     pub capacity: Spread,
     /// Need over capacity.
     pub share: Spread,
+}
+
+/// A turn of the rig.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct TurnFact {
+    /// What the rope turns round.
+    pub kind: TurnKind,
+    /// The share of the tension that is kept.
+    pub kept: Spread,
+    /// Whether that share is the climber's own figure, not that of the kind.
+    pub own: bool,
 }
 
 /// A part of the rig, and what happens when it fails.
@@ -98,8 +111,12 @@ pub struct Answer {
     pub rig: Rig,
     /// How many hands pull at a time.
     pub hands: Arms,
-    /// What the rope turns round at each turn.
-    pub turns: Vec<(TurnKind, Spread)>,
+    /// What the hands hold.
+    pub hold: Hold,
+    /// How the climber sits.
+    pub posture: Posture,
+    /// The turns, in the order of the ropes.
+    pub turns: Vec<TurnFact>,
     /// The share kept past the sliding hitch.
     pub drag: Spread,
     /// The weight of the climber and all they carry.
@@ -122,6 +139,9 @@ pub struct Answer {
     pub grip_is_reckoned: bool,
     /// The rope that the hands take in a stroke.
     pub travel: Option<Spread>,
+    /// How far the upper hitch can stand above the lower one, where there is one and the reach is known: a stroke gains
+    /// no more, however long the pull.
+    pub room: Option<Spread>,
     /// The height gained in a stroke.
     pub gain: Option<Spread>,
     /// The height to climb.
@@ -150,4 +170,13 @@ pub struct Answer {
     pub samples: u32,
     /// Whether more could change it.
     pub more: bool,
+}
+
+impl Answer {
+    /// Whether the room above the lap ends a stroke before the pull does.
+    #[must_use]
+    pub fn room_decides(&self) -> bool {
+        let (Some(room), Some(travel)) = (self.room, self.travel) else { return false };
+        room.likely < travel.likely / self.ideal
+    }
 }

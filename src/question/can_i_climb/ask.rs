@@ -2,8 +2,8 @@
 
 use super::climb::{Climb, float, hands_on};
 use super::verdict::{Decided, verdict};
-use super::{Answer, Caution, Gate, Inputs, Missing, PartFact, Verdict};
-use crate::chance::{Draws, Likely, spread_of};
+use super::{Answer, Caution, Gate, Inputs, Missing, PartFact, TurnFact, Verdict};
+use crate::chance::{Draws, Likely, sort, spread_of};
 use crate::field::Spread;
 use crate::float;
 use crate::gear::TurnKind;
@@ -32,6 +32,8 @@ pub fn ask(inputs: &Inputs, effort: crate::question::Effort) -> Answer {
         rig_name: reeved.name,
         rig: reeved.rig.clone(),
         hands: hands_on(reeved.name),
+        hold: inputs.hold,
+        posture: inputs.posture,
         turns: reeved.turns.clone(),
         drag: reeved.drag,
         weight: spread(&|climb| climb.weight),
@@ -44,11 +46,12 @@ pub fn ask(inputs: &Inputs, effort: crate::question::Effort) -> Answer {
         grasp: gate(&|climb| climb.hands),
         grip_is_reckoned: inputs.grip.is_none(),
         travel: maybe(&|climb| climb.travel),
+        room: maybe(&|climb| climb.room),
         gain: maybe(&|climb| climb.gain),
         height: crate::quantity::Quantity::si(inputs.height),
         setback: inputs.setback,
         strokes: maybe(&|climb| climb.strokes),
-        rope_handled: maybe(&|climb| Some(climb.strokes? * climb.travel?)),
+        rope_handled: maybe(&|climb| climb.rope),
         time: maybe(&|climb| climb.time),
         anchor: spread(&|climb| climb.anchor),
         tensions: tensions(&reeved.rig, &likely, &climbs),
@@ -59,7 +62,7 @@ pub fn ask(inputs: &Inputs, effort: crate::question::Effort) -> Answer {
         samples: effort.count(),
         more: effort < crate::question::Effort::FULL,
     };
-    answer.verdict = judged(&answer, &likely, &climbs);
+    answer.verdict = judged(&answer, &climbs);
     answer.cautions = cautions(inputs, &answer);
     answer
 }
@@ -101,18 +104,28 @@ fn missing(inputs: &Inputs) -> Vec<Missing> {
     strength.into_iter().chain(stroke).chain([Missing::WayDown, Missing::SecondPerson]).collect()
 }
 
-fn judged(answer: &Answer, likely: &Climb, climbs: &[Climb]) -> Option<Verdict> {
-    let (arms, grasp) = (answer.arms?, answer.grasp?);
-    let mut strains: Vec<f64> = climbs.iter().filter_map(Climb::strain).collect();
-    strains.sort_unstable_by(f64::total_cmp);
-    let tighter = if likely.gain.is_some_and(|gain| gain <= 0.0) {
+fn judged(answer: &Answer, climbs: &[Climb]) -> Option<Verdict> {
+    let (arms, grasp) = (answer.arms?.share.likely, answer.grasp?.share.likely);
+    let mut strains = Vec::new();
+    let (mut stuck, mut weak) = (0, 0);
+    for climb in climbs {
+        let strain = climb.strain()?;
+        weak += u32::from(strain > 1.0);
+        stuck += u32::from(climb.is_stuck());
+        strains.push(if climb.is_stuck() { f64::INFINITY } else { strain });
+    }
+    sort(&mut strains);
+    let tighter = if stuck > weak {
         Decided::Stroke
-    } else if grasp.share.likely > arms.share.likely {
+    } else if arms > 1.0 && grasp > 1.0 && !answer.grip_is_reckoned {
+        Decided::ArmsAndHands
+    } else if grasp > arms {
         Decided::Hands
     } else {
         Decided::Arms
     };
-    Some(verdict(&strains, tighter, answer.missing.is_empty()))
+    let stuck = f64::from(stuck) / climbs.len().max(1) as f64;
+    Some(verdict(&strains, stuck, tighter, answer.missing.is_empty()))
 }
 
 /// From this share of one's strength on a pull cannot be repeated often: ten times at 80 % (Johnson 2009).
@@ -121,7 +134,9 @@ const HARD: f64 = 0.8;
 fn cautions(inputs: &Inputs, answer: &Answer) -> Vec<Caution> {
     let drop = answer.parts.iter().filter_map(|part| part.drop).find(|drop| *drop > Length::metres(0.0));
     let single_hitch = answer.parts.iter().any(|part| part.single && part.is_hitch(&answer.rig));
-    let sliding = |(kind, _): &(TurnKind, Spread)| matches!(kind, TurnKind::Carabiner | TurnKind::Ring);
+    // One's own figure says what the turn eats; the kind's no longer does.
+    let tested = answer.turn_efficiency.is_some();
+    let sliding = |turn: &TurnFact| !turn.own && matches!(turn.kind, TurnKind::Carabiner | TurnKind::Ring);
     let hard = answer.arms.is_some_and(|gate| gate.share.likely > HARD);
     let mut cautions = vec![Caution::Arithmetic, Caution::OnePullOnly];
     let mut when = |holds: bool, caution: Caution| {
@@ -132,13 +147,15 @@ fn cautions(inputs: &Inputs, answer: &Answer) -> Vec<Caution> {
     when(hard, Caution::HardPull);
     when(single_hitch, Caution::SingleHitch);
     if let Some(by) = drop {
-        when(true, Caution::DropToKnot { by });
+        // The drop is in proportion to the slack: geometry.
+        let up_to = by * (inputs.rig.slack.high / inputs.rig.slack.likely);
+        when(true, Caution::DropToKnot { by, up_to });
     }
     when(hitch_is_untended(inputs), Caution::UntendedHitch);
-    when(answer.turns.iter().any(sliding), Caution::SlidingTurn);
+    when(!tested && answer.turns.iter().any(sliding), Caution::SlidingTurn);
     // The mass that harnesses are tested with, and a rating past most, in kilograms.
     when(answer.mass.likely > 140.0, Caution::PastRatings);
-    when((100.0..=140.0).contains(&answer.mass.likely), Caution::OverTestMass);
+    when(answer.mass.likely > 100.0 && answer.mass.likely <= 140.0, Caution::OverTestMass);
     cautions.extend([Caution::HangingStill, Caution::Surroundings, Caution::KneeHeight]);
     cautions
 }

@@ -17,9 +17,13 @@ pub(super) struct Climb {
     /// What the hands hold.
     pub(super) hands: Option<f64>,
     pub(super) travel: Option<f64>,
+    /// How far the upper hitch can stand above the lower one, where the reach is known.
+    pub(super) room: Option<f64>,
     pub(super) gain: Option<f64>,
     /// Endless where nothing is gained.
     pub(super) strokes: Option<f64>,
+    /// The rope of all strokes.
+    pub(super) rope: Option<f64>,
     pub(super) time: Option<f64>,
     /// The tension of every strand, ropes in order.
     pub(super) tensions: Vec<f64>,
@@ -42,7 +46,7 @@ const HOLDS: u32 = 20;
 const TURNS: u32 = 100;
 
 /// The peak load on the anchor while climbing, over the load standing still (judged).
-pub(super) const CLIMBING_PEAK: crate::field::Spread = crate::field::Spread::new(1.2, 1.5, 2.0);
+pub const CLIMBING_PEAK: crate::field::Spread = crate::field::Spread::new(1.2, 1.5, 2.0);
 
 /// How many hands pull at a time.
 pub(super) const fn hands_on(rig: RigName) -> Arms {
@@ -53,7 +57,7 @@ pub(super) const fn hands_on(rig: RigName) -> Arms {
 }
 
 impl Climb {
-    pub(super) fn of(inputs: &Inputs, pick: &impl Pick) -> Self {
+    pub(super) fn of(inputs: &Inputs, pick: &dyn Pick) -> Self {
         let kit = pick.of(KIT, inputs.kit_mass);
         let weight = (inputs.body_mass + Mass::kilograms(kit)).weight().in_newtons();
         let forces = forces(inputs, pick);
@@ -63,6 +67,13 @@ impl Climb {
         let time =
             pick.of(PULLING, PULL_TIME) + if has_upper_hitch(inputs) { pick.of(RESETTING, RESET_TIME) } else { 0.0 };
         let strokes = stroke.gain.map(|gain| if gain > 0.0 { inputs.height.si() / gain } else { f64::INFINITY });
+        let all = |each: f64| strokes.map(|strokes| if strokes.is_finite() { strokes * each } else { f64::INFINITY });
+        let mut tensions = Vec::new();
+        if let Some(forces) = &forces {
+            for span in forces.strands.iter().flatten() {
+                tensions.push(span.high * need);
+            }
+        }
         let tree = inputs.rig.rig.body(BodyKind::Tree);
         let on_anchor = tree.and_then(|tree| forces.as_ref()?.bodies.get(tree)).map_or(0.0, |span| -span.low * need);
         Self {
@@ -72,23 +83,25 @@ impl Climb {
             arms: arms(inputs, pick, hands_on(inputs.rig.name)),
             hands: hands(inputs, pick),
             travel: stroke.travel,
+            room: stroke.room,
             gain: stroke.gain,
             strokes,
-            time: strokes.map(|strokes| strokes * time),
-            tensions: forces
-                .iter()
-                .flat_map(|forces| forces.strands.iter().flatten())
-                .map(|span| span.high * need)
-                .collect(),
+            rope: stroke.taken.and_then(all),
+            time: all(time),
+            tensions,
             anchor: on_anchor * pick.of(ROUGHNESS, CLIMBING_PEAK),
         }
     }
 
-    /// The need over the tighter of what arms and hands give; more than one where one pull fails, endless where
-    /// nothing is gained. None when strength is not known.
+    /// The need over the tighter of what arms and hands give; more than one where one pull fails. None when strength
+    /// is not known.
     pub(super) fn strain(&self) -> Option<f64> {
-        let share = (self.need / self.arms?).max(self.need / self.hands?);
-        Some(if self.gain.is_some_and(|gain| gain <= 0.0) { f64::INFINITY } else { share })
+        Some((self.need / self.arms?).max(self.need / self.hands?))
+    }
+
+    /// Whether a stroke gains nothing, as far as the stroke is known.
+    pub(super) fn is_stuck(&self) -> bool {
+        self.gain.is_some_and(|gain| gain <= 0.0)
     }
 }
 
@@ -97,22 +110,22 @@ pub(super) fn has_upper_hitch(inputs: &Inputs) -> bool {
 }
 
 /// The forces for a unit of pull. A catalogue rig always has them.
-fn forces(inputs: &Inputs, pick: &impl Pick) -> Option<Forces<f64>> {
+fn forces(inputs: &Inputs, pick: &dyn Pick) -> Option<Forces<f64>> {
     let reeved = &inputs.rig;
     let losses = reeved.tested.clone().unwrap_or_else(|| Losses {
-        turns: (TURNS..).zip(&reeved.turns).map(|(thing, (_, kept))| pick.of(thing, *kept)).collect(),
+        turns: (TURNS..).zip(&reeved.turns).map(|(thing, turn)| pick.of(thing, turn.kept)).collect(),
         hitches: vec![pick.of(DRAG, reeved.drag); reeved.pull.grips.len()],
     });
     statics(&reeved.rig, &reeved.pull, &reeved.motion, &losses, &Drive::Pull(1.0, Vec::new())).ok()
 }
 
-fn arms(inputs: &Inputs, pick: &impl Pick, pulls_with: Arms) -> Option<f64> {
+fn arms(inputs: &Inputs, pick: &dyn Pick, pulls_with: Arms) -> Option<f64> {
     let measured = inputs.measured?;
     let through = pick.of(THROUGH_THE_STROKE, measured.taken.through_the_stroke());
     Some(arm_pull(measured.pull.in_newtons(), through, measured.arms, pulls_with))
 }
 
-fn hands(inputs: &Inputs, pick: &impl Pick) -> Option<f64> {
+fn hands(inputs: &Inputs, pick: &dyn Pick) -> Option<f64> {
     // Each way of holding varies on its own, and is the same hand then and now.
     let over_grip = |hold: Hold| pick.of(HOLDS + hold as u32, hold.over_grip());
     let proof = inputs.measured.map(|measured| (measured.pull.in_newtons(), measured.arms));
@@ -124,12 +137,15 @@ fn hands(inputs: &Inputs, pick: &impl Pick) -> Option<f64> {
 
 struct Stroke {
     travel: Option<f64>,
+    room: Option<f64>,
     gain: Option<f64>,
+    /// The rope that is really taken: less than the travel where the room ends the stroke.
+    taken: Option<f64>,
 }
 
 impl Stroke {
     /// The upper hitch is moved up as far as it goes before every stroke.
-    fn of(inputs: &Inputs, pick: &impl Pick) -> Self {
+    fn of(inputs: &Inputs, pick: &dyn Pick) -> Self {
         let reach = inputs.stature.map(|stature| reach(stature.si(), pick.deviations(REACH)));
         let share = pick.of(SHARE_OF_REACH, share_used(inputs.posture, inputs.hold));
         let travel = inputs.hand_travel.map(Quantity::si).or(reach.map(|reach| reach.to_chest * share));
@@ -137,14 +153,12 @@ impl Stroke {
         let room = reach
             .filter(|_| has_upper_hitch(inputs))
             .map(|reach| (reach.to_lap - pick.of(STACK, inputs.stack)).max(0.0));
-        let gain = travel.map(|travel| {
-            let rise = travel / per_rise;
-            room.map_or(rise, |room| rise.min(room)) - pick.of(BACK, inputs.setback)
-        });
-        Self { travel, gain }
+        let rise = travel.map(|travel| room.map_or(travel / per_rise, |room| room.min(travel / per_rise)));
+        let gain = rise.map(|rise| rise - pick.of(BACK, inputs.setback));
+        Self { travel, room, gain, taken: rise.map(|rise| rise * per_rise) }
     }
 }
 
 pub(super) fn float(fraction: Fraction) -> f64 {
-    *fraction.numer() as f64 / *fraction.denom() as f64
+    fraction.in_f64()
 }

@@ -1,5 +1,6 @@
 //! What the question reads, checked.
 
+use super::TurnFact;
 use crate::climber::{
     Arms, BODY_MASS, GRIP_LEFT, GRIP_RIGHT, Grip, HAND_TRAVEL, HOLD, Hold, KIT_MASS, MEASURED_PULL, POSTURE, PULL_ARMS,
     PULL_HELD, PULL_TAKEN, Posture, PullTaken, STACK_LENGTH, STATURE,
@@ -7,13 +8,14 @@ use crate::climber::{
 use crate::draft::{Draft, Reader};
 use crate::error::{Error, Reason};
 use crate::field::Spread;
-use crate::gear::{LOWER_EFFICIENCY, LOWER_TURN, TurnKind, UPPER_EFFICIENCY, UPPER_TURN, kept_by};
+use crate::gear::{LOWER_EFFICIENCY, LOWER_TURN, UPPER_EFFICIENCY, UPPER_TURN, kept_by};
 use crate::hitch::{HITCH_DRAG, SETBACK};
 use crate::quantity::{Force, Length, Mass, Quantity, Ratio};
+use crate::question::Question;
 use crate::question::fields::{CLIMB_HEIGHT, reader};
 use crate::reeving::{
-    BACKUP, BodyKind, KNOT_SLACK, Losses, Motion, Phase, RIG, Rig, RigName, TEST_MASS, TEST_PULL, What, kinematics,
-    losses_that_give,
+    BACKUP, BodyKind, Fraction, KNOT_SLACK, Losses, Motion, Phase, RIG, Rig, RigName, TEST_MASS, TEST_PULL, What,
+    kinematics, losses_that_give,
 };
 
 /// A pull that was measured, and how.
@@ -53,8 +55,9 @@ pub(super) struct Reeved {
     pub(super) rig: Rig,
     pub(super) pull: Phase,
     pub(super) motion: Motion,
-    /// What the rope turns round at each turn, and the share that each keeps.
-    pub(super) turns: Vec<(TurnKind, Spread)>,
+    pub(super) turns: Vec<TurnFact>,
+    /// The rope that runs before a knot in the tail catches.
+    pub(super) slack: Spread,
     pub(super) drag: Spread,
     /// The losses that one's own test comes to, in place of the others.
     pub(super) tested: Option<Losses<f64>>,
@@ -66,7 +69,7 @@ impl Inputs {
     /// # Errors
     /// Everything that is wrong with the draft.
     pub fn of(draft: &Draft) -> Result<Self, Vec<Error>> {
-        let mut reader = reader(draft);
+        let mut reader = reader(draft, Question::CanIClimb);
         let body_mass = reader.need(&BODY_MASS);
         let height = reader.need(&CLIMB_HEIGHT);
         let rig = reeved(&mut reader);
@@ -110,46 +113,50 @@ fn reeved(reader: &mut Reader<'_>) -> Option<Reeved> {
     let lower = (reader.chosen(&LOWER_TURN), reader.maybe(&LOWER_EFFICIENCY));
     let drag = reader.spread(&HITCH_DRAG);
     let test = (reader.maybe(&TEST_MASS), reader.maybe(&TEST_PULL));
-    let name = name?;
-    let made = name.rig(backup?.with_slack(Length::from_si(slack?.likely)));
+    if reader.says(&TEST_MASS.row) != reader.says(&TEST_PULL.row) {
+        reader.note(of_the_test(Reason::HalfATest));
+    }
+    let (name, slack) = (name?, slack?);
+    let made = name.rig(backup?.with_slack(Length::from_si(slack.likely)));
     let rig = noted(reader, made)?;
     let pull = Phase::pull(&rig);
     let motion = noted(reader, kinematics(&rig, &pull))?;
-    let turn_bodies = rig.stops().filter(|stop| matches!(stop.what, What::Turn(_))).map(|stop| rig.kind_at(stop));
-    let turns = turn_bodies
-        .map(|body| if body == Some(BodyKind::Climber) { lower } else { upper })
-        .map(|(kind, own): (Option<TurnKind>, Option<Ratio>)| Some((kind?, kept_by(kind?, own))))
-        .collect::<Option<Vec<_>>>()?;
+    let mut turns = Vec::new();
+    for stop in rig.stops().filter(|stop| matches!(stop.what, What::Turn(_))) {
+        let (kind, own) = if rig.kind_at(stop) == Some(BodyKind::Climber) { lower } else { upper };
+        let kind = kind?;
+        turns.push(TurnFact { kind, kept: kept_by(kind, own), own: own.is_some() });
+    }
     let tested = match test {
         (Some(mass), Some(force)) => Some(tested(reader, (&rig, &pull, &motion), &turns, mass, force)?),
-        (None, None) => None,
-        _ => {
-            let fields = vec![TEST_MASS.row.id.to_owned(), TEST_PULL.row.id.to_owned()];
-            reader.note(Error { fields, reason: Reason::HalfATest });
-            None
-        }
+        _ => None,
     };
-    Some(Reeved { name, rig, pull, motion, turns, drag: drag?, tested })
+    Some(Reeved { name, rig, pull, motion, turns, slack, drag: drag?, tested })
+}
+
+/// What is wrong with both halves of one's own test together.
+fn of_the_test(reason: Reason) -> Error {
+    Error { fields: vec![TEST_MASS.row.id.to_owned(), TEST_PULL.row.id.to_owned()], reason }
 }
 
 fn tested(
     reader: &mut Reader<'_>,
     (rig, pull, motion): (&Rig, &Phase, &Motion),
-    turns: &[(TurnKind, Spread)],
+    turns: &[TurnFact],
     mass: Mass,
     force: Force,
 ) -> Option<Losses<f64>> {
     let measured = mass.weight().in_newtons() / force.in_newtons();
-    let kept: Vec<f64> = turns.iter().map(|(_, kept)| kept.likely).collect();
+    let kept: Vec<f64> = turns.iter().map(|turn| turn.kept.likely).collect();
     let found = noted(reader, losses_that_give(rig, pull, motion, &kept, measured))?;
     if found.is_none() {
-        let ideal = motion.rope_per_rise.map_or(1.0, |ideal| *ideal.numer() as f64 / *ideal.denom() as f64);
+        let ideal = motion.rope_per_rise.map_or(1.0, Fraction::in_f64);
         let reason = if turns.is_empty() {
             Reason::TestWithoutTurns
         } else {
             Reason::TestOutOfRange { measured: Ratio::new(measured), ideal: Ratio::new(ideal) }
         };
-        reader.note(Error { fields: vec![TEST_MASS.row.id.to_owned(), TEST_PULL.row.id.to_owned()], reason });
+        reader.note(of_the_test(reason));
     }
     found
 }

@@ -30,7 +30,8 @@ mod climb;
 mod inputs;
 mod verdict;
 
-pub use answer::{Answer, Caution, Gate, Missing, PartFact};
+pub use answer::{Answer, Caution, Gate, Missing, PartFact, TurnFact};
 pub use ask::ask;
+pub use climb::CLIMBING_PEAK;
 pub use inputs::{Inputs, Measured};
 pub use verdict::{AT_LEAST_WITHIN, Decided, Level, UNDER_IS_OUT, Verdict};

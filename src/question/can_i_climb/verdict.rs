@@ -23,6 +23,8 @@ pub enum Decided {
     Arms,
     /// The hands' hold.
     Hands,
+    /// Both: neither gives what one pull takes.
+    ArmsAndHands,
     /// A stroke that gains nothing.
     Stroke,
     /// What has not been entered yet.
@@ -38,6 +40,8 @@ pub struct Verdict {
     pub decided: Decided,
     /// The share of sampled climbs in which one pull succeeds and gains height.
     pub chance: f64,
+    /// The share of sampled climbs in which a stroke gains nothing.
+    pub stuck: f64,
     /// How many times the present pull and hold would bring the next better level; none when there is none, or no
     /// strength would.
     pub stronger: Option<f64>,
@@ -54,15 +58,22 @@ pub(super) fn level(chance: f64, complete: bool) -> Level {
     }
 }
 
-/// The verdict from the strain of every sample (see `Climb::strain`), sorted.
-pub(super) fn verdict(strains: &[f64], tighter: Decided, complete: bool) -> Verdict {
+/// The verdict from the strain of every sample (see `Climb::strain`), sorted; endless where a stroke gains nothing.
+pub(super) fn verdict(strains: &[f64], stuck: f64, tighter: Decided, complete: bool) -> Verdict {
     let chance = strains.iter().filter(|strain| **strain <= 1.0).count() as f64 / strains.len().max(1) as f64;
     let level = level(chance, complete);
     let next = if level == Level::OutOfReach { UNDER_IS_OUT } else { AT_LEAST_WITHIN };
-    let decided = if chance >= AT_LEAST_WITHIN && !complete { Decided::Missing } else { tighter };
     let needed = ((strains.len() as f64 * next).ceil() as usize).saturating_sub(1);
     let stronger = strains.get(needed).copied().filter(|strain| *strain > 1.0 && strain.is_finite());
-    Verdict { level, decided, chance, stronger }
+    let decided = if chance >= AT_LEAST_WITHIN {
+        if complete { tighter } else { Decided::Missing }
+    } else if stronger.is_none() {
+        // No strength makes up for a stroke that gains nothing.
+        Decided::Stroke
+    } else {
+        tighter
+    };
+    Verdict { level, decided, chance, stuck, stronger }
 }
 
 #[cfg(test)]
@@ -82,22 +93,28 @@ mod tests {
             (80, true, Level::WithinReach),
             (100, false, Level::AtLimit),
         ] {
-            assert_eq!(verdict(&strains(passing, 100, 2.0), Decided::Arms, complete).level, wanted, "{passing}");
+            assert_eq!(verdict(&strains(passing, 100, 2.0), 0.0, Decided::Arms, complete).level, wanted, "{passing}");
         }
     }
 
     #[test]
     fn the_change_named_brings_the_next_level() {
         let before = strains(5, 100, 1.25);
-        let named = verdict(&before, Decided::Arms, true).stronger.unwrap();
+        let named = verdict(&before, 0.0, Decided::Arms, true).stronger.unwrap();
         let after: Vec<f64> = before.iter().map(|strain| strain / named).collect();
-        assert_eq!(verdict(&after, Decided::Arms, true).level, Level::WithinReach);
-        assert_eq!(verdict(&strains(5, 100, f64::INFINITY), Decided::Stroke, true).stronger, None);
+        assert_eq!(verdict(&after, 0.0, Decided::Arms, true).level, Level::WithinReach);
+        assert_eq!(verdict(&strains(5, 100, f64::INFINITY), 0.95, Decided::Stroke, true).stronger, None);
+    }
+
+    #[test]
+    fn where_no_strength_would_help_the_stroke_decides() {
+        let hopeless = verdict(&strains(5, 100, f64::INFINITY), 0.95, Decided::Arms, true);
+        assert_eq!((hopeless.decided, hopeless.stronger), (Decided::Stroke, None));
     }
 
     #[test]
     fn what_is_missing_decides_only_when_strength_does_not() {
-        assert_eq!(verdict(&strains(90, 100, 2.0), Decided::Arms, false).decided, Decided::Missing);
-        assert_eq!(verdict(&strains(50, 100, 2.0), Decided::Hands, false).decided, Decided::Hands);
+        assert_eq!(verdict(&strains(90, 100, 2.0), 0.0, Decided::Arms, false).decided, Decided::Missing);
+        assert_eq!(verdict(&strains(50, 100, 2.0), 0.0, Decided::Hands, false).decided, Decided::Hands);
     }
 }

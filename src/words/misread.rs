@@ -1,0 +1,91 @@
+//! What is wrong with a text that should say a quantity, in words.
+
+use super::phrase::short;
+use crate::field::Row;
+use crate::quantity::{Dimension, KILOGRAM, Misread, POUND, System, Unit, View, plain, read};
+
+/// What is wrong with a text, and whether that already says what to write.
+pub(super) fn misread_words(said: &str, misread: &Misread, row: Option<&Row>, view: View) -> (String, bool) {
+    let said = said.trim();
+    let (before, quoted, after) = match misread {
+        Misread::Empty => ("it is empty, and empty is not nought.", "", ""),
+        Misread::TooLong => ("this is too long to be a number.", "", ""),
+        Misread::NotANumber => ("“", said, "” is not a number with a unit."),
+        Misread::NotFinite => ("“", said, "” is too large for a number here."),
+        Misread::Exponent => ("write “", said, "” out without a power of ten."),
+        Misread::TwoSeparators => ("“", said, "” has more than one comma or point."),
+        Misread::UnknownUnit { said } => ("the unit “", said.as_str(), "” is not known here."),
+        Misread::Unordered => ("write the larger unit of “", said, "” first, and each only once."),
+        Misread::BrokenWhole { unit } => {
+            ("with a smaller unit after it, the number of ", plural(unit), " must be a whole one.")
+        }
+        Misread::Ambiguous { said, whole, decimal } => {
+            return (format!("“{said}” can be read two ways. Write {whole} or {decimal}."), true);
+        }
+        Misread::NoUnit { dimension } => return no_unit(said, *dimension, row),
+        Misread::WrongDimension { said: unit, wanted } => return wrong_dimension(said, unit, *wanted, view),
+        Misread::Unpaired { first, second } => {
+            return (format!("{} and {} do not go together; use one of them.", plural(first), plural(second)), false);
+        }
+        Misread::Overflow { part, whole } => {
+            let count = part.bigger().map_or(0.0, |(_, count)| count);
+            let count = plain(count, 0, view);
+            return (format!("{count} {} make 1 {}; carry them over.", part.symbol, whole.symbol), false);
+        }
+    };
+    (format!("{before}{quoted}{after}"), false)
+}
+
+/// A number without a unit, or one beside another's.
+fn no_unit(said: &str, dimension: Dimension, row: Option<&Row>) -> (String, bool) {
+    let mut ways = String::new();
+    for system in [System::Si, System::Us] {
+        let tidied = row.map_or_else(String::new, |row| row.tidied(said, system));
+        // It is left as it is where one unit more does not make it readable.
+        if tidied.len() > said.len() {
+            let before = if ways.is_empty() { "" } else { " or " };
+            ways = format!("{ways}{before}{tidied}");
+        }
+    }
+    match dimension {
+        _ if !ways.is_empty() => (format!("write the unit too: {ways}."), true),
+        Dimension::Length => ("put a unit after every number, like 36 ft 6 in.".to_owned(), true),
+        Dimension::Mass => ("put a unit after every number, like 15 st 4 lb.".to_owned(), true),
+        _ => ("put a unit after every number.".to_owned(), false),
+    }
+}
+
+/// A unit of something else. What a scale shows is nearly always a mass, and a force is meant.
+fn wrong_dimension(said: &str, unit: &Unit, wanted: Dimension, view: View) -> (String, bool) {
+    let mass = if wanted == Dimension::Force { read(said, Dimension::Mass, None).ok() } else { None };
+    match mass {
+        Some(mass) => {
+            let (unit, force) = if unit.symbol == KILOGRAM.symbol { (KILOGRAM, "kgf") } else { (POUND, "lbf") };
+            let number = short(unit.count(mass), view);
+            (
+                format!(
+                    "“{said}” is a mass, and a pull is a force. If it is the reading of a scale, write {number} {force}."
+                ),
+                true,
+            )
+        }
+        None => (format!("“{said}” is a {}, and a {} is wanted.", unit.dimension.noun(), wanted.noun()), false),
+    }
+}
+
+/// More than one of a unit, spelt out.
+fn plural(unit: &Unit) -> &str {
+    const SPELT: &[(&str, &str)] = &[
+        ("m", "metres"),
+        ("cm", "centimetres"),
+        ("mm", "millimetres"),
+        ("ft", "feet"),
+        ("in", "inches"),
+        ("kg", "kilograms"),
+        ("lb", "pounds"),
+        ("h", "hours"),
+        ("min", "minutes"),
+        ("s", "seconds"),
+    ];
+    SPELT.iter().find(|(symbol, _)| *symbol == unit.symbol).map_or(unit.symbol, |(_, spelt)| spelt)
+}

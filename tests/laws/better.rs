@@ -1,0 +1,148 @@
+//! Of two answers: what is better never makes it worse.
+
+use super::plans::{Plan, plans, with, without};
+use super::{answer, cases};
+use boughline::field::{Said, Spread};
+use boughline::question::can_i_climb::{Answer, Level};
+use proptest::prelude::*;
+
+fn chance(answer: &Answer) -> Option<f64> {
+    answer.verdict.map(|verdict| verdict.chance)
+}
+
+fn rank(answer: &Answer) -> Option<u8> {
+    answer.verdict.map(|verdict| match verdict.level {
+        Level::OutOfReach => 0,
+        Level::AtLimit => 1,
+        Level::WithinReach => 2,
+    })
+}
+
+/// Whether no end of one spread is above that of the other. Elimination may differ in the last places.
+fn at_most(one: Spread, other: Spread) -> bool {
+    let below = |one: f64, other: f64| one <= other + other.abs() * 1e-12;
+    below(one.low, other.low) && below(one.likely, other.likely) && below(one.high, other.high)
+}
+
+fn numbers(plan: &Plan, id: &'static str, one: f64, other: f64) -> (Answer, Answer) {
+    let say = |value: f64| answer(&with(plan, id, Said::Number(value)));
+    (say(one.min(other)), say(one.max(other)))
+}
+
+fn words(plan: &Plan, id: &'static str, one: &str, other: &str) -> (Answer, Answer) {
+    let say = |word: &str| answer(&with(plan, id, Said::Text(word.to_owned())));
+    (say(one), say(other))
+}
+
+/// Nothing about the second is worse for the climber than about the first.
+fn no_worse(worse: &Answer, better: &Answer) -> Result<(), TestCaseError> {
+    prop_assert!(at_most(better.need, worse.need), "{:?} then {:?}", worse.need, better.need);
+    prop_assert!(chance(worse) <= chance(better), "{:?} then {:?}", worse.verdict, better.verdict);
+    prop_assert!(rank(worse) <= rank(better));
+    Ok(())
+}
+
+/// From most loss to least, each end of the range above that of the one before.
+const TURNS: [&str; 3] = ["carabiner", "bush-pulley", "bearing-pulley"];
+
+proptest! {
+    #![proptest_config(cases(192))]
+
+    #[test]
+    fn more_kit_never_lowers_the_pull(plan in plans(), one in 0.0..=60.0_f64, other in 0.0..=60.0_f64) {
+        let (light, heavy) = numbers(&plan, "kitMass", one, other);
+        no_worse(&heavy, &light)?;
+        prop_assert!(at_most(light.anchor, heavy.anchor));
+    }
+
+    #[test]
+    fn a_heavier_body_never_helps(plan in plans(), one in 20.0..=250.0_f64, other in 20.0..=250.0_f64) {
+        let (light, heavy) = numbers(&plan, "bodyMass", one, other);
+        no_worse(&heavy, &light)?;
+    }
+
+    #[test]
+    fn better_turns_never_hurt(
+        plan in plans(),
+        kinds in (0..3_usize, 0..3_usize),
+        id in prop::sample::select(vec!["upperTurn", "lowerTurn"]),
+    ) {
+        let plan = without(&plan, &["upperEfficiency", "lowerEfficiency", "testMass", "testPull"]);
+        let kind = |at: usize| TURNS.get(at).copied().expect("three kinds");
+        let (worse, better) = words(&plan, id, kind(kinds.0.min(kinds.1)), kind(kinds.0.max(kinds.1)));
+        no_worse(&worse, &better)?;
+    }
+
+    #[test]
+    fn turns_and_hitches_that_keep_more_never_hurt(
+        plan in plans(),
+        one in 0.3..=1.0_f64,
+        other in 0.3..=1.0_f64,
+        id in prop::sample::select(vec!["upperEfficiency", "lowerEfficiency", "hitchDrag"]),
+    ) {
+        let (worse, better) = numbers(&without(&plan, &["testMass", "testPull"]), id, one, other);
+        no_worse(&worse, &better)?;
+    }
+
+    #[test]
+    fn the_stronger_never_have_less_chance(plan in plans(), one in 10.0..=2000.0_f64, other in 10.0..=2000.0_f64) {
+        let (weak, strong) = numbers(&plan, "measuredPull", one, other);
+        no_worse(&weak, &strong)?;
+    }
+
+    #[test]
+    fn more_grip_never_lowers_the_chance(
+        plan in plans(),
+        one in 5.0..=1200.0_f64,
+        other in 5.0..=1200.0_f64,
+        id in prop::sample::select(vec!["gripRight", "gripLeft"]),
+    ) {
+        let (weak, strong) = numbers(&plan, id, one, other);
+        no_worse(&weak, &strong)?;
+    }
+
+    #[test]
+    fn a_longer_pull_and_less_setback_never_lower_the_chance(
+        plan in plans(),
+        travel in (0.05..=1.5_f64, 0.05..=1.5_f64),
+        setback in (0.0..=0.5_f64, 0.0..=0.5_f64),
+    ) {
+        let (short, long) = numbers(&plan, "handTravel", travel.0, travel.1);
+        no_worse(&short, &long)?;
+        let (small, big) = numbers(&plan, "setback", setback.0, setback.1);
+        no_worse(&big, &small)?;
+    }
+
+    #[test]
+    fn a_higher_climb_never_takes_fewer_strokes(plan in plans(), one in 0.2..=120.0_f64, other in 0.2..=120.0_f64) {
+        let (low, high) = numbers(&plan, "climbHeight", one, other);
+        for (lower, higher) in [(low.strokes, high.strokes), (low.time, high.time), (low.rope_handled, high.rope_handled)] {
+            prop_assert_eq!(lower.is_some(), higher.is_some());
+            prop_assert!(lower.zip(higher).is_none_or(|(lower, higher)| at_most(lower, higher)));
+        }
+        // One pull is one pull, however high.
+        prop_assert_eq!(low.need, high.need);
+        prop_assert_eq!(chance(&low), chance(&high));
+    }
+
+    /// The tail 3:1 asks for no more pull than the bare strand, and pays in rope.
+    #[test]
+    fn advantage_lowers_the_pull_and_never_the_rope(plan in plans()) {
+        let plan = without(&plan, &["testMass", "testPull"]);
+        let (one, three) = words(&plan, "rig", "hand-over-hand", "tail-3");
+        prop_assert!(at_most(three.need, one.need));
+        prop_assert!(one.ideal < three.ideal);
+        let gains = one.gain.zip(three.gain);
+        prop_assert!(gains.is_none_or(|(one, three)| at_most(three, one)));
+    }
+
+    /// What a backup is for: it takes the lower hitch off the list of what drops the climber. It never helps to pull.
+    #[test]
+    fn a_second_hitch_takes_the_lower_one_off_the_single_parts(plan in plans()) {
+        let (none, second) = words(&plan, "backup", "none", "second-hitch");
+        let single =
+            |answer: &Answer| answer.parts.iter().filter(|part| part.single && part.is_hitch(&answer.rig)).count();
+        prop_assert_eq!((single(&none), single(&second)), (1, 0));
+        no_worse(&second, &none)?;
+    }
+}

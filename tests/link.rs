@@ -1,0 +1,128 @@
+//! A plan to and from an address: the same inputs for ever, and never a silently different plan.
+#![cfg(not(target_arch = "wasm32"))]
+#![allow(clippy::expect_used, clippy::panic, clippy::unreachable, reason = "what is missing fails the test")]
+
+#[path = "link/hostile.rs"]
+mod hostile;
+#[path = "laws/plans.rs"]
+mod plans;
+#[path = "link/round.rs"]
+mod round;
+
+use boughline::Draft;
+use boughline::link::{self, Notice, read};
+use boughline::quantity::{Decimal, System, View};
+use boughline::question::{Question, all_fields};
+
+const VIEWS: [View; 4] = [
+    View { system: System::Si, decimal: Decimal::Point },
+    View { system: System::Si, decimal: Decimal::Comma },
+    View { system: System::Us, decimal: Decimal::Point },
+    View { system: System::Us, decimal: Decimal::Comma },
+];
+
+/// The link for a plan that can be read.
+fn write(question: Question, draft: &Draft, view: View) -> String {
+    link::write(question, draft, view).expect("nothing in it is unreadable")
+}
+
+const COMMON: &str = "bodyMass=80kg&climbHeight=11m&rig=tail-3&measuredPull=520N&stature=175cm";
+
+#[test]
+fn the_common_case_is_short_and_says_the_choices_that_were_not_made() {
+    let fragment = write(Question::CanIClimb, &read(COMMON).draft, View::default());
+    assert_eq!(
+        fragment,
+        "v=1&q=can-i-climb&f=1&u=si&bodyMass=80kg&climbHeight=11m&rig=tail-3&measuredPull=520N&pullTaken=overhead&pullArms=two&pullHeld=cross-handle&hold=bare-rope&stature=175cm&posture=upright&upperTurn=bearing-pulley&lowerTurn=bearing-pulley&backup=none"
+    );
+    assert!(fragment.len() < 300, "{}", fragment.len());
+}
+
+/// An ampersand and one of these is a sign in HTML, with or without a semicolon (HTML Standard, named character
+/// references that need none; from memory), so a link pasted there would be spoilt.
+const ENTITIES: &str = "aacute acirc acute aelig agrave amp aring atilde auml brvbar ccedil cedil cent copy curren deg divide eacute ecirc egrave eth euml frac gt iacute icirc iexcl igrave iquest iuml laquo lt macr micro middot nbsp not ntilde oacute ocirc ograve ord oslash otilde ouml para plusmn pound quot raquo reg sect shy sup szlig thorn times uacute ucirc ugrave uml uuml yacute yen yuml";
+
+#[test]
+fn no_key_begins_a_sign_of_html() {
+    let keys = ["v", "q", "f", "u", "d"].into_iter().chain(all_fields().into_iter().map(|row| row.id));
+    for key in keys {
+        let sign = ENTITIES.split(' ').find(|sign| key.to_lowercase().starts_with(sign));
+        assert_eq!(sign, None, "{key}");
+    }
+}
+
+#[test]
+fn a_whole_address_is_read_like_its_fragment() {
+    let plain = read(COMMON);
+    assert_eq!(plain.notices, []);
+    for before in
+        ["#", "  #", "https://example.org/#", "https://example.org/a/index.html?from=chat#", "file:///home/a/b.html#"]
+    {
+        assert_eq!(read(&format!("{before}{COMMON}")), plain, "{before}");
+        assert_eq!(read(&format!("{before}{COMMON}\n")), plain, "{before}");
+    }
+}
+
+#[test]
+fn an_empty_link_says_nothing() {
+    for text in ["", "#", "https://example.org/index.html#", " \n"] {
+        let link = read(text);
+        assert_eq!((link.notices.len(), link.draft.ids().count(), link.question), (0, 0, None), "{text}");
+    }
+}
+
+#[test]
+fn the_head_of_a_link_is_read() {
+    let link = read("v=1&q=can-i-climb&f=1&u=us&d=comma");
+    assert_eq!(link.question, Some(Question::CanIClimb));
+    assert_eq!(link.view, View { system: System::Us, decimal: Decimal::Comma });
+    assert_eq!(link.notices, []);
+}
+
+#[test]
+fn what_is_not_understood_is_noticed() {
+    let notices = |text: &str| read(text).notices;
+    assert_eq!(notices("v=2"), [Notice::UnknownForm("2".to_owned())]);
+    assert_eq!(notices("f=0"), [Notice::OtherFigures("0".to_owned())]);
+    assert_eq!(notices("q=x"), [Notice::UnknownQuestion("x".to_owned())]);
+    assert_eq!(notices("u=metric"), [Notice::UnknownPart("u=metric".to_owned())]);
+    assert_eq!(notices("boots=11"), [Notice::UnknownPart("boots=11".to_owned())]);
+    assert_eq!(notices("bodymass=80kg"), [Notice::UnknownPart("bodymass=80kg".to_owned())]);
+    assert_eq!(notices("amp;bodyMass=80kg"), [Notice::UnknownPart("amp;bodyMass=80kg".to_owned())]);
+    assert_eq!(notices("bodyMass"), [Notice::NoValue("bodyMass".to_owned())]);
+    assert_eq!(notices("bodyMass="), [Notice::NoValue("bodyMass=".to_owned())]);
+    assert_eq!(notices("=80kg"), [Notice::UnknownPart("=80kg".to_owned())]);
+}
+
+#[test]
+fn of_a_field_said_twice_the_first_stands() {
+    let link = read("bodyMass=80kg&bodyMass=90kg&bodyMass=80kg");
+    assert_eq!(link.notices, [Notice::Twice("bodyMass".to_owned()), Notice::Twice("bodyMass".to_owned())]);
+    assert_eq!(link.draft, read("bodyMass=80kg").draft);
+}
+
+#[test]
+fn of_a_head_said_twice_the_first_stands_too() {
+    let link = read("u=us&u=si");
+    assert_eq!(link.view.system, System::Us);
+    for twice in ["u=us&u=si", "v=1&v=1", "q=can-i-climb&q=can-i-climb", "f=1&f=1", "d=comma&d=comma"] {
+        assert_eq!(read(twice).notices.len(), 1, "{twice}");
+    }
+}
+
+#[test]
+fn a_plan_with_an_error_is_never_shared_as_one_without() {
+    for (id, typed) in [("kitMass", "1,200 kg"), ("hold", "loop"), ("backup", "hitch"), ("measuredPull", "40 kg")] {
+        let typed = read(COMMON).draft.set(id, typed);
+        assert!(boughline::question::can_i_climb::Inputs::of(&typed).is_err());
+        assert_eq!(link::write(Question::CanIClimb, &typed, View::default()), None, "{id}");
+    }
+}
+
+#[test]
+fn next_to_nothing_survives_a_link() {
+    let mut draft = read(COMMON).draft;
+    draft.put("setback", boughline::field::Said::Number(1e-300));
+    let link = read(&write(Question::CanIClimb, &draft, View::default()));
+    assert!(boughline::question::can_i_climb::Inputs::of(&link.draft).is_ok());
+}

@@ -1,0 +1,160 @@
+//! Tables are whole: ids that never change, fields that explain themselves, sources that are used.
+#![cfg(not(target_arch = "wasm32"))]
+#![allow(clippy::expect_used, clippy::panic, clippy::unwrap_used, reason = "what is missing fails the test")]
+
+#[path = "tables/ids.rs"]
+mod ids;
+#[path = "tables/spelling.rs"]
+mod spelling;
+
+use boughline::field::{Kind, Row};
+use boughline::link::read;
+use boughline::quantity::{System, View};
+use boughline::question::can_i_climb::{Inputs, ask};
+use boughline::question::{Effort, all_fields};
+use boughline::source::SOURCES;
+use boughline::words::{Report, report, row_line};
+use std::collections::BTreeSet;
+
+/// Plans that between them bring out every figure and every caution.
+const PLANS: &[&str] = &[
+    "bodyMass=80kg&climbHeight=11m&rig=tail-3",
+    "bodyMass=80kg&climbHeight=11m&rig=tail-3&stature=1.75m&measuredPull=400N&gripRight=300N&backup=tail-knot&upperTurn=ring&lowerTurn=bush-pulley",
+    "bodyMass=100kg&climbHeight=11m&rig=tail-3&stature=1.75m&measuredPull=400N&testMass=94.3kg&testPull=400N&upperTurn=carabiner",
+    "bodyMass=80kg&climbHeight=11m&rig=tail-3&measuredPull=520N",
+    "bodyMass=150kg&climbHeight=11m&rig=hand-over-hand&handTravel=60cm&measuredPull=900N",
+];
+
+fn reports() -> Vec<Report> {
+    let report = |plan: &&str| {
+        let inputs = Inputs::of(&read(plan).draft).expect(plan);
+        report(&ask(&inputs, Effort::QUICK), View::default())
+    };
+    PLANS.iter().map(report).collect()
+}
+
+/// A letter, then letters and digits: `bodyMass`.
+fn is_camel_case(id: &str) -> bool {
+    id.starts_with(|first: char| first.is_ascii_lowercase()) && id.chars().all(|letter| letter.is_ascii_alphanumeric())
+}
+
+/// Words of letters and digits with one hyphen between them: `tail-3`.
+fn is_kebab_case(id: &str) -> bool {
+    id.split('-').all(|word| {
+        !word.is_empty() && word.chars().all(|letter| letter.is_ascii_lowercase() || letter.is_ascii_digit())
+    })
+}
+
+fn is_sentence(text: &str) -> bool {
+    text.starts_with(|first: char| first.is_uppercase() || first.is_ascii_digit()) && text.ends_with(['.', '?'])
+}
+
+fn differ<'a>(ids: impl IntoIterator<Item = &'a str>) {
+    let mut met = BTreeSet::new();
+    for id in ids {
+        assert!(met.insert(id), "{id} twice");
+    }
+}
+
+#[test]
+fn ids_differ_and_have_their_form() {
+    let fields = all_fields();
+    differ(fields.iter().map(|row| row.id));
+    assert!(fields.iter().all(|row| is_camel_case(row.id)));
+    for row in fields {
+        if let Kind::Choice { options, .. } = row.kind {
+            assert!(options.len() > 1, "{}: one is no choice", row.id);
+            differ(options.iter().map(|option| option.id));
+            differ(options.iter().map(|option| option.noun));
+            assert!(options.iter().all(|option| is_kebab_case(option.id)), "{}", row.id);
+        }
+    }
+    differ(SOURCES.iter().map(|source| source.id));
+    differ(SOURCES.iter().map(|source| source.title));
+    for report in reports() {
+        differ(report.figures.iter().map(|figure| figure.id));
+        differ(report.cautions.iter().map(|caution| caution.id));
+        differ(report.parts.iter().map(|part| part.id.as_str()));
+        assert!(report.figures.iter().all(|figure| is_camel_case(figure.id)));
+        assert!(report.cautions.iter().all(|caution| is_kebab_case(caution.id)));
+    }
+}
+
+#[test]
+fn every_field_explains_itself() {
+    let nouns: Vec<&str> = all_fields().iter().map(|row| row.noun).collect();
+    differ(nouns);
+    for row in all_fields() {
+        let Row { id, noun, hint, why, .. } = row;
+        assert!(noun.len() > 2 && !noun.ends_with('.') && !is_sentence(noun), "{id}: {noun}");
+        assert!(is_sentence(why) && why.len() > 15, "{id}: {why}");
+        assert!(hint.is_empty() || is_sentence(hint), "{id}: {hint}");
+        match row.kind {
+            Kind::Choice { options, .. } => {
+                let all_hints = options.iter().all(|option| is_sentence(option.hint));
+                assert!(
+                    !hint.is_empty() || all_hints,
+                    "{id} says neither in one place nor at each option what it means"
+                );
+            }
+            _ => assert!(!hint.is_empty(), "{id} does not say how to find the value"),
+        }
+    }
+}
+
+/// A body's figures can be left out of a link, and only those.
+#[test]
+fn fields_about_the_body_are_private() {
+    let private: Vec<&str> = all_fields().iter().filter(|row| row.private).map(|row| row.id).collect();
+    let body = ["bodyMass", "measuredPull", "gripRight", "gripLeft", "stature", "handTravel", "testMass", "testPull"];
+    assert_eq!(private, body);
+}
+
+#[test]
+fn every_field_is_shown_whole_in_either_system() {
+    for system in [System::Si, System::Us] {
+        for row in all_fields() {
+            let line = row_line(row, View { system, ..View::default() });
+            assert_eq!((line.id, line.noun, line.why), (row.id, row.noun, row.why));
+            match row.kind {
+                Kind::Choice { options, likely } => {
+                    assert_eq!(line.options.as_ref().map(Vec::len), Some(options.len()));
+                    assert_eq!(line.likely.as_deref(), likely);
+                }
+                _ => {
+                    let example = line.example.expect(row.id);
+                    let said = boughline::field::Said::Text(example.clone());
+                    assert!(row.reading(&said).is_ok(), "{}: the example “{example}” is not taken", row.id);
+                    assert_eq!(row.tidied(&example, system), example, "{}", row.id);
+                    assert!(line.range.is_some(), "{}", row.id);
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn every_figure_has_workings_and_sources_that_are_known() {
+    for report in reports() {
+        let shown: Vec<&str> = report.sources.iter().map(|source| source.id).collect();
+        for figure in &report.figures {
+            assert!(!figure.workings.is_empty() && !figure.sources.is_empty(), "{}", figure.id);
+            assert!(figure.sources.iter().all(|id| shown.contains(id)), "{} rests on what is not shown", figure.id);
+        }
+        for caution in &report.cautions {
+            assert!(caution.sources.iter().all(|id| shown.contains(id)), "{} rests on what is not shown", caution.id);
+        }
+        let figures = report.figures.iter().map(|figure| &figure.sources);
+        let cautions = report.cautions.iter().map(|caution| &caution.sources);
+        let used: Vec<&str> = figures.chain(cautions).flatten().copied().collect();
+        assert!(shown.iter().all(|id| used.contains(id)));
+    }
+}
+
+#[test]
+fn every_source_is_shown_with_something() {
+    let reports = reports();
+    let shown: BTreeSet<&str> = reports.iter().flat_map(|report| &report.sources).map(|source| source.id).collect();
+    let unshown: Vec<&str> = SOURCES.iter().map(|source| source.id).filter(|id| !shown.contains(id)).collect();
+    assert_eq!(unshown, Vec::<&str>::new());
+}

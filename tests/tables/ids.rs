@@ -1,0 +1,55 @@
+//! Published ids, which never change: they stand in links and in other people's programs.
+
+use super::reports;
+use boughline::field::Kind;
+use boughline::link::read;
+use boughline::quantity::View;
+use boughline::question::can_i_climb::{Decided, Inputs, Level, Verdict, ask};
+use boughline::question::{Effort, Question, all_fields};
+use boughline::source::SOURCES;
+use boughline::words::report;
+use std::collections::BTreeSet;
+
+/// Every id that can be met today, with what it is the id of.
+fn present() -> BTreeSet<String> {
+    let mut ids: BTreeSet<String> =
+        Question::ALL.iter().map(|question| format!("question {}", question.id())).collect();
+    for row in all_fields() {
+        ids.insert(format!("field {}", row.id));
+        if let Kind::Choice { options, .. } = row.kind {
+            ids.extend(options.iter().map(|option| match row.id {
+                "rig" => format!("rig {}", option.id),
+                id => format!("choice {id} {}", option.id),
+            }));
+        }
+    }
+    ids.extend(SOURCES.iter().map(|source| format!("source {}", source.id)));
+    for report in reports() {
+        ids.insert(format!("verdict {}", report.verdict.id));
+        ids.extend(report.figures.iter().map(|figure| format!("figure {}", figure.id)));
+        ids.extend(report.cautions.iter().map(|caution| format!("caution {}", caution.id)));
+        ids.extend(report.drawing.levels.iter().map(|level| format!("level {}", level.kind)));
+        ids.extend(report.drawing.ropes.iter().flat_map(|rope| &rope.stops).map(|stop| format!("stop {}", stop.kind)));
+    }
+    // No plan is complete yet, so none comes to this.
+    ids.insert(format!("verdict {}", within_reach()));
+    ids
+}
+
+fn within_reach() -> &'static str {
+    let draft = read("bodyMass=80kg&climbHeight=11m&rig=tail-3&measuredPull=900N").draft;
+    let mut answer = ask(&Inputs::of(&draft).expect("in order"), Effort::QUICK);
+    answer.verdict =
+        Some(Verdict { level: Level::WithinReach, decided: Decided::Arms, chance: 0.9, stuck: 0.0, stronger: None });
+    report(&answer, View::default()).verdict.id
+}
+
+#[test]
+fn no_published_id_is_lost_and_every_new_one_is_written_down() {
+    let published: BTreeSet<String> = include_str!("../data/ids.txt").lines().map(str::to_owned).collect();
+    let present = present();
+    let lost: Vec<&String> = published.difference(&present).collect();
+    assert!(lost.is_empty(), "lost: {lost:#?}");
+    let new: Vec<&String> = present.difference(&published).collect();
+    assert!(new.is_empty(), "add to tests/data/ids.txt: {new:#?}");
+}

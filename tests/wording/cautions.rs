@@ -1,0 +1,91 @@
+//! Every caution, and every line about what has not been entered.
+
+use super::{SI, US, answer, variant, variants};
+use boughline::words::report;
+use std::collections::BTreeSet;
+
+const HAND_OVER_HAND: &str = "bodyMass=80kg&climbHeight=11m&rig=hand-over-hand";
+const TAIL: &str = "bodyMass=80kg&climbHeight=11m&rig=tail-3";
+
+const HEAVY: &str = "bodyMass=150kg&climbHeight=11m&rig=tail-3";
+
+/// A plan, what is said on top of it, the caution it brings, whether
+/// that can kill, and its sentence in either system.
+type Row = (&'static str, &'static str, &'static str, bool, &'static str, &'static str);
+
+const TOLD_ALIKE: &str = "";
+
+#[rustfmt::skip]
+const ROWS: &[Row] = &[
+    (TAIL, "", "arithmetic", true, "This is arithmetic, not training. A qualified climber checks the rig and the tree; makers' instructions and labels, local codes and licensed practice win over any number here.", TOLD_ALIKE),
+    (TAIL, "", "one-pull-only", true, "This reckons one pull, not many. Strength that is there once may not be there forty times; whether yours lasts to the top is not reckoned here.", TOLD_ALIKE),
+    (TAIL, "measuredPull=520N", "hard-pull", true, "One pull takes more than 80 % of what your arms give. At 80 % most people manage about ten pulls, then need a long rest; nearer to 100 % fewer, and past it not one.", TOLD_ALIKE),
+    (TAIL, "", "single-hitch", true, "The lower hitch alone holds you. Set it, dress it and test it low down each time, and back it up.", TOLD_ALIKE),
+    (TAIL, "backup=tail-knot&knotSlack=3m", "drop-to-knot", true, "If the lower hitch fails you drop about 1.5 m before the knot catches, and the jerk is several times your weight. Near the ground you may land first. Tie the knot again often.", "If the lower hitch fails you drop about 4 ft 11 in before the knot catches, and the jerk is several times your weight. Near the ground you may land first. Tie the knot again often."),
+    (HAND_OVER_HAND, "", "untended-hitch", true, "Nothing pulls the hitch up as you rise: a hand or a tether must do it at every pull, or slack grows under it and you fall on it.", TOLD_ALIKE),
+    (TAIL, "upperTurn=carabiner", "sliding-turn", false, "A ring or carabiner eats nearly half of the pull at that turn, and wears the rope. A pulley there is the cheapest help.", TOLD_ALIKE),
+    (TAIL, "kitMass=25kg", "over-test-mass", true, "All-up you are over 100 kg, the mass harnesses are tested with. Check the label of every part.", "All-up you are over 220 lb, the mass harnesses are tested with. Check the label of every part."),
+    (HEAVY, "", "past-ratings", true, "All-up you are over 140 kg, past most ratings. Every part must carry a label that says it may hold you.", "All-up you are over 309 lb, past most ratings. Every part must carry a label that says it may hold you."),
+    (TAIL, "", "hanging-still", true, "Hanging still in a harness makes people faint, some within minutes and without warning, sooner if their legs do not move. Somebody who can get you down at once must be there; from the moment you stop moving they start.", TOLD_ALIKE),
+    (TAIL, "", "surroundings", false, "Keep rope, tools and body at least 3 m from any power line, and stay down in wind or lightning.", "Keep rope, tools and body at least 10 ft from any power line, and stay down in wind or lightning."),
+    (TAIL, "", "knee-height", false, "Whatever it says here, try it at knee height first: ten strokes with a trained second person beside you, helmet on, and a way to be lowered.", TOLD_ALIKE),
+];
+
+fn plan(base: &str, more: &str) -> String {
+    if more.is_empty() { base.to_owned() } else { format!("{base}&{more}") }
+}
+
+#[test]
+fn every_caution_has_its_sentence() {
+    let mut met = BTreeSet::new();
+    for (base, more, id, grave, si, us) in ROWS {
+        let answer = answer(&plan(base, more));
+        for (view, wanted) in [(SI, si), (US, if *us == TOLD_ALIKE { si } else { us })] {
+            let lines = report(&answer, view).cautions;
+            let found = lines.iter().find(|line| line.id == *id).unwrap_or_else(|| panic!("{id} is wanted: {lines:?}"));
+            assert_eq!((found.text.as_str(), found.grave), (*wanted, *grave));
+        }
+        met.extend(answer.cautions.iter().map(variant));
+    }
+    assert_eq!(met, variants(include_str!("../../src/question/can_i_climb/answer.rs"), "Caution"));
+    let ids: BTreeSet<&str> = ROWS.iter().map(|row| row.2).collect();
+    assert_eq!(ids.len(), met.len(), "every caution has a row");
+}
+
+#[test]
+fn a_caution_is_there_only_where_it_holds() {
+    let ids = |plan: &str| report(&answer(plan), SI).cautions.iter().map(|line| line.id).collect::<Vec<_>>();
+    let always = ["arithmetic", "one-pull-only", "hanging-still", "surroundings", "knee-height"];
+    assert_eq!(ids(&plan(TAIL, "backup=second-hitch&kitMass=0kg")), always);
+    let all_up = |kit: &str| ids(&plan(TAIL, &format!("kitMass={kit}&backup=second-hitch")));
+    assert!(!all_up("19.9kg").contains(&"over-test-mass"));
+    assert!(!all_up("20kg").contains(&"over-test-mass"), "100 kg is not over 100 kg");
+    assert!(all_up("20.1kg").contains(&"over-test-mass"));
+    assert!(all_up("60kg").contains(&"over-test-mass"));
+    let heavy = ids(&plan("bodyMass=90kg&climbHeight=11m&rig=tail-3&kitMass=50.1kg", "backup=second-hitch"));
+    assert!(heavy.contains(&"past-ratings") && !heavy.contains(&"over-test-mass"));
+}
+
+#[rustfmt::skip]
+const MISSING: &[(&[&str], &str)] = &[
+    (&["measuredPull"], "How strong you are: enter a pull you have measured. Without it there is no verdict, only the pull that is needed."),
+    (&["stature", "handTravel"], "How long your pull is: enter your stature, or the rope you pull in a stroke. Without it there is no count of strokes."),
+    (&[], "A way down, tried low down first. This page does not ask for it yet, so it never says more than “at your limit”."),
+    (&[], "A second person on the ground, able and equipped to get you down at once (HSE leaflet AFAG401 asks for two people at all tree climbing)."),
+];
+
+#[test]
+fn everything_missing_has_its_line() {
+    let answer = answer(TAIL);
+    for view in [SI, US] {
+        let lines = report(&answer, view).missing;
+        let lines: Vec<(Vec<&str>, &str)> = lines
+            .iter()
+            .map(|line| (line.fields.iter().map(String::as_str).collect(), line.message.as_str()))
+            .collect();
+        let wanted: Vec<(Vec<&str>, &str)> = MISSING.iter().map(|(fields, text)| (fields.to_vec(), *text)).collect();
+        assert_eq!(lines, wanted);
+    }
+    let met: BTreeSet<String> = answer.missing.iter().map(variant).collect();
+    assert_eq!(met, variants(include_str!("../../src/question/can_i_climb/answer.rs"), "Missing"));
+}
