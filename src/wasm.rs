@@ -4,60 +4,67 @@ use crate::draft::Draft;
 use crate::field::Said;
 use crate::quantity::{Decimal, System, View};
 use crate::question::{Effort, Question, all_fields, can_i_climb, field};
-use crate::words::{self, ErrorLine};
+use crate::words::{self, ErrorLine, records};
 use crate::{gear, link, reeving, source};
 use js_sys::{Array, Object, Reflect};
+use serde::ser::SerializeMap;
 use serde::{Serialize, Serializer};
 use wasm_bindgen::prelude::*;
 
 #[wasm_bindgen(typescript_custom_section)]
 const TYPES: &str = include_str!("wasm.d.ts");
 
+records! {
+    /// A list of the things a rig can be made of.
+    struct Catalogue {
+        rigs: Vec<words::ChoiceLine>,
+        turns: Vec<words::ChoiceLine>,
+    }
+
+    /// What a link says, for JavaScript.
+    struct LinkLine {
+        question: Option<&'static str>,
+        draft: Pairs,
+        view: ViewLine,
+        notices: Vec<String>,
+    }
+
+    /// A view, for JavaScript.
+    struct ViewLine {
+        system: &'static str,
+        decimal: &'static str,
+    }
+
+    /// This program's version and that of its figures.
+    struct Version {
+        version: &'static str,
+        figures: u32,
+    }
+}
+
 /// What a question comes to: an answer, or every error.
-#[derive(Serialize)]
-#[serde(untagged)]
-enum Reply<T> {
-    Answer { ok: bool, answer: T },
-    Errors { ok: bool, errors: Vec<ErrorLine> },
-}
+struct Reply<T>(Result<T, Vec<ErrorLine>>);
 
-/// A list of the things a rig can be made of.
-#[derive(Serialize)]
-struct Catalogue {
-    rigs: Vec<words::ChoiceLine>,
-    turns: Vec<words::ChoiceLine>,
-}
-
-/// What a link says, for JavaScript.
-#[derive(Serialize)]
-struct LinkLine {
-    question: Option<&'static str>,
-    draft: Pairs,
-    view: ViewLine,
-    notices: Vec<String>,
+impl<T: Serialize> Serialize for Reply<T> {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let mut map = serializer.serialize_map(None)?;
+        map.serialize_entry("ok", &self.0.is_ok())?;
+        match &self.0 {
+            Ok(answer) => map.serialize_entry("answer", answer)?,
+            Err(errors) => map.serialize_entry("errors", errors)?,
+        }
+        map.end()
+    }
 }
 
 /// Keys and values of a plain object.
+#[derive(Debug, Clone, PartialEq)]
 struct Pairs(Vec<(String, String)>);
 
 impl Serialize for Pairs {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         serializer.collect_map(self.0.iter().map(|(key, value)| (key, value)))
     }
-}
-
-/// A view, for JavaScript.
-#[derive(Serialize)]
-struct ViewLine {
-    system: &'static str,
-    decimal: &'static str,
-}
-
-/// This program's version and that of its figures.
-#[derive(Serialize)]
-struct Version {
-    version: &'static str,
-    figures: u32,
 }
 
 /// Can I climb this? See `can_i_climb::ask`.
@@ -69,10 +76,7 @@ pub fn can_i_climb(draft: &JsValue, view: &JsValue, effort: &JsValue) -> JsValue
         let inputs = can_i_climb::Inputs::of(&draft).map_err(|errors| words::error_lines(&errors, view))?;
         Ok(words::report(&can_i_climb::ask(&inputs, effort_of(effort)), view))
     });
-    encoded(&match answer {
-        Ok(answer) => Reply::Answer { ok: true, answer },
-        Err(errors) => Reply::Errors { ok: false, errors },
-    })
+    encoded(&Reply(answer))
 }
 
 /// Every field, as a form shows it.

@@ -1,84 +1,91 @@
 //! The balance of every body, solved for the tensions that the ropes leave unknown.
 
-use super::linear::{Solution, solution};
-use super::tension::{Carrier, Partly};
-use super::{BodyKind, Drive, Fault, Number};
+use super::linear::{Equations, Solution, solution};
+use super::tension::Carrier;
+use super::{BodyKind, Drive, Fault, Number, Rig};
 
 /// What a balance comes to: the tension of each strand of each rope, and the pull on each body, upward.
 pub(super) type Solved<N> = (Vec<Vec<N>>, Vec<N>);
 
+/// One end of a strand: it pulls on a body, up or down.
+struct End {
+    body: usize,
+    rope: usize,
+    strand: usize,
+    up: bool,
+}
+
 /// The tensions that balance every body.
 pub(super) fn balanced<N: Number>(carrier: &Carrier<'_, N>) -> Result<Solved<N>, Fault> {
+    let ends = ends(carrier.rig);
     let mut unknowns: Vec<(usize, usize)> = Vec::new();
-    let ropes: Vec<Vec<Partly<N>>> = (0..carrier.rig.ropes.len())
-        .map(|rope| carrier.rope_tensions(rope, &mut unknowns))
-        .collect::<Result<_, _>>()?;
-    let mut rows = Vec::new();
-    let mut row_bodies = Vec::new();
+    let mut partly = Vec::new();
+    for rope in 0..carrier.rig.ropes.len() {
+        partly.push(carrier.rope_tensions(rope, &mut unknowns)?);
+    }
+    let mut equations = Equations::new(unknowns.len());
+    let mut balanced = Vec::new();
     for (at, body) in carrier.rig.bodies.iter().enumerate() {
         let wanted = match (body.kind, carrier.drive) {
             (BodyKind::Carriage, _) => N::ZERO,
             (BodyKind::Climber, Drive::Load(load)) => *load,
             _ => continue,
         };
-        let mut row = vec![N::ZERO; unknowns.len() + 1];
-        let mut known = N::ZERO;
-        for (tension, up) in pulls_on(carrier, at, &ropes) {
-            let sign = if up { N::ONE } else { -N::ONE };
-            known = known + sign * tension.known;
-            if let Some(place) = tension.unknown.and_then(|unknown| row.get_mut(unknown)) {
-                *place = *place + sign * tension.factor;
+        let mut factors = vec![N::ZERO; unknowns.len()];
+        let mut missing = wanted;
+        for end in ends.iter().filter(|end| end.body == at) {
+            let Some(tension) = partly.get(end.rope).and_then(|rope| rope.get(end.strand)) else { continue };
+            let sign = if end.up { N::ONE } else { -N::ONE };
+            missing = missing - sign * tension.known;
+            if let Some(factor) = tension.unknown.and_then(|unknown| factors.get_mut(unknown)) {
+                *factor = *factor + sign * tension.factor;
             }
         }
-        if let Some(right) = row.last_mut() {
-            *right = wanted - known;
-        }
-        rows.push(row);
-        row_bodies.push(at);
+        equations.push(&factors, missing);
+        balanced.push(at);
     }
-    let found = match solution(rows, unknowns.len()) {
+    let found = match solution(equations) {
         Solution::Unique(found) => found,
-        Solution::Loose(column) => {
-            let (rope, strand) = unknowns.get(column).copied().unwrap_or_default();
+        Solution::Loose(unknown) => {
+            let (rope, strand) = unknowns.get(unknown).copied().unwrap_or_default();
             return Err(Fault::SharedStrand { rope, strand });
         }
-        Solution::Stuck(row) => {
-            return Err(Fault::Unbalanced { body: row_bodies.get(row).copied().unwrap_or_default() });
+        Solution::Stuck(row) => return Err(Fault::Unbalanced { body: balanced.get(row).copied().unwrap_or_default() }),
+    };
+    let mut strands = Vec::new();
+    for (rope, partly) in partly.iter().enumerate() {
+        let mut tensions = Vec::new();
+        for (strand, part) in partly.iter().enumerate() {
+            let unknown = part.unknown.and_then(|unknown| found.get(unknown)).copied().unwrap_or(N::ZERO);
+            let tension = part.known + part.factor * unknown;
+            if tension < N::ZERO && !tension.is_nought() {
+                return Err(Fault::SlackStrand { rope, strand });
+            }
+            tensions.push(tension);
         }
-    };
-    let value = |part: &Partly<N>| {
-        part.known + part.factor * part.unknown.and_then(|at| found.get(at)).copied().unwrap_or(N::ZERO)
-    };
-    let strands: Vec<Vec<N>> = ropes.iter().map(|rope| rope.iter().map(value).collect()).collect();
-    for (rope, strand, tension) in strands
-        .iter()
-        .enumerate()
-        .flat_map(|(rope, strands)| strands.iter().enumerate().map(move |(s, t)| (rope, s, t)))
-    {
-        if *tension < N::ZERO && !tension.is_nought() {
-            return Err(Fault::SlackStrand { rope, strand });
+        strands.push(tensions);
+    }
+    let mut bodies = vec![N::ZERO; carrier.rig.bodies.len()];
+    for end in &ends {
+        let tension = strands.get(end.rope).and_then(|rope| rope.get(end.strand));
+        if let (Some(pull), Some(tension)) = (bodies.get_mut(end.body), tension) {
+            *pull = if end.up { *pull + *tension } else { *pull - *tension };
         }
     }
-    let bodies = (0..carrier.rig.bodies.len())
-        .map(|body| {
-            pulls_on(carrier, body, &ropes)
-                .fold(N::ZERO, |sum, (part, up)| if up { sum + value(&part) } else { sum - value(&part) })
-        })
-        .collect();
     Ok((strands, bodies))
 }
 
-/// Every strand that pulls on a body, and whether it pulls upward.
-fn pulls_on<'a, N: Number>(
-    carrier: &'a Carrier<'_, N>,
-    body: usize,
-    ropes: &'a [Vec<Partly<N>>],
-) -> impl Iterator<Item = (Partly<N>, bool)> + 'a {
-    carrier.rig.ropes.iter().zip(ropes).flat_map(move |(rope, tensions)| {
-        tensions.iter().zip(rope.stops.windows(2)).filter_map(move |(tension, ends)| {
-            let (one, other) = (ends.first()?.body?, ends.last()?.body?);
-            let mine = one == body || other == body;
-            (mine && one != other).then_some((*tension, one.max(other) == body))
-        })
-    })
+/// Both ends of every strand that has a length.
+fn ends(rig: &Rig) -> Vec<End> {
+    let mut ends = Vec::new();
+    for (rope, stops) in rig.ropes.iter().map(|rope| &rope.stops).enumerate() {
+        for (strand, (stop, next)) in stops.iter().zip(stops.iter().skip(1)).enumerate() {
+            let (Some(one), Some(other)) = (stop.body, next.body) else { continue };
+            if one != other {
+                ends.push(End { body: one.max(other), rope, strand, up: true });
+                ends.push(End { body: one.min(other), rope, strand, up: false });
+            }
+        }
+    }
+    ends
 }

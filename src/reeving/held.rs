@@ -1,7 +1,7 @@
 //! Who is held by what: whether the climber stays up with every hand off, and whose failure drops them.
 
-use super::linear::{Solution, has_non_negative_solution, solution};
-use super::{Body, BodyKind, Fraction, Rig, What};
+use super::linear::{Equations, Solution, has_non_negative_solution, solution};
+use super::{BodyKind, Fraction, Rig, What};
 use crate::quantity::Length;
 
 /// A part whose loss is tried.
@@ -86,13 +86,16 @@ pub fn drop_after(rig: &Rig, part: Part) -> Option<Length> {
     if holds(rig, Loss { knots: true, ..loss }) {
         return Some(Length::metres(0.0));
     }
-    let moving: Vec<usize> = (0..rig.bodies.len()).filter(|&at| rig.bodies.get(at).is_some_and(Body::moves)).collect();
-    let mut rows = Vec::new();
+    let moving = rig.moving();
+    let mut equations = Equations::new(moving.len());
     for run in held_runs(rig, loss) {
-        let pulls = moving.iter().filter_map(|&at| run.pulls.get(at));
-        rows.push(pulls.map(|pull| *pull as f64).chain([run.slack]).collect());
+        let mut pulls = Vec::new();
+        for &at in &moving {
+            pulls.push(run.pulls.get(at).map_or(0.0, |pull| *pull as f64));
+        }
+        equations.push(&pulls, run.slack);
     }
-    let Solution::Unique(drops) = solution(rows, moving.len()) else { return None };
+    let Solution::Unique(drops) = solution(equations) else { return None };
     let climber = rig.body(BodyKind::Climber)?;
     let column = moving.iter().position(|&at| at == climber)?;
     // What pulls the climber up shortens as they drop.
@@ -112,13 +115,15 @@ struct Loss {
 
 fn holds(rig: &Rig, loss: Loss) -> bool {
     let runs = held_runs(rig, loss);
-    let mut rows = Vec::new();
+    let mut equations = Equations::new(runs.len());
     for (at, body) in rig.bodies.iter().enumerate().filter(|(_, body)| body.moves()) {
-        let wanted = i64::from(body.kind == BodyKind::Climber);
-        let pulls = runs.iter().map(|run| run.pulls.get(at).copied().unwrap_or(0));
-        rows.push(pulls.chain([wanted]).map(Fraction::from).collect());
+        let mut pulls = Vec::new();
+        for run in &runs {
+            pulls.push(Fraction::from(run.pulls.get(at).copied().unwrap_or(0)));
+        }
+        equations.push(&pulls, Fraction::from(i64::from(body.kind == BodyKind::Climber)));
     }
-    has_non_negative_solution(rows, runs.len())
+    has_non_negative_solution(&equations)
 }
 
 /// A piece of rope that is held at both ends.

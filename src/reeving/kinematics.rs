@@ -1,8 +1,8 @@
 //! Motion: how far each body goes, and how much rope passes each stop, for each metre the hand takes. Exact.
 
-use super::linear::{Solution, solution};
+use super::linear::{Equations, Solution, solution};
 use super::phase::End;
-use super::{Body, BodyKind, Fault, Fraction, HandDoes, Phase, Rig, Rope, What};
+use super::{BodyKind, Fault, Fraction, HandDoes, Phase, Rig, Rope, What};
 
 /// How a rig moves while the hand takes, or gives, one metre of rope.
 #[derive(Debug, Clone, PartialEq)]
@@ -42,20 +42,23 @@ pub fn kinematics(rig: &Rig, phase: &Phase) -> Result<Motion, Fault> {
     if rig.hands == 0 {
         return Err(Fault::NoHand);
     }
-    let moving: Vec<usize> = (0..rig.bodies.len()).filter(|&at| rig.bodies.get(at).is_some_and(Body::moves)).collect();
-    let mut rows = Vec::new();
+    let moving = rig.moving();
+    let mut equations = Equations::new(moving.len());
     let mut row_ropes = Vec::new();
     for (at, rope) in rig.ropes.iter().enumerate() {
         let stretch = Stretch::new(rope, phase, taken).ok_or(Fault::HandPullsNothing { rope: at })?;
         for run in phase.runs(rope).iter().filter(|run| !run.is_loose()) {
             let mut grows = vec![0; rig.bodies.len()];
             let drawn: i64 = (run.first..run.last).map(|strand| stretch.grow(strand, &mut grows)).sum();
-            let factors = moving.iter().filter_map(|&body| grows.get(body)).copied();
-            rows.push(factors.chain([-drawn]).map(Fraction::from).collect());
+            let mut factors = Vec::new();
+            for &body in &moving {
+                factors.push(Fraction::from(grows.get(body).copied().unwrap_or(0)));
+            }
+            equations.push(&factors, Fraction::from(-drawn));
             row_ropes.push(at);
         }
     }
-    let found = match solution(rows, moving.len()) {
+    let found = match solution(equations) {
         Solution::Unique(found) => found,
         Solution::Loose(column) => {
             return Err(Fault::LooseBody { body: moving.get(column).copied().unwrap_or_default() });
@@ -73,8 +76,11 @@ pub fn kinematics(rig: &Rig, phase: &Phase) -> Result<Motion, Fault> {
     if rise * taken <= Fraction::ZERO {
         return Err(Fault::NotMoved);
     }
-    let passes = rig.ropes.iter().map(|rope| passes(rope, phase, &rises)).collect();
-    Ok(Motion { rises, passes, rope_per_rise: Some(taken / rise) })
+    let mut all = Vec::new();
+    for rope in &rig.ropes {
+        all.push(passes(rope, phase, &rises));
+    }
+    Ok(Motion { rises, passes: all, rope_per_rise: Some(taken / rise) })
 }
 
 fn still(rig: &Rig) -> Motion {

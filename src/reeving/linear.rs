@@ -2,6 +2,72 @@
 
 use super::Number;
 
+/// Equations: a row holds the coefficient of each unknown, then the right-hand side.
+#[derive(Debug, Clone)]
+pub(super) struct Equations<N> {
+    unknowns: usize,
+    cells: Vec<N>,
+}
+
+impl<N: Number> Equations<N> {
+    /// No equations yet.
+    pub(super) fn new(unknowns: usize) -> Self {
+        Self { unknowns, cells: Vec::new() }
+    }
+
+    /// Adds an equation. What is missing counts as nought, what is too much is left out.
+    pub(super) fn push(&mut self, coefficients: &[N], right: N) {
+        for unknown in 0..self.unknowns {
+            self.cells.push(coefficients.get(unknown).copied().unwrap_or(N::ZERO));
+        }
+        self.cells.push(right);
+    }
+
+    fn width(&self) -> usize {
+        self.unknowns + 1
+    }
+
+    fn count(&self) -> usize {
+        self.cells.len() / self.width()
+    }
+
+    #[expect(clippy::indexing_slicing, reason = "rows and columns are counted by the callers, all in this file")]
+    fn at(&self, row: usize, column: usize) -> N {
+        self.cells[row * self.width() + column]
+    }
+
+    fn right(&self, row: usize) -> N {
+        self.at(row, self.unknowns)
+    }
+
+    fn swap(&mut self, one: usize, other: usize) {
+        let width = self.width();
+        for column in 0..width {
+            self.cells.swap(one * width + column, other * width + column);
+        }
+    }
+
+    /// Makes the cell one, by division of its row, and clears its column everywhere else.
+    #[expect(clippy::indexing_slicing, reason = "as for `at`")]
+    fn pivot(&mut self, row: usize, column: usize) {
+        let (width, by) = (self.width(), self.at(row, column));
+        for cell in 0..width {
+            let cell = row * width + cell;
+            self.cells[cell] = self.cells[cell] / by;
+        }
+        for other in 0..self.count() {
+            let factor = self.at(other, column);
+            if other != row && factor != N::ZERO {
+                for cell in 0..width {
+                    let less = factor * self.at(row, cell);
+                    let cell = other * width + cell;
+                    self.cells[cell] = self.cells[cell] - less;
+                }
+            }
+        }
+    }
+}
+
 /// What a system of linear equations comes to.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) enum Solution<N> {
@@ -13,109 +79,98 @@ pub(super) enum Solution<N> {
     Stuck(usize),
 }
 
-/// The solution of `unknowns` unknowns, each row holding their coefficients and then the right-hand side.
+/// The solution of equations.
 ///
 /// # Guarantees
-/// A contradiction is reported before looseness. Rows may outnumber the unknowns if they agree.
-#[expect(clippy::indexing_slicing, reason = "every row is `unknowns + 1` wide and rows are counted here")]
-pub(super) fn solution<N: Number>(rows: Vec<Vec<N>>, unknowns: usize) -> Solution<N> {
-    debug_assert!(rows.iter().all(|row| row.len() == unknowns + 1));
-    let mut rows: Vec<(usize, Vec<N>)> = rows.into_iter().enumerate().collect();
-    let mut pivots = Vec::new();
-    for column in 0..unknowns {
-        let done = pivots.len();
-        let Some(best) = largest(&rows, done, column) else { continue };
-        rows.swap(done, best);
-        let pivot = rows[done].1[column];
-        for value in &mut rows[done].1 {
-            *value = *value / pivot;
-        }
-        let lead = rows[done].1.clone();
-        for (at, (_, row)) in rows.iter_mut().enumerate() {
-            let factor = row[column];
-            if at != done && factor != N::ZERO {
-                for (value, from) in row.iter_mut().zip(&lead) {
-                    *value = *value - factor * *from;
-                }
+/// A contradiction is reported before looseness. Equations may outnumber the unknowns if they agree.
+pub(super) fn solution<N: Number>(mut equations: Equations<N>) -> Solution<N> {
+    let mut order: Vec<usize> = (0..equations.count()).collect();
+    let mut done = 0;
+    let mut loose = None;
+    for column in 0..equations.unknowns {
+        let mut best = None;
+        let mut largest = N::ZERO;
+        for row in done..equations.count() {
+            let size = equations.at(row, column).size();
+            if !size.is_nought() && size > largest {
+                (best, largest) = (Some(row), size);
             }
         }
-        pivots.push(column);
+        let Some(best) = best else {
+            loose = loose.or(Some(column));
+            continue;
+        };
+        equations.swap(done, best);
+        order.swap(done, best);
+        equations.pivot(done, column);
+        done += 1;
     }
-    if let Some((row, _)) = rows.iter().skip(pivots.len()).find(|(_, row)| !row[unknowns].is_nought()) {
-        return Solution::Stuck(*row);
-    }
-    match (0..unknowns).find(|column| !pivots.contains(column)) {
-        Some(column) => Solution::Loose(column),
-        None => Solution::Unique(rows.iter().take(unknowns).map(|(_, row)| row[unknowns]).collect()),
-    }
-}
-
-/// The row, from `first` on, whose entry in `column` is largest, if any is not nought.
-#[expect(clippy::indexing_slicing, reason = "`column` is below the width of every row")]
-fn largest<N: Number>(rows: &[(usize, Vec<N>)], first: usize, column: usize) -> Option<usize> {
-    let mut best: Option<usize> = None;
-    for at in first..rows.len() {
-        let size = rows[at].1[column].size();
-        if !size.is_nought() && best.is_none_or(|best| size > rows[best].1[column].size()) {
-            best = Some(at);
+    for row in done..equations.count() {
+        if !equations.right(row).is_nought() {
+            return Solution::Stuck(order.get(row).copied().unwrap_or(row));
         }
     }
-    best
+    match loose {
+        Some(column) => Solution::Loose(column),
+        None => Solution::Unique((0..done).map(|row| equations.right(row)).collect()),
+    }
 }
 
-/// Whether some set of unknowns, none negative, satisfies every row.
+/// Whether some set of unknowns, none negative, satisfies every equation.
 ///
-/// Phase one of the simplex method with Bland's rule, which cannot cycle.
+/// Phase one of the simplex method with Bland's rule, which cannot cycle: each equation gets an artificial unknown of
+/// its own, and the sum of those is driven to nought.
 ///
 /// # Source
 /// R. G. Bland, "New finite pivoting rules for the simplex method", *Mathematics of Operations Research* 2(2),
 /// 1977 (from memory).
-#[expect(clippy::indexing_slicing, reason = "the tableau is rectangular and its size fixed here")]
-pub(super) fn has_non_negative_solution<N: Number>(rows: Vec<Vec<N>>, unknowns: usize) -> bool {
-    let count = rows.len();
-    // Each row gets an artificial unknown of its own; the sum of those is to be driven to nought.
-    let mut tableau: Vec<Vec<N>> = rows
-        .into_iter()
-        .enumerate()
-        .map(|(at, row)| {
-            let flip = row[unknowns] < N::ZERO;
-            let mut wide: Vec<N> = row[..unknowns].iter().map(|&v| if flip { -v } else { v }).collect();
-            wide.extend((0..count).map(|other| if other == at { N::ONE } else { N::ZERO }));
-            wide.push(row[unknowns].size());
-            wide
-        })
-        .collect();
-    let width = unknowns + count;
-    let mut basis: Vec<usize> = (unknowns..width).collect();
+pub(super) fn has_non_negative_solution<N: Number>(equations: &Equations<N>) -> bool {
+    let (unknowns, count) = (equations.unknowns, equations.count());
+    let mut tableau = Equations::new(unknowns + count);
+    for row in 0..count {
+        let sign = if equations.right(row) < N::ZERO { -N::ONE } else { N::ONE };
+        let mut wide = Vec::new();
+        for column in 0..unknowns {
+            wide.push(sign * equations.at(row, column));
+        }
+        for other in 0..count {
+            wide.push(if other == row { N::ONE } else { N::ZERO });
+        }
+        tableau.push(&wide, sign * equations.right(row));
+    }
+    let mut basis: Vec<usize> = (unknowns..unknowns + count).collect();
     loop {
-        let artificial = |at: &usize| basis[*at] >= unknowns;
-        let gain = |column: usize| (0..count).filter(artificial).fold(N::ZERO, |sum, at| sum + tableau[at][column]);
-        if gain(width).is_nought() {
+        // What a column adds to the artificial unknowns that are still in the basis.
+        let gain = |column: usize| {
+            let mut sum = N::ZERO;
+            for (row, basic) in basis.iter().enumerate() {
+                if *basic >= unknowns {
+                    sum = sum + tableau.at(row, column);
+                }
+            }
+            sum
+        };
+        if gain(unknowns + count).is_nought() {
             return true;
         }
-        let entering = (0..unknowns).find(|&column| {
-            let gain = gain(column);
-            gain > N::ZERO && !gain.is_nought()
-        });
-        let Some(entering) = entering else { return false };
-        let leaving = (0..count).filter(|&at| tableau[at][entering] > N::ZERO).min_by(|&a, &b| {
-            let ratio = |at: usize| tableau[at][width] / tableau[at][entering];
-            let order = ratio(a).partial_cmp(&ratio(b)).unwrap_or(core::cmp::Ordering::Equal);
-            order.then(basis[a].cmp(&basis[b]))
-        });
-        let Some(leaving) = leaving else { return false };
-        let pivot = tableau[leaving][entering];
-        for value in &mut tableau[leaving] {
-            *value = *value / pivot;
-        }
-        let lead = tableau[leaving].clone();
-        for (_, row) in tableau.iter_mut().enumerate().filter(|(at, _)| *at != leaving) {
-            let factor = row[entering];
-            for (value, from) in row.iter_mut().zip(&lead) {
-                *value = *value - factor * *from;
+        let Some(entering) = (0..unknowns).find(|&column| gain(column) > N::ZERO && !gain(column).is_nought()) else {
+            return false;
+        };
+        let mut leaving: Option<(usize, usize, N)> = None;
+        for (row, basic) in basis.iter().enumerate() {
+            let step = tableau.at(row, entering);
+            if step > N::ZERO {
+                let ratio = tableau.right(row) / step;
+                if leaving.is_none_or(|(_, other, least)| ratio < least || (ratio == least && *basic < other)) {
+                    leaving = Some((row, *basic, ratio));
+                }
             }
         }
-        basis[leaving] = entering;
+        let Some((row, ..)) = leaving else { return false };
+        tableau.pivot(row, entering);
+        if let Some(basic) = basis.get_mut(row) {
+            *basic = entering;
+        }
     }
 }
 
@@ -124,33 +179,38 @@ mod tests {
     use super::super::Fraction;
     use super::*;
 
-    fn rows(rows: &[&[i64]]) -> Vec<Vec<Fraction>> {
-        rows.iter().map(|row| row.iter().map(|&v| Fraction::from(v)).collect()).collect()
+    fn rows(rows: &[&[i64]]) -> Equations<Fraction> {
+        let mut equations = Equations::new(rows[0].len() - 1);
+        for row in rows {
+            let cells: Vec<Fraction> = row.iter().map(|&v| Fraction::from(v)).collect();
+            equations.push(&cells, cells[cells.len() - 1]);
+        }
+        equations
     }
 
     #[test]
     fn two_equations_give_exact_fractions() {
-        let solved = solution(rows(&[&[2, 1, 3], &[1, -3, 0]]), 2);
+        let solved = solution(rows(&[&[2, 1, 3], &[1, -3, 0]]));
         assert_eq!(solved, Solution::Unique(vec![Fraction::new(9, 7).unwrap(), Fraction::new(3, 7).unwrap()]));
     }
 
     #[test]
     fn a_contradiction_names_its_row_and_a_gap_its_unknown() {
-        assert_eq!(solution(rows(&[&[1, 0, 1], &[0, 1, 1], &[0, 0, 3]]), 2), Solution::Stuck(2));
-        assert_eq!(solution(rows(&[&[1, 1, 1], &[2, 2, 2]]), 2), Solution::Loose(1));
+        assert_eq!(solution(rows(&[&[1, 0, 1], &[0, 1, 1], &[0, 0, 3]])), Solution::Stuck(2));
+        assert_eq!(solution(rows(&[&[1, 1, 1], &[2, 2, 2]])), Solution::Loose(1));
     }
 
     #[test]
     fn a_third_row_that_agrees_is_no_contradiction() {
-        let solved = solution(rows(&[&[1, 0, 2], &[0, 1, 3], &[1, 1, 5]]), 2);
+        let solved = solution(rows(&[&[1, 0, 2], &[0, 1, 3], &[1, 1, 5]]));
         assert_eq!(solved, Solution::Unique(vec![Fraction::from(2), Fraction::from(3)]));
     }
 
     #[test]
     fn non_negative_solutions_are_found_and_refused() {
-        assert!(has_non_negative_solution(rows(&[&[1, -1, 0], &[0, 1, 1]]), 2));
-        assert!(!has_non_negative_solution(rows(&[&[1, 1, 0], &[0, 1, 1]]), 2));
-        assert!(has_non_negative_solution(rows(&[&[-1, -1, -2]]), 2));
-        assert!(!has_non_negative_solution(rows(&[&[0, 0, 1]]), 2));
+        assert!(has_non_negative_solution(&rows(&[&[1, -1, 0], &[0, 1, 1]])));
+        assert!(!has_non_negative_solution(&rows(&[&[1, 1, 0], &[0, 1, 1]])));
+        assert!(has_non_negative_solution(&rows(&[&[-1, -1, -2]])));
+        assert!(!has_non_negative_solution(&rows(&[&[0, 0, 1]])));
     }
 }

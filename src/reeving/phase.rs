@@ -50,11 +50,14 @@ impl Phase {
         Self { hand: HandDoes::Gives, ..Self::pull(rig) }
     }
 
-    fn gripping(rig: &Rig, on: impl Fn(BodyKind) -> bool) -> Vec<bool> {
-        rig.stops()
-            .filter(|stop| matches!(stop.what, What::Hitch(_)))
-            .map(|stop| !stop.backup && rig.kind_at(stop).is_some_and(&on))
-            .collect()
+    fn gripping(rig: &Rig, on: fn(BodyKind) -> bool) -> Vec<bool> {
+        let mut grips = Vec::new();
+        for stop in rig.stops() {
+            if matches!(stop.what, What::Hitch(_)) {
+                grips.push(!stop.backup && rig.kind_at(stop).is_some_and(on));
+            }
+        }
+        grips
     }
 
     /// Whether the rope cannot move past a stop.
@@ -69,16 +72,19 @@ impl Phase {
 
     /// The pieces of a rope between neighbouring fixed stops or its ends.
     pub(super) fn runs(&self, rope: &Rope) -> Vec<Run> {
-        let last = rope.stops.len().saturating_sub(1);
-        let marks = rope.stops.iter().enumerate().filter(|(at, stop)| *at == 0 || *at == last || self.fixes(stop.what));
-        let marks: Vec<(usize, End)> = marks.map(|(at, stop)| (at, End::of(stop.what))).collect();
-        marks
-            .windows(2)
-            .filter_map(|pair| match pair {
-                [(first, start), (last, end)] => Some(Run { first: *first, last: *last, start: *start, end: *end }),
-                _ => None,
-            })
-            .collect()
+        let mut runs = Vec::new();
+        let mut from: Option<(usize, End)> = None;
+        for (at, stop) in rope.stops.iter().enumerate() {
+            if at > 0 && at + 1 < rope.stops.len() && !self.fixes(stop.what) {
+                continue;
+            }
+            let end = End::of(stop.what);
+            if let Some((first, start)) = from {
+                runs.push(Run { first, last: at, start, end });
+            }
+            from = Some((at, end));
+        }
+        runs
     }
 }
 

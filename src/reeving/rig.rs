@@ -233,6 +233,17 @@ impl Rig {
         self.bodies.iter().position(|body| body.kind == kind)
     }
 
+    /// The bodies that move, as places in [`bodies`](Self::bodies).
+    pub(super) fn moving(&self) -> Vec<usize> {
+        let mut moving = Vec::new();
+        for (at, body) in self.bodies.iter().enumerate() {
+            if body.moves() {
+                moving.push(at);
+            }
+        }
+        moving
+    }
+
     /// The kind of the body that a stop is on.
     #[must_use]
     pub fn kind_at(&self, stop: &Stop) -> Option<BodyKind> {

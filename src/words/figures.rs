@@ -103,7 +103,7 @@ impl Rows<'_> {
         if let Some(verdict) = answer.verdict {
             let workings = vec![format!(
                 "Of {} reckoned climbs, each with every uncertain figure drawn from its range, the share in which arms and hands give what one pull takes and the stroke gains height.",
-                answer.samples
+                plain(f64::from(answer.samples), 0, view)
             )];
             let names = ("chance", "chance that one pull comes off");
             self.add(names, Spread::point(verdict.chance), Style::Percent, workings, &[JUDGED]);

@@ -1,4 +1,4 @@
-//! Facts to sentences, for a [`View`]. The only storey that words anything a person reads as an answer.
+//! Facts to sentences, for a [`View`](crate::quantity::View). The only storey that words what a person reads as an answer.
 
 mod can_i_climb;
 mod caution;
@@ -10,6 +10,7 @@ mod misread;
 mod notice;
 mod part;
 mod phrase;
+mod record;
 mod report;
 mod row;
 mod source;
@@ -18,6 +19,8 @@ mod verdict;
 pub use can_i_climb::report;
 pub use error::{error_lines, message};
 pub use notice::notice;
+#[cfg(feature = "wasm")]
+pub(crate) use record::records;
 pub use report::{
     CautionLine, Drawing, DrawnRope, DrawnStop, ErrorLine, Figure, Level, PartLine, Report, SourceLine, Strand,
     Tension, VerdictLine, WorkDone,

@@ -1,181 +1,169 @@
 //! An answer as people read it: what crosses the boundary, and what a sheet prints.
 
-use serde::Serialize;
+use super::record::records;
 
-/// What is wrong, or missing, in one sentence.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct ErrorLine {
-    /// The ids of the fields it concerns.
-    pub fields: Vec<String>,
-    /// The sentence.
-    pub message: String,
-}
+records! {
+    /// What is wrong, or missing, in one sentence.
+    pub struct ErrorLine {
+        /// The ids of the fields it concerns.
+        pub fields: Vec<String>,
+        /// The sentence.
+        pub message: String,
+    }
 
-/// The verdict in words.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct VerdictLine {
-    /// `within-reach`, `at-limit`, `out-of-reach`, or `none`.
-    pub id: &'static str,
-    /// The words.
-    pub text: &'static str,
-}
+    /// The verdict in words.
+    pub struct VerdictLine {
+        /// `within-reach`, `at-limit`, `out-of-reach`, or `none`.
+        pub id: &'static str,
+        /// The words.
+        pub text: &'static str,
+    }
 
-/// A figure, its range, and how it comes about.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct Figure {
-    /// Its id, which never changes.
-    pub id: &'static str,
-    /// What people call it.
-    pub noun: &'static str,
-    /// The likely value, in SI; none where it is endless.
-    pub value: Option<f64>,
-    /// The low end, in SI; none where it is endless.
-    pub low: Option<f64>,
-    /// The high end, in SI; none where it is endless.
-    pub high: Option<f64>,
-    /// The likely value as people read it.
-    pub text: String,
-    /// The range as people read it; none where it has no width.
-    pub range: Option<String>,
-    /// How it comes about, a line a step.
-    pub workings: Vec<String>,
-    /// The ids of the sources it rests on.
-    pub sources: Vec<&'static str>,
-}
+    /// A figure, its range, and how it comes about.
+    pub struct Figure {
+        /// Its id, which never changes.
+        pub id: &'static str,
+        /// What people call it.
+        pub noun: &'static str,
+        /// The likely value, in SI; none where it is endless.
+        pub value: Option<f64>,
+        /// The low end, in SI; none where it is endless.
+        pub low: Option<f64>,
+        /// The high end, in SI; none where it is endless.
+        pub high: Option<f64>,
+        /// The likely value as people read it.
+        pub text: String,
+        /// The range as people read it; none where it has no width.
+        pub range: Option<String>,
+        /// How it comes about, a line a step.
+        pub workings: Vec<String>,
+        /// The ids of the sources it rests on.
+        pub sources: Vec<&'static str>,
+    }
 
-/// A tension.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct Tension {
-    /// The likely value, in newtons.
-    pub value: f64,
-    /// The low end.
-    pub low: f64,
-    /// The high end.
-    pub high: f64,
-    /// As people read it.
-    pub text: String,
-}
+    /// A tension.
+    pub struct Tension {
+        /// The likely value, in newtons.
+        pub value: f64,
+        /// The low end.
+        pub low: f64,
+        /// The high end.
+        pub high: f64,
+        /// As people read it.
+        pub text: String,
+    }
 
-/// A strand of a drawn rope.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct Strand {
-    /// Its tension while pulling.
-    pub tension: Tension,
-}
+    /// A strand of a drawn rope.
+    pub struct Strand {
+        /// Its tension while pulling.
+        pub tension: Tension,
+    }
 
-/// A body in the drawing.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct Level {
-    /// Its place, as an id.
-    pub id: String,
-    /// `tree`, `carriage`, `climber` or `ground`.
-    pub kind: &'static str,
-    /// What people call it.
-    pub noun: String,
-}
+    /// A body in the drawing.
+    pub struct Level {
+        /// Its place, as an id.
+        pub id: String,
+        /// `tree`, `carriage`, `climber` or `ground`.
+        pub kind: &'static str,
+        /// What people call it.
+        pub noun: String,
+    }
 
-/// A stop of a drawn rope.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct DrawnStop {
-    /// `tied`, `turn`, `hitch`, `hand`, `knot` or `free`.
-    pub kind: &'static str,
-    /// The place of its body among the levels; none for a loose tail.
-    pub level: Option<usize>,
-    /// What people call it.
-    pub noun: String,
-    /// `grips` or `slides` while pulling; none for what is no hitch.
-    pub state: Option<&'static str>,
-    /// Whether its failure alone drops the climber.
-    pub single: bool,
-}
+    /// A stop of a drawn rope.
+    pub struct DrawnStop {
+        /// `tied`, `turn`, `hitch`, `hand`, `knot` or `free`.
+        pub kind: &'static str,
+        /// The place of its body among the levels; none for a loose tail.
+        pub level: Option<usize>,
+        /// What people call it.
+        pub noun: String,
+        /// `grips` or `slides` while pulling; none for what is no hitch.
+        pub state: Option<&'static str>,
+        /// Whether its failure alone drops the climber.
+        pub single: bool,
+    }
 
-/// A drawn rope.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct DrawnRope {
-    /// What people call it.
-    pub noun: String,
-    /// Its stops.
-    pub stops: Vec<DrawnStop>,
-    /// Its strands; strand `i` joins stops `i` and `i + 1`.
-    pub strands: Vec<Strand>,
-}
+    /// A drawn rope.
+    pub struct DrawnRope {
+        /// What people call it.
+        pub noun: String,
+        /// Its stops.
+        pub stops: Vec<DrawnStop>,
+        /// Its strands; strand `i` joins stops `i` and `i + 1`.
+        pub strands: Vec<Strand>,
+    }
 
-/// What a drawing of the rig needs.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct Drawing {
-    /// The bodies, from the highest to the lowest.
-    pub levels: Vec<Level>,
-    /// The ropes.
-    pub ropes: Vec<DrawnRope>,
-    /// The drawing in words.
-    pub text: String,
-}
+    /// What a drawing of the rig needs.
+    pub struct Drawing {
+        /// The bodies, from the highest to the lowest.
+        pub levels: Vec<Level>,
+        /// The ropes.
+        pub ropes: Vec<DrawnRope>,
+        /// The drawing in words.
+        pub text: String,
+    }
 
-/// A part of the rig and what happens when it fails.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct PartLine {
-    /// Its id in this answer.
-    pub id: String,
-    /// What people call it.
-    pub noun: String,
-    /// Whether its failure alone drops the climber.
-    pub single: bool,
-    /// What happens when it fails.
-    pub text: String,
-}
+    /// A part of the rig and what happens when it fails.
+    pub struct PartLine {
+        /// Its id in this answer.
+        pub id: String,
+        /// What people call it.
+        pub noun: String,
+        /// Whether its failure alone drops the climber.
+        pub single: bool,
+        /// What happens when it fails.
+        pub text: String,
+    }
 
-/// Something to be careful about.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct CautionLine {
-    /// Its id.
-    pub id: &'static str,
-    /// Whether it can kill.
-    pub grave: bool,
-    /// The sentence.
-    pub text: String,
-    /// The ids of the sources it rests on; none where it only tells what this program does.
-    pub sources: Vec<&'static str>,
-}
+    /// Something to be careful about.
+    pub struct CautionLine {
+        /// Its id.
+        pub id: &'static str,
+        /// Whether it can kill.
+        pub grave: bool,
+        /// The sentence.
+        pub text: String,
+        /// The ids of the sources it rests on; none where it only tells what this program does.
+        pub sources: Vec<&'static str>,
+    }
 
-/// A source.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct SourceLine {
-    /// Its id.
-    pub id: &'static str,
-    /// Author, title, and how the figure was obtained.
-    pub text: String,
-}
+    /// A source.
+    pub struct SourceLine {
+        /// Its id.
+        pub id: &'static str,
+        /// Author, title, and how the figure was obtained.
+        pub text: String,
+    }
 
-/// The effort an answer rests on.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-pub struct WorkDone {
-    /// Sampled climbs.
-    pub samples: u32,
-    /// Whether more could still change the answer.
-    pub more: bool,
-}
+    /// The effort an answer rests on.
+    pub struct WorkDone {
+        /// Sampled climbs.
+        pub samples: u32,
+        /// Whether more could still change the answer.
+        pub more: bool,
+    }
 
-/// An answer as people read it.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct Report {
-    /// The verdict.
-    pub verdict: VerdictLine,
-    /// What decides it.
-    pub first: String,
-    /// The smallest change that would move it, or what comes next.
-    pub second: String,
-    /// What has not been entered yet.
-    pub missing: Vec<ErrorLine>,
-    /// The figures, in the order to show them.
-    pub figures: Vec<Figure>,
-    /// The rig.
-    pub drawing: Drawing,
-    /// Whose failure drops the climber.
-    pub parts: Vec<PartLine>,
-    /// What to be careful about.
-    pub cautions: Vec<CautionLine>,
-    /// The sources that the figures and cautions rest on.
-    pub sources: Vec<SourceLine>,
-    /// The effort it rests on.
-    pub effort: WorkDone,
+    /// An answer as people read it.
+    pub struct Report {
+        /// The verdict.
+        pub verdict: VerdictLine,
+        /// What decides it.
+        pub first: String,
+        /// The smallest change that would move it, or what comes next.
+        pub second: String,
+        /// What has not been entered yet.
+        pub missing: Vec<ErrorLine>,
+        /// The figures, in the order to show them.
+        pub figures: Vec<Figure>,
+        /// The rig.
+        pub drawing: Drawing,
+        /// Whose failure drops the climber.
+        pub parts: Vec<PartLine>,
+        /// What to be careful about.
+        pub cautions: Vec<CautionLine>,
+        /// The sources that the figures and cautions rest on.
+        pub sources: Vec<SourceLine>,
+        /// The effort it rests on.
+        pub effort: WorkDone,
+    }
 }

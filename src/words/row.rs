@@ -1,52 +1,52 @@
 //! A field's row as a form shows it.
 
 use super::error::{example, range};
+use super::record::records;
 use crate::field::{Kind, Named, Row};
 use crate::quantity::{View, written};
-use serde::Serialize;
 
-/// An option of a choice.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-pub struct ChoiceLine {
-    /// Its id.
-    pub id: &'static str,
-    /// What people call it.
-    pub noun: &'static str,
-    /// What it means.
-    pub hint: &'static str,
+records! {
+    /// An option of a choice.
+    pub struct ChoiceLine {
+        /// Its id.
+        pub id: &'static str,
+        /// What people call it.
+        pub noun: &'static str,
+        /// What it means.
+        pub hint: &'static str,
+    }
+
+    /// A field as a form shows it.
+    pub struct RowLine {
+        /// Its id.
+        pub id: &'static str,
+        /// What people call it.
+        pub noun: &'static str,
+        /// How to find the value.
+        pub hint: &'static str,
+        /// `quantity` or `choice`.
+        pub kind: &'static str,
+        /// The symbol of the unit that a bare number gets.
+        pub unit: Option<&'static str>,
+        /// What is taken when nothing is said: the id of an option, or a figure with its range.
+        pub likely: Option<String>,
+        /// The limits.
+        pub range: Option<String>,
+        /// Why these limits and this default.
+        pub why: &'static str,
+        /// The options.
+        pub options: Option<Vec<ChoiceLine>>,
+        /// Whether it tells of somebody's body.
+        pub private: bool,
+        /// A value as somebody would write it.
+        pub example: Option<String>,
+    }
 }
 
 impl From<&Named> for ChoiceLine {
     fn from(named: &Named) -> Self {
         Self { id: named.id, noun: named.noun, hint: named.hint }
     }
-}
-
-/// A field as a form shows it.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-pub struct RowLine {
-    /// Its id.
-    pub id: &'static str,
-    /// What people call it.
-    pub noun: &'static str,
-    /// How to find the value.
-    pub hint: &'static str,
-    /// `quantity` or `choice`.
-    pub kind: &'static str,
-    /// The symbol of the unit that a bare number gets.
-    pub unit: Option<&'static str>,
-    /// What is taken when nothing is said: the id of an option, or a figure with its range.
-    pub likely: Option<String>,
-    /// The limits.
-    pub range: Option<String>,
-    /// Why these limits and this default.
-    pub why: &'static str,
-    /// The options.
-    pub options: Option<Vec<ChoiceLine>>,
-    /// Whether it tells of somebody's body.
-    pub private: bool,
-    /// A value as somebody would write it.
-    pub example: Option<String>,
 }
 
 /// The field as a form shows it.

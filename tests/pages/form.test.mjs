@@ -28,8 +28,8 @@ test("three boxes filled give what a pull takes, and say what a verdict still ne
 });
 
 for (const { who, plan, pull, words } of [
-  { who: "strong and light", plan: { bodyMass: "60", climbHeight: "6" }, pull: "600", words: /at your limit/iu },
-  { who: "heavy, hand over hand", plan: { bodyMass: "140", climbHeight: "25", rig: "hand-over-hand" }, pull: "200", words: /out of reach as rigged/iu },
+  { who: "strong and light", plan: { bodyMass: "60", climbHeight: "6" }, pull: "600 N", words: /at your limit/iu },
+  { who: "heavy, hand over hand", plan: { bodyMass: "140", climbHeight: "25", rig: "hand-over-hand" }, pull: "200 N", words: /out of reach as rigged/iu },
 ]) {
   test(`a verdict is a shape, a word and two sentences: ${who}`, async () => {
     const page = await opened();

@@ -6,6 +6,7 @@ use crate::field::Spread;
 use crate::gear::TurnKind;
 use crate::quantity::Length;
 use crate::reeving::{Rig, RigName, Stop, What};
+use std::sync::Arc;
 
 /// What has not been entered yet, and caps the verdict.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -108,7 +109,7 @@ pub struct Answer {
     /// Which rig.
     pub rig_name: RigName,
     /// The rig.
-    pub rig: Rig,
+    pub rig: Arc<Rig>,
     /// How many hands pull at a time.
     pub hands: Arms,
     /// What the hands hold.

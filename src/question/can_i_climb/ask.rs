@@ -19,13 +19,17 @@ use crate::reeving::{Drive, Losses, Part, Rig, drop_after, single_parts, statics
 pub fn ask(inputs: &Inputs, effort: crate::question::Effort) -> Answer {
     let likely = Climb::of(inputs, &Likely);
     let climbs: Vec<Climb> = (0..effort.count()).map(|sample| Climb::of(inputs, &Draws::sample(sample))).collect();
-    let spread = |figure: &dyn Fn(&Climb) -> f64| spread_of(figure(&likely), climbs.iter().map(figure).collect());
     let maybe = |figure: &dyn Fn(&Climb) -> Option<f64>| {
-        figure(&likely).map(|value| spread_of(value, climbs.iter().filter_map(figure).collect()))
+        let mut samples = Vec::new();
+        for climb in &climbs {
+            samples.extend(figure(climb));
+        }
+        figure(&likely).map(|value| spread_of(value, samples))
     };
-    let gate = |capacity: &dyn Fn(&Climb) -> Option<f64>| {
+    let spread = |figure: fn(&Climb) -> f64| maybe(&|climb| Some(figure(climb))).unwrap_or(Spread::point(0.0));
+    let gate = |capacity: fn(&Climb) -> Option<f64>| {
         let share = maybe(&|climb| capacity(climb).map(|capacity| climb.need / capacity))?;
-        Some(Gate { capacity: maybe(capacity)?, share })
+        Some(Gate { capacity: maybe(&capacity)?, share })
     };
     let reeved = &inputs.rig;
     let mut answer = Answer {
@@ -36,14 +40,14 @@ pub fn ask(inputs: &Inputs, effort: crate::question::Effort) -> Answer {
         posture: inputs.posture,
         turns: reeved.turns.clone(),
         drag: reeved.drag,
-        weight: spread(&|climb| climb.weight),
-        mass: spread(&|climb| climb.weight / crate::quantity::STANDARD_GRAVITY),
-        advantage: spread(&|climb| climb.advantage),
+        weight: spread(|climb| climb.weight),
+        mass: spread(|climb| climb.weight / crate::quantity::STANDARD_GRAVITY),
+        advantage: spread(|climb| climb.advantage),
         ideal: reeved.motion.rope_per_rise.map_or(1.0, float),
         turn_efficiency: reeved.tested.as_ref().map(|losses| mean(&losses.turns)),
-        need: spread(&|climb| climb.need),
-        arms: gate(&|climb| climb.arms),
-        grasp: gate(&|climb| climb.hands),
+        need: spread(|climb| climb.need),
+        arms: gate(|climb| climb.arms),
+        grasp: gate(|climb| climb.hands),
         grip_is_reckoned: inputs.grip.is_none(),
         travel: maybe(&|climb| climb.travel),
         room: maybe(&|climb| climb.room),
@@ -53,7 +57,7 @@ pub fn ask(inputs: &Inputs, effort: crate::question::Effort) -> Answer {
         strokes: maybe(&|climb| climb.strokes),
         rope_handled: maybe(&|climb| climb.rope),
         time: maybe(&|climb| climb.time),
-        anchor: spread(&|climb| climb.anchor),
+        anchor: spread(|climb| climb.anchor),
         tensions: tensions(&reeved.rig, &likely, &climbs),
         parts: parts(&reeved.rig),
         missing: missing(inputs),
@@ -74,10 +78,18 @@ fn mean(turns: &[f64]) -> f64 {
 }
 
 fn tensions(rig: &Rig, likely: &Climb, climbs: &[Climb]) -> Vec<Vec<Spread>> {
-    let mut all = likely.tensions.iter().enumerate().map(|(at, value)| {
-        spread_of(*value, climbs.iter().filter_map(|climb| climb.tensions.get(at)).copied().collect())
-    });
-    rig.ropes().iter().map(|rope| all.by_ref().take(rope.stops.len().saturating_sub(1)).collect()).collect()
+    let mut ropes = Vec::new();
+    let mut at = 0;
+    for rope in rig.ropes() {
+        let mut spreads = Vec::new();
+        for _ in 1..rope.stops.len() {
+            let tension = |climb: &Climb| climb.tensions.get(at).copied().unwrap_or(0.0);
+            spreads.push(spread_of(tension(likely), climbs.iter().map(tension).collect()));
+            at += 1;
+        }
+        ropes.push(spreads);
+    }
+    ropes
 }
 
 fn parts(rig: &Rig) -> Vec<PartFact> {
@@ -98,10 +110,15 @@ fn parts(rig: &Rig) -> Vec<PartFact> {
 }
 
 fn missing(inputs: &Inputs) -> Vec<Missing> {
-    let strength = inputs.measured.is_none().then_some(Missing::Strength);
-    let stroke = (inputs.stature.is_none() && inputs.hand_travel.is_none()).then_some(Missing::Stroke);
     // No field asks for these two yet, so no plan is ever complete.
-    strength.into_iter().chain(stroke).chain([Missing::WayDown, Missing::SecondPerson]).collect()
+    let mut missing = vec![Missing::WayDown, Missing::SecondPerson];
+    if inputs.stature.is_none() && inputs.hand_travel.is_none() {
+        missing.insert(0, Missing::Stroke);
+    }
+    if inputs.measured.is_none() {
+        missing.insert(0, Missing::Strength);
+    }
+    missing
 }
 
 fn judged(answer: &Answer, climbs: &[Climb]) -> Option<Verdict> {

@@ -17,6 +17,7 @@ use crate::reeving::{
     BACKUP, BodyKind, Fraction, KNOT_SLACK, Losses, Motion, Phase, RIG, Rig, RigName, TEST_MASS, TEST_PULL, What,
     kinematics, losses_that_give,
 };
+use std::sync::Arc;
 
 /// A pull that was measured, and how.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -52,7 +53,7 @@ pub struct Inputs {
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Reeved {
     pub(super) name: RigName,
-    pub(super) rig: Rig,
+    pub(super) rig: Arc<Rig>,
     pub(super) pull: Phase,
     pub(super) motion: Motion,
     pub(super) turns: Vec<TurnFact>,
@@ -131,7 +132,7 @@ fn reeved(reader: &mut Reader<'_>) -> Option<Reeved> {
         (Some(mass), Some(force)) => Some(tested(reader, (&rig, &pull, &motion), &turns, mass, force)?),
         _ => None,
     };
-    Some(Reeved { name, rig, pull, motion, turns, slack, drag: drag?, tested })
+    Some(Reeved { name, rig: Arc::new(rig), pull, motion, turns, slack, drag: drag?, tested })
 }
 
 /// What is wrong with both halves of one's own test together.
