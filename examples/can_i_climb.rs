@@ -20,7 +20,7 @@ pub fn lines() -> Vec<String> {
             let mut lines = vec![report.verdict.text.to_owned(), report.first, report.second, String::new()];
             lines.extend(report.figures.iter().map(|figure| {
                 let range = figure.range.as_deref().unwrap_or_default();
-                format!("{:<32} {:>8}   {range}", figure.noun, figure.text).trim_end().to_owned()
+                format!("{:<44} {:>8}   {range}", figure.noun, figure.text).trim_end().to_owned()
             }));
             lines
         }

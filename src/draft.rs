@@ -129,6 +129,23 @@ impl<'a> Reader<'a> {
         self.draft.get(row.id).is_some()
     }
 
+    /// Whether an option was chosen in a field.
+    #[must_use]
+    pub fn chooses<T: Value + PartialEq>(&self, field: &Field<T>, option: T) -> bool {
+        let said = self.draft.get(field.row.id);
+        said.is_some_and(|said| field.row.reading(said).ok().and_then(T::of) == Some(option))
+    }
+
+    /// Whether a field has its default: a choice that is the default one, said or not, or a quantity that was not said.
+    #[must_use]
+    pub fn rests_on_default(&self, row: &Row) -> bool {
+        match (self.draft.get(row.id), row.kind) {
+            (None, _) => true,
+            (Some(Said::Text(text)), Kind::Choice { likely, .. }) => likely == Some(text.trim()),
+            _ => false,
+        }
+    }
+
     /// What was said in a field, as it comes to; none also where it is wrong, which is noted.
     fn reading(&mut self, row: &Row) -> Option<Reading> {
         match row.reading(self.draft.get(row.id)?) {

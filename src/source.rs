@@ -68,14 +68,14 @@ sources! {
     JOHNSON: "johnson-2009", "Johnson and others, J Strength Cond Res 23:1022 (2009): about ten repetitions at 80 % of the greatest pull-down", Read;
     LA_DELFA: "la-delfa-2017", "La Delfa and Potvin, Appl Ergon 59:410 (2017): pull by height of the hand, evaluated from its published coefficients", Computed;
     YOUNG: "young-2009", "Young and others, Hum Factors 51:705 (2009): what one hand holds overhead, as a multiple of grip", Read;
-    TREE_RESCUE: "tree-rescue-2022", "Arboriculture Australia, Tree rescue manual (2022), p. 84: load on the crotch", Read;
     HARNESS_TEST: "harness-mass", "Fall-protection standards test with 100 kg; ratings of 136 to 150 kg exist, and every part must carry the same rating", Read;
     AFAG401: "hse-afag401", "Health and Safety Executive, leaflet AFAG401: two people at all tree climbing, one on the ground able and equipped to rescue", Read;
+    TURNER: "turner-2008", "Turner and others (2008), motionless suspension in a harness: median 29 to 31 min, range 4 to 60", Read;
     RAUCH: "rauch-2019", "Rauch and others (2019): hanging still in a sit harness, 30 % of tests ended near fainting, the earliest at 13.4 min", Read;
     GRAVITY: "standard-gravity", "Standard gravity, 9.80665 m/s2 (3rd General Conference on Weights and Measures, 1901; the place is from memory)", Definition;
     GEOMETRY: "geometry", "Ropes keep their length, and the forces on every part balance", Geometry;
     JUDGED: "judged", "The authors' own reasoned figure, always shown with its range; enter yours where you can measure it", Judged;
-    COMMON_PRACTICE: "common-practice", "What climbers do and report: about 6 in a stroke sitting, about 9 in leaning back or with a hand loop; 3 m or 10 ft from power lines; a first try at knee height", CommonPractice;
+    COMMON_PRACTICE: "common-practice", "What climbers do and report: about 15 cm (6 in) a stroke sitting, about 23 cm (9 in) leaning back or with a hand loop; 3 m or 10 ft from power lines; a first try at knee height", CommonPractice;
 }
 
 #[cfg(test)]

@@ -111,6 +111,8 @@ export interface CanIClimb {
   first: string;
   /** The smallest change that would move it, or what comes next. */
   second: string;
+  /** The defaults it rests on; empty where all was said. */
+  assumed: string;
   missing: FieldError[];
   figures: Figure[];
   drawing: Drawing;

@@ -1,71 +1,18 @@
 //! The boundary to JavaScript: decode, call, encode. The only file that names `wasm_bindgen`.
 
 use crate::draft::Draft;
-use crate::field::Said;
+use crate::field::{Named, Said};
 use crate::quantity::{Decimal, System, View};
 use crate::question::{Effort, Question, all_fields, can_i_climb, field};
-use crate::words::{self, ErrorLine, records};
+use crate::words::{self, ChoiceLine, ErrorLine, IsPlain, Plain};
 use crate::{gear, link, reeving, source};
-use js_sys::{Array, Object, Reflect};
-use serde::ser::SerializeMap;
-use serde::{Serialize, Serializer};
+use js_sys::{Array, Reflect};
+use serde::Serialize;
+use serde_wasm_bindgen::Serializer;
 use wasm_bindgen::prelude::*;
 
 #[wasm_bindgen(typescript_custom_section)]
 const TYPES: &str = include_str!("wasm.d.ts");
-
-records! {
-    /// A list of the things a rig can be made of.
-    struct Catalogue {
-        rigs: Vec<words::ChoiceLine>,
-        turns: Vec<words::ChoiceLine>,
-    }
-
-    /// What a link says, for JavaScript.
-    struct LinkLine {
-        question: Option<&'static str>,
-        draft: Pairs,
-        view: ViewLine,
-        notices: Vec<String>,
-    }
-
-    /// A view, for JavaScript.
-    struct ViewLine {
-        system: &'static str,
-        decimal: &'static str,
-    }
-
-    /// This program's version and that of its figures.
-    struct Version {
-        version: &'static str,
-        figures: u32,
-    }
-}
-
-/// What a question comes to: an answer, or every error.
-struct Reply<T>(Result<T, Vec<ErrorLine>>);
-
-impl<T: Serialize> Serialize for Reply<T> {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut map = serializer.serialize_map(None)?;
-        map.serialize_entry("ok", &self.0.is_ok())?;
-        match &self.0 {
-            Ok(answer) => map.serialize_entry("answer", answer)?,
-            Err(errors) => map.serialize_entry("errors", errors)?,
-        }
-        map.end()
-    }
-}
-
-/// Keys and values of a plain object.
-#[derive(Debug, Clone, PartialEq)]
-struct Pairs(Vec<(String, String)>);
-
-impl Serialize for Pairs {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.collect_map(self.0.iter().map(|(key, value)| (key, value)))
-    }
-}
 
 /// Can I climb this? See `can_i_climb::ask`.
 #[wasm_bindgen(js_name = canIClimb, skip_typescript)]
@@ -76,7 +23,10 @@ pub fn can_i_climb(draft: &JsValue, view: &JsValue, effort: &JsValue) -> JsValue
         let inputs = can_i_climb::Inputs::of(&draft).map_err(|errors| words::error_lines(&errors, view))?;
         Ok(words::report(&can_i_climb::ask(&inputs, effort_of(effort)), view))
     });
-    encoded(&Reply(answer))
+    encoded(&Plain::Object(match answer {
+        Ok(answer) => vec![("ok", Plain::Truth(true)), ("answer", answer.plain())],
+        Err(errors) => vec![("ok", Plain::Truth(false)), ("errors", errors.plain())],
+    }))
 }
 
 /// Every field, as a form shows it.
@@ -84,24 +34,39 @@ pub fn can_i_climb(draft: &JsValue, view: &JsValue, effort: &JsValue) -> JsValue
 #[must_use]
 pub fn fields(view: &JsValue) -> JsValue {
     let view = view_of(view);
-    encoded(&all_fields().into_iter().map(|row| words::row_line(row, view)).collect::<Vec<_>>())
+    let mut rows = Vec::new();
+    for row in all_fields() {
+        rows.push(words::row_line(row, view).plain());
+    }
+    encoded(&Plain::List(rows))
 }
 
 /// The rigs and turns to choose from.
 #[wasm_bindgen(skip_typescript)]
 #[must_use]
 pub fn catalogue() -> JsValue {
-    encoded(&Catalogue {
-        rigs: reeving::RigName::OPTIONS.iter().map(Into::into).collect(),
-        turns: gear::TurnKind::OPTIONS.iter().map(Into::into).collect(),
-    })
+    let choices = |options: &'static [Named]| {
+        let mut lines = Vec::new();
+        for option in options {
+            lines.push(ChoiceLine::from(option).plain());
+        }
+        Plain::List(lines)
+    };
+    encoded(&Plain::Object(vec![
+        ("rigs", choices(reeving::RigName::OPTIONS)),
+        ("turns", choices(gear::TurnKind::OPTIONS)),
+    ]))
 }
 
 /// Every source.
 #[wasm_bindgen(skip_typescript)]
 #[must_use]
 pub fn sources() -> JsValue {
-    encoded(&source::SOURCES.iter().map(words::source_line).collect::<Vec<_>>())
+    let mut lines = Vec::new();
+    for source in source::SOURCES {
+        lines.push(words::source_line(source).plain());
+    }
+    encoded(&Plain::List(lines))
 }
 
 /// What a link says.
@@ -109,19 +74,24 @@ pub fn sources() -> JsValue {
 #[must_use]
 pub fn read_link(text: &JsValue) -> JsValue {
     let link = link::read(&text.as_string().unwrap_or_default());
-    let said = |id: &str| match link.draft.get(id) {
-        Some(Said::Text(text)) => text.clone(),
-        _ => String::new(),
-    };
-    encoded(&LinkLine {
-        question: link.question.map(Question::id),
-        draft: Pairs(link.draft.ids().map(|id| (id.to_owned(), said(id))).collect()),
-        view: ViewLine {
-            system: if link.view.system == System::Si { "si" } else { "us" },
-            decimal: if link.view.decimal == Decimal::Point { "." } else { "," },
-        },
-        notices: link.notices.iter().map(words::notice).collect(),
-    })
+    let mut draft = Vec::new();
+    for row in all_fields() {
+        if let Some(Said::Text(text)) = link.draft.get(row.id) {
+            draft.push((row.id, text.plain()));
+        }
+    }
+    let system = if link.view.system == System::Si { "si" } else { "us" };
+    let decimal = if link.view.decimal == Decimal::Point { "." } else { "," };
+    let mut notices = Vec::new();
+    for notice in &link.notices {
+        notices.push(Plain::Text(words::notice(notice)));
+    }
+    encoded(&Plain::Object(vec![
+        ("question", link.question.map(Question::id).plain()),
+        ("draft", Plain::Object(draft)),
+        ("view", Plain::Object(vec![("system", system.plain()), ("decimal", decimal.plain())])),
+        ("notices", Plain::List(notices)),
+    ]))
 }
 
 /// The link for a draft; nothing for a question nobody knows.
@@ -147,22 +117,22 @@ pub fn tidy(id: &JsValue, text: &JsValue, view: &JsValue) -> JsValue {
 #[wasm_bindgen(skip_typescript)]
 #[must_use]
 pub fn version() -> JsValue {
-    encoded(&Version { version: env!("CARGO_PKG_VERSION"), figures: link::FIGURES })
+    encoded(&Plain::Object(vec![("version", env!("CARGO_PKG_VERSION").plain()), ("figures", link::FIGURES.plain())]))
 }
 
-fn encoded<T: Serialize>(value: &T) -> JsValue {
+fn encoded(value: &Plain) -> JsValue {
     // Plain objects and null, so that what crosses is what JSON would hold. It cannot fail for these shapes.
-    value.serialize(&serde_wasm_bindgen::Serializer::json_compatible()).unwrap_or(JsValue::NULL)
+    value.serialize(&Serializer::json_compatible()).unwrap_or(JsValue::NULL)
 }
 
 /// A plain object as a draft. What JavaScript would quietly take for a number or for text is kept for what it is.
 fn draft_of(value: &JsValue) -> Result<Draft, Vec<ErrorLine>> {
-    if !value.is_object() || Array::is_array(value) {
+    let Some(keys) = Reflect::own_keys(value).ok().filter(|_| !Array::is_array(value)) else {
         let message = "Give the fields as one plain object, like { bodyMass: \"80 kg\" }.".to_owned();
         return Err(vec![ErrorLine { fields: Vec::new(), message }]);
-    }
+    };
     let mut draft = Draft::new();
-    for id in Object::keys(value.unchecked_ref::<Object>()).iter().filter_map(|key| key.as_string()) {
+    for id in keys.iter().filter_map(|key| key.as_string()) {
         // A getter that throws is a value that is not there.
         let value = Reflect::get(value, &id.as_str().into()).unwrap_or(JsValue::UNDEFINED);
         draft.put(&id, said_of(&value));
@@ -181,7 +151,7 @@ fn said_of(value: &JsValue) -> Said {
         Said::Other("undefined")
     } else if value.as_bool().is_some() {
         Said::Other("true or false")
-    } else if Array::is_array(value) {
+    } else if Reflect::own_keys(value).is_ok_and(|_| Array::is_array(value)) {
         Said::Other("a list")
     } else {
         Said::Other("an object")

@@ -23,6 +23,7 @@ const PLANS: &[&str] = &[
     "bodyMass=100kg&climbHeight=11m&rig=tail-3&stature=1.75m&measuredPull=400N&testMass=94.3kg&testPull=400N&upperTurn=carabiner",
     "bodyMass=80kg&climbHeight=11m&rig=tail-3&measuredPull=520N",
     "bodyMass=150kg&climbHeight=11m&rig=hand-over-hand&handTravel=60cm&measuredPull=900N",
+    "bodyMass=60kg&climbHeight=11m&rig=tail-3&measuredPull=900N&backup=second-hitch",
 ];
 
 fn reports() -> Vec<Report> {

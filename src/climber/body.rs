@@ -7,7 +7,7 @@ use crate::quantity::{CENTIMETRE, Dimension, INCH, KILOGRAM, Length, Mass, POUND
 pub static BODY_MASS: Field<Mass> = Field::new(Row {
     id: "bodyMass",
     noun: "body mass",
-    hint: "Your own weight on a scale, without kit.",
+    hint: "Your own weight on a scale, without kit or chair.",
     kind: Kind::Quantity(Limits {
         dimension: Dimension::Mass,
         least: 20.0,
@@ -24,7 +24,7 @@ pub static BODY_MASS: Field<Mass> = Field::new(Row {
 pub static KIT_MASS: Field<Mass> = Field::new(Row {
     id: "kitMass",
     noun: "clothes and kit",
-    hint: "Clothes, harness, helmet, cords, tools, and the rope that hangs from you. Left empty, about 8 kg.",
+    hint: "Clothes, harness, helmet, cords, tools, and the rope that hangs from you.",
     kind: Kind::Quantity(Limits {
         dimension: Dimension::Mass,
         least: 0.0,
@@ -41,7 +41,7 @@ pub static KIT_MASS: Field<Mass> = Field::new(Row {
 pub static STATURE: Field<Length> = Field::new(Row {
     id: "stature",
     noun: "stature",
-    hint: "How tall you stand, or would stand. It gives the length of your pull.",
+    hint: "How tall you are; it gives the length of your pull. If you cannot stand, measure the rope you pull instead.",
     kind: Kind::Quantity(Limits {
         dimension: Dimension::Length,
         least: 0.9,

@@ -85,6 +85,13 @@ impl Grip {
         }
     }
 
+    /// The grip of somebody who uses one hand only: the stronger of the figures, in newtons, whichever hand it stands for.
+    #[must_use]
+    pub fn of_one_hand(left: Option<f64>, right: Option<f64>) -> Option<Self> {
+        let hand = left.into_iter().chain(right).reduce(f64::max)?;
+        Some(Self { left: hand, right: hand })
+    }
+
     /// The grip of somebody whose two arms pull so much, each hand alike, in newtons.
     #[must_use]
     pub fn reckoned(two_arm_pull: f64, pull_over_grip: f64) -> Self {

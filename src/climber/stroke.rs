@@ -65,7 +65,7 @@ pub const RESET_TIME: Spread = Spread::new(4.0, 8.0, 15.0);
 pub static POSTURE: Field<Posture> = Field::new(Row {
     id: "posture",
     noun: "how you pull",
-    hint: "",
+    hint: "If your trunk does not hold you, measure the rope you pull instead.",
     kind: Kind::Choice { options: Posture::OPTIONS, likely: Some("upright") },
     why: "Upright is the cautious default.",
     private: false,
@@ -92,7 +92,7 @@ pub static HAND_TRAVEL: Field<Length> = Field::new(Row {
 pub static STACK_LENGTH: Field<Length> = Field::new(Row {
     id: "stackLength",
     noun: "stack length",
-    hint: "The length of both hitches, the turns and the connectors pushed together; leave it empty if you do not know.",
+    hint: "The length of both hitches, the turns and the connectors pushed together.",
     kind: Kind::Quantity(Limits {
         dimension: Dimension::Length,
         least: 0.1,

@@ -29,10 +29,9 @@ macro_rules! choice {
 
             /// The option that stands for this.
             #[must_use]
-            pub const fn named(self) -> $crate::field::Named {
-                match self {
-                    $(Self::$variant => $crate::field::Named { id: $id, noun: $noun, hint: $hint },)*
-                }
+            #[expect(clippy::indexing_slicing, reason = "as many options as variants, in the same order")]
+            pub const fn named(self) -> &'static $crate::field::Named {
+                &Self::OPTIONS[self as usize]
             }
         }
 

@@ -22,9 +22,9 @@ impl TurnKind {
     /// The tension behind half a turn over the tension before it, while hauling.
     ///
     /// # Source
-    /// The likely figures and ranges take in Delaney p. 90 (pulleys 0.80 to 0.91, a carabiner 0.59), Prattley 2016
-    /// (0.83 and 0.53) and Setnicka 1977 (0.66, 0.75, 0.93). The ring is e^(-mu pi) for mu 0.15 to 0.24 (Delaney
-    /// p. 88).
+    /// Likely figures and ranges are judged, from published ones that disagree: pulleys 0.80 to 0.91 and a carabiner
+    /// 0.59 (Delaney p. 90), 0.83 and 0.53 (Prattley 2016), 0.93, 0.75 and 0.66 (Setnicka 1977). The ring is
+    /// e^(-mu pi) for mu 0.15 to 0.24 (Delaney p. 88).
     #[must_use]
     pub const fn kept(self) -> Spread {
         match self {
@@ -39,9 +39,8 @@ impl TurnKind {
     #[must_use]
     pub const fn sources(self) -> &'static [Source] {
         match self {
-            Self::BearingPulley | Self::Carabiner => &[DELANEY, PRATTLEY, SETNICKA],
-            Self::BushPulley => &[SETNICKA, DELANEY],
             Self::Ring => &[DELANEY, JUDGED],
+            _ => &[DELANEY, PRATTLEY, SETNICKA, JUDGED],
         }
     }
 }

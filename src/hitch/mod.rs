@@ -7,7 +7,7 @@ use crate::quantity::{CENTIMETRE, Dimension, INCH, Length, Ratio};
 pub static HITCH_DRAG: Field<Ratio> = Field::new(Row {
     id: "hitchDrag",
     noun: "kept past the sliding hitch",
-    hint: "The tension that gets past the lower hitch while it rides up, as 0.9 or 90 %; leave it empty if you do not know.",
+    hint: "The tension that gets past the lower hitch while it rides up, as 0.9 or 90 %.",
     kind: Kind::Quantity(Limits {
         dimension: Dimension::Ratio,
         least: 0.3,
@@ -24,7 +24,7 @@ pub static HITCH_DRAG: Field<Ratio> = Field::new(Row {
 pub static SETBACK: Field<Length> = Field::new(Row {
     id: "setback",
     noun: "setback",
-    hint: "How far you sink when the lower hitch takes your weight, each stroke; leave it empty if you do not know.",
+    hint: "How far you sink when the lower hitch takes your weight, each stroke.",
     kind: Kind::Quantity(Limits {
         dimension: Dimension::Length,
         least: 0.0,

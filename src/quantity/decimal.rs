@@ -93,13 +93,13 @@ pub(super) fn shortest(number: f64) -> Option<(u64, String)> {
 
 /// A whole number of `10^-decimals` as whole part and decimals.
 pub(super) fn pointed(number: u64, decimals: usize) -> (u64, String) {
-    let mut digits = Vec::new();
+    let mut text = String::new();
     let mut whole = number;
     for _ in 0..decimals {
-        digits.push(char::from(b'0' + (whole % 10) as u8));
+        text.insert(0, char::from(b'0' + (whole % 10) as u8));
         whole /= 10;
     }
-    (whole, digits.into_iter().rev().collect())
+    (whole, text)
 }
 
 #[cfg(test)]

@@ -73,7 +73,7 @@ impl Duration {
     }
 }
 
-/// The same in either system. Seconds are dropped from ten minutes on: nobody climbs to the second.
+/// The same in either system. Seconds are dropped from two minutes on: nobody climbs to the second.
 fn written(si: f64, view: View) -> String {
     let seconds = rounded(si, 0);
     let minutes = rounded(MINUTE.count(si), 0);
@@ -81,7 +81,7 @@ fn written(si: f64, view: View) -> String {
         format!("{} s", at_most(si, 1, view))
     } else if seconds < SIXTY {
         format!("{} s", at_most(seconds, 0, view))
-    } else if si < 10.0 * SIXTY {
+    } else if si < 2.0 * SIXTY {
         in_two(seconds, "min", "s", view)
     } else if minutes < SIXTY {
         format!("{} min", at_most(minutes, 0, view))

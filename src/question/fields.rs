@@ -2,8 +2,8 @@
 
 use super::Question;
 use crate::climber::{
-    BODY_MASS, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, HOLD, KIT_MASS, MEASURED_PULL, POSTURE, PULL_ARMS, PULL_HELD,
-    PULL_TAKEN, STACK_LENGTH, STATURE,
+    BODY_MASS, CLIMB_ARMS, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, HOLD, KIT_MASS, MEASURED_PULL, POSTURE, PULL_ARMS,
+    PULL_HELD, PULL_TAKEN, STACK_LENGTH, STATURE,
 };
 use crate::draft::{Draft, Reader};
 use crate::field::{Field, Kind, Limits, Row};
@@ -38,6 +38,7 @@ pub(super) static CAN_I_CLIMB: &[&Row] = &[
     &PULL_TAKEN.row,
     &PULL_ARMS.row,
     &PULL_HELD.row,
+    &CLIMB_ARMS.row,
     &GRIP_RIGHT.row,
     &GRIP_LEFT.row,
     &HOLD.row,

@@ -8,9 +8,9 @@ choice! {
     /// A rig of the catalogue.
     RigName {
         /// Hand over hand.
-        HandOverHand = "hand-over-hand", "hand over hand, 1:1", "Up one strand by the hands alone; a friction hitch at the harness keeps what you gain.";
+        HandOverHand = "hand-over-hand", "hand over hand, 1:1", "You lift your whole weight with each pull, one hand at a time; a friction hitch at the harness keeps what you gain.";
         /// The rope's own tail as a 3:1.
-        TailThree = "tail-3", "self-haul on the rope's tail, 3:1", "The tail goes from the lower hitch round a turn at the harness, up round a turn at an upper hitch, and down to your hands.";
+        TailThree = "tail-3", "self-haul on the rope's tail, 3:1", "You lift about a third of your weight, plus losses, and pull three times the rope: its tail goes from the lower hitch round a turn at the harness, up round a turn at an upper hitch, and down to your hands.";
     }
 }
 

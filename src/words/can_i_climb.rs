@@ -5,7 +5,7 @@ use super::drawing::drawing;
 use super::figures::figures;
 use super::part::part_lines;
 use super::source::source_line;
-use super::verdict::{first, missing_lines, second, verdict_line};
+use super::verdict::{assumed, first, missing_lines, second, verdict_line};
 use super::{Report, WorkDone};
 use crate::quantity::View;
 use crate::question::can_i_climb::Answer;
@@ -34,6 +34,7 @@ pub fn report(answer: &Answer, view: View) -> Report {
         verdict: verdict_line(answer.verdict),
         first: first(answer, view),
         second: second(answer, view),
+        assumed: assumed(answer, view),
         missing: missing_lines(answer),
         figures,
         drawing: drawing(answer, view),

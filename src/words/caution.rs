@@ -7,6 +7,7 @@ use crate::quantity::{Dimension, System, View, written};
 use crate::question::can_i_climb::Caution;
 use crate::source::{
     AFAG401, COMMON_PRACTICE, DELANEY, GEOMETRY, HARNESS_TEST, JOHNSON, JUDGED, PRATTLEY, RAUCH, SETNICKA, Source,
+    TURNER,
 };
 
 /// The caution as people read it.
@@ -22,14 +23,16 @@ const fn known(caution: Caution) -> (&'static str, bool, &'static [Source]) {
     match caution {
         Caution::Arithmetic => ("arithmetic", true, &[]),
         Caution::OnePullOnly => ("one-pull-only", true, &[JOHNSON]),
+        Caution::PullOverWeight => ("pull-over-weight", true, &[GEOMETRY]),
         Caution::HardPull => ("hard-pull", true, &[JOHNSON]),
         Caution::SingleHitch => ("single-hitch", true, &[GEOMETRY]),
+        Caution::StackedHitches => ("stacked-hitches", true, &[COMMON_PRACTICE]),
         Caution::DropToKnot { .. } => ("drop-to-knot", true, &[GEOMETRY, JUDGED]),
         Caution::UntendedHitch => ("untended-hitch", true, &[GEOMETRY]),
         Caution::SlidingTurn => ("sliding-turn", false, &[DELANEY, PRATTLEY, SETNICKA]),
         Caution::OverTestMass => ("over-test-mass", true, &[HARNESS_TEST]),
         Caution::PastRatings => ("past-ratings", true, &[HARNESS_TEST]),
-        Caution::HangingStill => ("hanging-still", true, &[RAUCH, AFAG401]),
+        Caution::HangingStill => ("hanging-still", true, &[TURNER, RAUCH, AFAG401]),
         Caution::Surroundings => ("surroundings", false, &[COMMON_PRACTICE]),
         Caution::KneeHeight => ("knee-height", false, &[COMMON_PRACTICE]),
     }
@@ -68,10 +71,14 @@ fn text(caution: Caution, view: View) -> String {
             "This is arithmetic, not training. A qualified climber checks the rig and the tree; makers' instructions and labels, local codes and licensed practice win over any number here."
         }
         Caution::OnePullOnly => {
-            "This reckons one pull, not many. Strength that is there once may not be there forty times; whether yours lasts to the top is not reckoned here."
+            "This reckons one pull, not many. Strength that is there once may not be there again; whether yours lasts to the top is not reckoned here."
         }
         Caution::HardPull => {
-            "One pull takes more than 80 % of what your arms give. At 80 % most people manage about ten pulls, then need a long rest; nearer to 100 % fewer, and past it not one."
+            "One pull takes more than 80 % of what your arms give. At 80 % most people manage about ten pulls; nearer to 100 % fewer, and past it not one."
+        }
+        Caution::PullOverWeight => "The pull you entered is more than you weigh. Check how it was measured.",
+        Caution::StackedHitches => {
+            "Two hitches on one rope, grabbed together, both let go. Keep hands off them while you hang."
         }
         Caution::SingleHitch => {
             "The lower hitch alone holds you. Set it, dress it and test it low down each time, and back it up."

@@ -12,6 +12,8 @@ pub(super) enum Style {
     Unit(Dimension),
     /// As so many in a hundred.
     Percent,
+    /// As so many in a hundred, and never as certain.
+    Chance,
     /// As a number with this many decimals.
     Plain(usize),
     /// As a number of whole things, the last one begun.
@@ -24,7 +26,9 @@ impl Style {
             Self::Whole if value.is_infinite() => "never".to_owned(),
             _ if value.is_infinite() => "endless".to_owned(),
             Self::Unit(dimension) => written(value, dimension, view),
-            Self::Percent => percent(value, view),
+            Self::Chance if value > 0.995 => "over 99 %".to_owned(),
+            Self::Chance if value < 0.005 => "under 1 %".to_owned(),
+            Self::Percent | Self::Chance => percent(value, view),
             Self::Plain(decimals) => plain(value, decimals, view),
             Self::Whole => plain(value.ceil(), 0, view),
         }

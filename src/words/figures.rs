@@ -11,7 +11,7 @@ use crate::quantity::{Dimension, STANDARD_GRAVITY, System, View, percent, plain,
 use crate::question::can_i_climb::{Answer, CLIMBING_PEAK, Gate};
 use crate::reeving::{BodyKind, RigName};
 use crate::source::{
-    ANSUR, COMMON_PRACTICE, CROSBY, DELANEY, GEOMETRY, GRAVITY, JOHNSON, JUDGED, LA_DELFA, Source, TREE_RESCUE, YOUNG,
+    ANSUR, COMMON_PRACTICE, CROSBY, DELANEY, GEOMETRY, GRAVITY, JOHNSON, JUDGED, LA_DELFA, Source, YOUNG,
 };
 
 const FORCE: Style = Style::Unit(Dimension::Force);
@@ -58,20 +58,31 @@ impl Rows<'_> {
     fn strength(&mut self) {
         let (answer, view) = (self.answer, self.view);
         if let Some(gate) = answer.arms {
-            let of = |taken: PullTaken| ranged(taken.through_the_stroke(), 2, view);
-            let mut workings = vec![format!(
-                "Your measured pull, brought to the weakest point of the stroke: times {} if taken overhead, 1 if at the lowest point, {} if it is the load of ten repetitions.",
-                of(PullTaken::Overhead),
-                of(PullTaken::TenRepetitions)
-            )];
-            if answer.hands == Arms::One {
-                workings.push(format!("One arm at a time gives {} of what two give.", plain(ONE_ARM, 2, view)));
+            let mut workings = Vec::new();
+            let mut sources = vec![JUDGED];
+            if let Some(measured) = answer.measured {
+                let through = ranged(measured.taken.through_the_stroke(), 2, view);
+                let pull = newtons(measured.pull.in_newtons(), view);
+                let (why, source) = match measured.taken {
+                    PullTaken::Overhead => ("arms pull harder overhead than where the stroke ends", LA_DELFA),
+                    PullTaken::LowestPoint => ("it was taken where the stroke ends", LA_DELFA),
+                    PullTaken::TenRepetitions => ("what goes ten times is 80 % of what goes once", JOHNSON),
+                };
+                let one_arm = ranged(ONE_ARM, 2, view);
+                let arms = match (measured.arms, answer.hands) {
+                    (Arms::Two, Arms::One) => format!(" × {one_arm} for one arm at a time"),
+                    (Arms::One, Arms::Two) => format!(" ÷ {one_arm} for two arms"),
+                    _ => String::new(),
+                };
+                let given = newtons(gate.capacity.likely, view);
+                workings.push(format!("measured pull {pull} × {through}{arms} = {given}: {why}"));
+                sources.push(source);
             }
             self.gate(
-                [("armPull", "pull your arms give"), ("armShare", "of that, one stroke takes")],
+                [("armPull", "pull your arms give"), ("armShare", "share of your arms' pull in one stroke")],
                 gate,
                 workings,
-                &[LA_DELFA, JOHNSON, JUDGED],
+                &sources,
             );
         }
         if let Some(gate) = answer.grasp {
@@ -94,7 +105,7 @@ impl Rows<'_> {
                 of(Hold::HandLoop)
             );
             self.gate(
-                [("handHold", "pull your hands hold"), ("handShare", "of that, one stroke takes")],
+                [("handHold", "pull your hands hold"), ("handShare", "share of your hands' hold in one stroke")],
                 gate,
                 vec![grip, held],
                 &[YOUNG, CROSBY, JUDGED],
@@ -105,8 +116,8 @@ impl Rows<'_> {
                 "Of {} reckoned climbs, each with every uncertain figure drawn from its range, the share in which arms and hands give what one pull takes and the stroke gains height.",
                 plain(f64::from(answer.samples), 0, view)
             )];
-            let names = ("chance", "chance that one pull comes off");
-            self.add(names, Spread::point(verdict.chance), Style::Percent, workings, &[JUDGED]);
+            let names = ("chance", "chance of one pull, by these figures alone");
+            self.add(names, Spread::point(verdict.chance), Style::Chance, workings, &[JUDGED]);
         }
     }
 
@@ -148,13 +159,18 @@ impl Rows<'_> {
             "A stroke that gains nothing never comes to the height, however often.".to_owned()
         };
         self.add(("strokes", "strokes to the height"), strokes, Style::Whole, vec![counted], &[GEOMETRY]);
-        let reach = format!(
-            "Your own figure, or from your stature: {} × stature + {} from overhead down to the chest, of which {} is used sitting upright, all of it leaning back or with a hand loop.",
-            plain(TO_CHEST.0, 4, view),
-            small_length(TO_CHEST.1, 2, view),
-            ranged(share_used(Posture::Upright, Hold::BareRope), 2, view)
-        );
-        self.add(("handTravel", "rope pulled each stroke"), travel, LENGTH, vec![reach], &[ANSUR, JUDGED]);
+        let (reach, sources) = if answer.travel_is_own {
+            ("Your own figure.".to_owned(), &[GEOMETRY][..])
+        } else {
+            let reach = format!(
+                "From your stature: {} × stature + {} from overhead down to the chest, of which {} is used sitting upright, all of it leaning back or with a hand loop.",
+                plain(TO_CHEST.0, 4, view),
+                small_length(TO_CHEST.1, 2, view),
+                ranged(share_used(Posture::Upright, Hold::BareRope), 2, view)
+            );
+            (reach, &[ANSUR, JUDGED][..])
+        };
+        self.add(("handTravel", "rope pulled each stroke"), travel, LENGTH, vec![reach], sources);
         if let Some(rope) = answer.rope_handled {
             let workings = vec!["strokes × (gain + setback) × rope for each unit of height".to_owned()];
             self.add(("ropeHandled", "rope through your hands"), rope, LENGTH, workings, &[GEOMETRY]);
@@ -169,7 +185,7 @@ impl Rows<'_> {
             let workings =
                 vec![format!("strokes × ({pull} s a pull{moved}). Rests come on top and are not reckoned yet.")];
             let style = Style::Unit(Dimension::Duration);
-            self.add(("workingTime", "time without any rest"), time, style, workings, &[JUDGED]);
+            self.add(("workingTime", "pulling time alone, no rests"), time, style, workings, &[JUDGED]);
         }
     }
 
@@ -203,8 +219,8 @@ impl Rows<'_> {
             "What the rope pulls on the crotch × {} for climbing in jerks. A slip or a catch loads it far more, and is not reckoned here.",
             ranged(CLIMBING_PEAK, 1, view)
         )];
-        let names = ("anchorLoad", "peak load on the anchor");
-        self.add(names, answer.anchor, FORCE, workings, &[GEOMETRY, TREE_RESCUE, JUDGED]);
+        let names = ("anchorLoad", "load on the anchor, climbing in jerks");
+        self.add(names, answer.anchor, FORCE, workings, &[GEOMETRY, JUDGED]);
     }
 
     /// Whether every turn's share is the climber's own figure.
@@ -258,7 +274,7 @@ fn advantage_workings(answer: &Answer, view: View) -> Vec<String> {
             kept += &format!("{} {}{own}, ", turn.kind.named().noun, plain(turn.kept.likely, 2, view));
         }
         let drag = plain(answer.drag.likely, 2, view);
-        workings.push(format!("Kept at each turn, from the hand: {kept}and past the sliding hitch {drag}."));
+        workings.push(format!("Kept at each turn, from the hand: {kept}and past each hitch that slides {drag}."));
     }
     workings
 }

@@ -19,8 +19,7 @@ mod verdict;
 pub use can_i_climb::report;
 pub use error::{error_lines, message};
 pub use notice::notice;
-#[cfg(feature = "wasm")]
-pub(crate) use record::records;
+pub(crate) use record::{IsPlain, Plain};
 pub use report::{
     CautionLine, Drawing, DrawnRope, DrawnStop, ErrorLine, Figure, Level, PartLine, Report, SourceLine, Strand,
     Tension, VerdictLine, WorkDone,

@@ -24,7 +24,8 @@ fn part_line(answer: &Answer, part: &PartFact, view: View) -> PartLine {
         Some(drop) if drop > Length::metres(0.0) => {
             format!("If it fails, a knot holds you after a drop of about {}.", metres(drop.in_metres(), view))
         }
-        _ => "If it fails at rest, something else still holds you.".to_owned(),
+        _ => "If it fails while you hang at rest, something else still holds you. While you pull is not reckoned here."
+            .to_owned(),
     };
     let at = part.stop.map_or_else(String::new, |stop| format!("-{stop}"));
     PartLine {

@@ -1,7 +1,7 @@
 //! Small words that sentences are made of.
 
 use crate::field::Spread;
-use crate::quantity::{CENTIMETRE, Dimension, INCH, System, View, plain, written};
+use crate::quantity::{CENTIMETRE, Dimension, INCH, KILOGRAM_FORCE, System, View, plain, written};
 
 /// What people call a field, for use inside a sentence.
 pub(super) fn noun(field: &str) -> String {
@@ -10,6 +10,16 @@ pub(super) fn noun(field: &str) -> String {
 
 pub(super) fn newtons(value: f64, view: View) -> String {
     written(value, Dimension::Force, view)
+}
+
+/// A pull, also as scales show it: "321 N (33 kgf)", "72 lbf".
+pub(super) fn pull(value: f64, view: View) -> String {
+    let text = newtons(value, view);
+    if view.system == System::Us {
+        text
+    } else {
+        format!("{text} ({} kgf)", plain(KILOGRAM_FORCE.count(value), 0, view))
+    }
 }
 
 pub(super) fn metres(value: f64, view: View) -> String {

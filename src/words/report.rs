@@ -151,6 +151,8 @@ records! {
         pub first: String,
         /// The smallest change that would move it, or what comes next.
         pub second: String,
+        /// The defaults it rests on; empty where all was said.
+        pub assumed: String,
         /// What has not been entered yet.
         pub missing: Vec<ErrorLine>,
         /// The figures, in the order to show them.

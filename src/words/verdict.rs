@@ -1,9 +1,10 @@
 //! The verdict, what decides it, and what would move it.
 
-use super::phrase::{metres, newtons};
+use super::phrase::{metres, pull};
 use super::{ErrorLine, VerdictLine};
 use crate::climber::{HAND_TRAVEL, Hold, MEASURED_PULL, Posture, STATURE};
-use crate::quantity::{View, percent, plain};
+use crate::field::Kind;
+use crate::quantity::{View, percent, plain, written};
 use crate::question::can_i_climb::{Answer, Decided, Gate, Level, Missing, Verdict};
 
 pub(super) fn verdict_line(verdict: Option<Verdict>) -> VerdictLine {
@@ -18,11 +19,11 @@ pub(super) fn verdict_line(verdict: Option<Verdict>) -> VerdictLine {
 
 /// What decides the verdict, in a sentence.
 pub(super) fn first(answer: &Answer, view: View) -> String {
-    let need = newtons(answer.need.likely, view);
+    let need = pull(answer.need.likely, view);
     let (Some(verdict), Some(arms), Some(grasp)) = (answer.verdict, answer.arms, answer.grasp) else {
         return unmeasured(answer, &need, view);
     };
-    let have = |gate: Gate| newtons(gate.capacity.likely, view);
+    let have = |gate: Gate| pull(gate.capacity.likely, view);
     let (arms_give, hands_hold) = (have(arms), have(grasp));
     let often = plain(verdict.chance * 100.0, 0, view);
     let comes_off = |who: &str, have: &str| {
@@ -32,10 +33,11 @@ pub(super) fn first(answer: &Answer, view: View) -> String {
     };
     match (verdict.decided, verdict.level) {
         (Decided::Missing, _) => format!(
-            "One pull is in your arms and hands: it takes about {need}, {} of what your arms give and {} of what your hands hold. It is not yet a plan: {}.",
+            "It is not yet a plan: {}. One pull takes about {need}, {} of what your arms give and {} of what your hands hold{}.",
+            not_entered(answer),
             percent(arms.share.likely, view),
             percent(grasp.share.likely, view),
-            not_entered(answer)
+            how_many(answer, view)
         ),
         (Decided::Stroke, _) => format!(
             "{} would not rise: the hitch gives back {} at every stroke, at least as much as a stroke brings.",
@@ -57,6 +59,14 @@ pub(super) fn first(answer: &Answer, view: View) -> String {
             "arms and hands",
             &format!("your arms give about {arms_give} and your hands hold about {hands_hold}"),
         ),
+    }
+}
+
+/// How many pulls the climb is; nothing where that is not known.
+fn how_many(answer: &Answer, view: View) -> String {
+    match answer.strokes {
+        Some(strokes) => format!("; the climb is about {} such pulls", plain(strokes.likely.ceil(), 0, view)),
+        None => String::new(),
     }
 }
 
@@ -101,7 +111,7 @@ fn not_entered(answer: &Answer) -> String {
 /// The smallest change that would move the verdict, or what comes next.
 pub(super) fn second(answer: &Answer, view: View) -> String {
     let Some(verdict) = answer.verdict else {
-        return "Measure your pull with a chair, a bathroom scale and a fixed rope, and enter it; that needs no gear."
+        return "Measure your pull with a luggage scale or a bathroom scale, somebody beside you, and enter it."
             .to_owned();
     };
     let stronger = match (verdict.decided, verdict.stronger) {
@@ -120,11 +130,16 @@ pub(super) fn second(answer: &Answer, view: View) -> String {
     };
     let change = format!("{change} {}", by(stronger, than, as_much, view));
     let less = share(1.0 - 1.0 / stronger, view);
-    let next = if verdict.level == Level::OutOfReach { "bring it to your limit" } else { "make one pull likely" };
+    let next = if verdict.level == Level::OutOfReach {
+        "make one pull possible, though not a climb"
+    } else {
+        "make one pull likely"
+    };
     if verdict.decided == Decided::Hands && !answer.hold.is_best() {
         format!("{change}, or a pull that takes {less} less, would {next}; a hand loop or a handle is the usual way.")
     } else {
-        format!("{change}, or a pull that takes {less} less (less kit, better turns, more advantage), would {next}.")
+        let how = if answer.ideal > 1.0 { "less kit, better turns" } else { "less kit, a rig with more advantage" };
+        format!("{change}, or a pull that takes {less} less ({how}), would {next}.")
     }
 }
 
@@ -152,7 +167,25 @@ fn by(times: f64, more: &str, as_much: &str, view: View) -> String {
 
 /// So many per cent, or "a little" where they would be nought.
 fn share(share: f64, view: View) -> String {
-    if share < 0.005 { "a little".to_owned() } else { percent(share, view) }
+    if share < 0.05 { "a little".to_owned() } else { percent(share, view) }
+}
+
+/// The defaults the answer rests on, in a sentence; nothing where all was said.
+pub(super) fn assumed(answer: &Answer, view: View) -> String {
+    let mut text = String::new();
+    for row in &answer.assumed {
+        let value = match row.kind {
+            Kind::Choice { options, likely } => {
+                options.iter().find(|option| Some(option.id) == likely).map(|option| option.noun.to_owned())
+            }
+            Kind::Quantity(limits) => limits.likely.map(|likely| written(likely.likely, limits.dimension, view)),
+        };
+        if let Some(value) = value {
+            text += if text.is_empty() { "Reckoned with, unless you say otherwise: " } else { "; " };
+            text = text + row.noun + ", " + &value;
+        }
+    }
+    if text.is_empty() { text } else { text + "." }
 }
 
 /// What has not been entered yet, in sentences.

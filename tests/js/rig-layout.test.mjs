@@ -68,6 +68,13 @@ test("a backup and a knot take places of their own", () => {
   assert.deepEqual(stops.map((one) => one.column), [0, 0, 0, 0, 0, 1, 2, 2, 2]);
 });
 
+test("hands with a column to themselves come down to the lowest part of their body, others stay in the rope's order", () => {
+  const at = ({ ropes }) => ropes[0].stops.find((one) => one.kind === "hand").rank;
+  assert.equal(at(rigLayout(tail(1))), 1);
+  assert.equal(at(rigLayout(handOverHand)), 0);
+  assert.equal(at(rigLayout(movingRope)), 0);
+});
+
 test("a turn opens towards the strands that leave it", () => {
   const [, , , lower, upper] = rigLayout(tail(1)).ropes[0].stops;
   assert.equal(lower.opens, -1);
@@ -76,7 +83,7 @@ test("a turn opens towards the strands that leave it", () => {
 
 test("tensions stand on strands that have a length, and not on a loose tail", () => {
   const texts = rigLayout(tail(1)).ropes[0].runs.map((run) => run.text);
-  assert.deepEqual(texts, ["0 N", "1 N", null, "3 N", "4 N", null]);
+  assert.deepEqual(texts, ["0 N", "1 N", "2 N", "3 N", "4 N", null]);
 });
 
 test("a turn passed straight through bends nothing", () => {

@@ -21,7 +21,12 @@ test("three boxes filled give what a pull takes, and say what a verdict still ne
   assert.match(verdict, /no verdict yet/iu);
   assert.ok(first.length > 20 && second.length > 20);
   assert.ok(figures.some((text) => /\d+ N\b/u.test(text)), "a pull in newtons");
-  assert.ok(await page.locator("#missing a[href='#can-i-climb-measuredPull']").isVisible());
+  assert.ok(await page.locator("#can-enter a[href='#can-i-climb-measuredPull']").isVisible());
+  assert.equal(await page.locator("#can-enter li:not(:has(a))").count(), 0, "what can be entered leads to its box");
+  assert.ok((await page.locator("#cannot-check li").count()) >= 1);
+  assert.equal(await page.locator("#cannot-check a").count(), 0, "what has no box leads nowhere");
+  assert.match(await page.locator("#effort").innerText(), /doing the sum \d+ times .* nobody made these climbs/u);
+  assert.equal(await page.locator("#assumed").isVisible(), (await page.locator("#assumed").textContent()) !== "");
   assert.equal(await page.locator("#drawing svg[role=img] desc").count(), 1);
   assert.ok((await page.locator("#tables tbody tr").count()) >= 8);
   assert.deepEqual(page.complaints, []);
@@ -34,9 +39,7 @@ for (const { who, plan, pull, words } of [
   test(`a verdict is a shape, a word and two sentences: ${who}`, async () => {
     const page = await opened();
     await fillNeeded(page, plan);
-    await page.locator("summary", { hasText: "What you measured" }).click();
     await box(page, "measuredPull").fill(pull);
-    await box(page, "stature").evaluate((one) => { one.closest("details").open = true; });
     await box(page, "stature").fill("172 cm");
     await settled(page);
     const said = await reading(page);
@@ -44,7 +47,8 @@ for (const { who, plan, pull, words } of [
     assert.ok(said.first.length > 20 && said.second.length > 20);
     assert.ok(said.figures.length >= 10, `${said.figures.length} figures`);
     assert.notEqual(await page.locator(".verdict .shape path").getAttribute("d"), "");
-    assert.match(await page.locator("#missing").innerText(), /way down/iu);
+    assert.match(await page.locator("#cannot-check").innerText(), /way down/iu);
+    assert.ok(await page.locator("#can-enter").isHidden(), "all that can be entered is");
   });
 }
 
@@ -65,6 +69,103 @@ test("the example fills the form, is marked as one, and loses the mark when chan
   assert.deepEqual(await numbersShown(page), []);
   await settled(page);
   assert.ok(!page.url().includes("#"));
+});
+
+for (const wiping of [["#show-example"], ["#start-again"], ["#show-example", "#start-again"]]) {
+  test(`what was typed can be put back after ${wiping.join(" and ")}, until the next typing`, async () => {
+    const page = await opened();
+    const putBack = page.locator("#put-back");
+    assert.ok(await page.locator("#start-again").isHidden(), "an empty form has nothing to start again");
+    await fillNeeded(page, { bodyMass: "8x", climbHeight: "8,25" });
+    await box(page, "climbHeight").fill("9");
+    await box(page, "climbHeight").blur();
+    assert.ok(await putBack.isHidden());
+    await settled(page);
+    const typed = await boxes(page);
+    for (const button of wiping) {
+      await page.locator(button).focus();
+      await page.keyboard.press("Enter");
+    }
+    assert.notDeepEqual(await boxes(page), typed);
+    assert.notEqual(await page.evaluate(() => document.activeElement.tagName), "BODY", "the focus is not lost");
+    await putBack.click();
+    assert.deepEqual(await boxes(page), typed);
+    assert.ok(await putBack.isHidden());
+    await page.click(wiping[0]);
+    assert.ok(await putBack.isVisible());
+    await box(page, "bodyMass").fill("70");
+    assert.ok(await putBack.isHidden());
+  });
+}
+
+test("after an example alone there is nothing of one’s own to put back", async () => {
+  const page = await opened();
+  await page.click("#show-example");
+  await page.click("#start-again");
+  assert.ok(await page.locator("#put-back").isHidden());
+  assert.equal(await page.evaluate(() => document.activeElement.id), "show-example");
+});
+
+test("boxes that the chosen rig has no use for are put away, keep what is in them, and never hide a fault", async () => {
+  const page = await opened();
+  await fillNeeded(page);
+  await page.locator("summary", { hasText: "Your rig’s parts" }).click();
+  const shown = async () => (await page.$$eval("[data-for] [data-field]", (all) => all.filter((one) => one.checkVisibility()).map((one) => one.dataset.field))).join(" ");
+  assert.equal(await shown(), "upperTurn lowerTurn upperEfficiency lowerEfficiency stackLength");
+  await box(page, "backup").selectOption("tail-knot");
+  assert.match(await shown(), /knotSlack/u);
+  await box(page, "stackLength").fill("50 cm");
+  await box(page, "rig").selectOption("hand-over-hand");
+  assert.equal(await shown(), "knotSlack");
+  await settled(page);
+  assert.match(page.url(), /stackLength=50cm/u, "still in the link");
+  await box(page, "rig").selectOption("tail-3");
+  assert.equal(await box(page, "stackLength").inputValue(), "50 cm");
+  await box(page, "stackLength").fill("long");
+  await box(page, "rig").selectOption("hand-over-hand");
+  await settled(page);
+  assert.equal(await shown(), "stackLength knotSlack");
+  assert.ok(await problem(page, "stackLength").isVisible());
+});
+
+test("the hint on units promises what every box takes", async () => {
+  const page = await opened();
+  const hint = await page.locator("#view .hint").innerText();
+  const pairs = [["bodyMass", ["80 kg", "12 st 8 lb"]], ["climbHeight", ["11 m", "36 ft"]], ["measuredPull", ["45 kgf", "100 lbf"]]];
+  await box(page, "rig").selectOption("tail-3");
+  for (const at of [0, 1]) {
+    for (const [name, texts] of pairs) {
+      assert.ok(hint.includes(texts[at]), `${texts[at]} is not in the hint`);
+      await box(page, name).fill(texts[at]);
+    }
+    await settled(page);
+    assert.equal(await page.locator(".error:visible").count(), 0);
+    assert.ok(await verdict(page).isVisible());
+  }
+});
+
+test("on a phone the bar below the form shows the pull while there is no verdict", async () => {
+  const page = await site.page({ viewport: { width: 390, height: 844 } });
+  await page.goto(site.url);
+  await fillNeeded(page);
+  await settled(page);
+  const pull = (await page.locator("[data-figure=pullNeeded] .value").innerText()).replace(/\s/gu, " ");
+  const glance = page.locator("#glance");
+  assert.equal((await glance.innerText()).replace(/\s/gu, " "), `No verdict yet: one pull takes ${pull}`);
+  await box(page, "measuredPull").fill("600 N");
+  await settled(page);
+  assert.equal(await glance.innerText(), await verdict(page).innerText());
+});
+
+test("the words of the trade are explained on the page", async () => {
+  const page = await site.page({ javaScriptEnabled: false });
+  await page.goto(site.url);
+  await page.locator("summary", { hasText: "Words used here" }).click();
+  for (const word of ["rope’s tail", "friction hitch", "lower hitch", "upper hitch", "turn", "crotch", "stroke", "setback", "stack length", "real advantage", "single part"]) {
+    const line = page.locator("dt", { hasText: new RegExp(`^${word}$`, "u") }).locator("+ dd");
+    assert.ok(await line.isVisible(), word);
+    assert.ok((await line.innerText()).length > 20, word);
+  }
 });
 
 test("the example in feet and pounds is a plan without errors too", async () => {
@@ -153,6 +254,7 @@ test("another unit system changes the answers and never what was typed", async (
 test("a form filled wrongly throughout loses nothing and names every box", async () => {
   const page = await opened();
   for (const group of await page.locator("form > details > summary").all()) await group.click();
+  await box(page, "backup").selectOption("tail-knot");
   const wrong = ["1,200", "-4", "abc", "1e999", "12 parsecs", "NaN", "nought", "1.2.3"];
   const names = await page.$$eval("form [data-field] input", (all) => all.map((one) => one.name));
   assert.ok(names.length >= 12, `${names.length} boxes`);

@@ -12,7 +12,6 @@ async function planned(options) {
   const page = await site.page(options);
   await page.goto(site.url);
   await fillNeeded(page, { bodyMass: "83.5", climbHeight: "11" });
-  await page.locator("summary", { hasText: "What you measured" }).click();
   await box(page, "measuredPull").fill("95 lbf");
   await page.locator("summary", { hasText: "Your rig’s parts" }).click();
   await box(page, "lowerTurn").selectOption("bush-pulley");
@@ -66,12 +65,39 @@ test("a link of a form that this page does not know is told and kept", async () 
   assert.match(page.url(), /v=99/u);
 });
 
-test("what cannot be read is not put into the address", async () => {
+test("a choice in a link that this page does not know is asked for by the name of its box", async () => {
+  const page = await site.page();
+  await page.goto(`${site.url}#v=1&q=can-i-climb&f=1&u=si&bodyMass=64kg&climbHeight=9m&rig=tail-9`);
+  const noun = (await page.locator("label[for=can-i-climb-rig]").innerText()).trim().toLowerCase();
+  const notices = (await page.locator("#notices li").allInnerTexts()).map((text) => text.toLowerCase());
+  assert.deepEqual(notices, [`this link asks for “tail-9” in the box “${noun}”, which this page does not know; choose one.`]);
+  await settled(page);
+  assert.match(page.url(), /tail-9/u);
+});
+
+test("what cannot be read is neither put into the address nor copied", async () => {
   const page = await planned();
   const before = page.url();
-  await box(page, "bodyMass").fill("sixty");
+  await box(page, "setback").fill("some");
   await settled(page);
   assert.equal(page.url(), before);
+  for (const button of ["#copy-link", "#copy-link-without"]) {
+    await page.click(button);
+    assert.equal(await page.locator("#copied-text").innerText(), "First mend the boxes marked above.");
+    assert.ok(await page.locator("#copied-link").isHidden());
+  }
+  await box(page, "setback").fill("3 in");
+  await settled(page);
+  await page.click("#copy-link");
+  assert.equal(await page.locator("#copied-link").inputValue(), page.url());
+});
+
+test("an address is left alone while nothing can be written into it", async () => {
+  const page = await site.page();
+  await page.goto(site.url);
+  await box(page, "bodyMass").fill("sixty");
+  await settled(page);
+  assert.equal(page.url(), site.url);
 });
 
 test("copying gives the whole link and says what it carries", async () => {

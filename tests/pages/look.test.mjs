@@ -129,6 +129,29 @@ test("no words of the drawing lie on other words", async () => {
       }).map((one) => one.textContent);
     });
     assert.deepEqual(outside, [], rig);
+    const adrift = await page.$$eval(".rig-drawing text.stop", (all) => {
+      const bands = [...all[0].ownerSVGElement.querySelectorAll(".band")].map((one) => one.getBoundingClientRect());
+      return all.filter((one) => {
+        const at = one.getBoundingClientRect();
+        return !bands.some((band) => at.top >= band.top - 1 && at.bottom <= band.bottom + 1);
+      }).map((one) => one.textContent);
+    });
+    assert.deepEqual(adrift, [], `${rig}: words inside the band of their body`);
+    const figure = await page.locator(".rig-drawing .sitter").boundingBox();
+    const bar = await page.locator(".rig-drawing .bar").boundingBox();
+    assert.ok(bar.x <= figure.x + figure.width && figure.x <= bar.x + bar.width && figure.y < bar.y && bar.y < figure.y + figure.height, `${rig}: somebody hangs from the bar`);
+    const onFigure = await page.$$eval(".rig-drawing text", (all) => {
+      const figure = all[0].ownerSVGElement.querySelector(".sitter").getBoundingClientRect();
+      return all.filter((one) => {
+        const at = one.getBoundingClientRect();
+        return at.left < figure.right && figure.left < at.right && at.top < figure.bottom && figure.top < at.bottom;
+      }).map((one) => one.textContent);
+    });
+    assert.deepEqual(onFigure, [], `${rig}: words clear of the climber`);
+    const tensions = await page.locator(".rig-drawing .tension").count();
+    assert.equal(tensions, await page.locator("#tables table").first().locator("tbody tr").count(), `${rig}: every strand has its pull`);
+    const singles = await page.locator(".single-word").allInnerTexts();
+    assert.ok(singles.length > 0 && singles.every((text) => text === "◆ single: nothing backs it up"));
   }
 });
 

@@ -57,6 +57,9 @@ test("from disk a link is made that another copy opens", async () => {
   const text = await page.locator("#copied-link").inputValue();
   assert.match(text, /^(#|https:\/\/)[^ ]*v=1&/u);
   assert.doesNotMatch(text, /file:/u);
+  const said = await page.locator("#copied-text").innerText();
+  assert.equal(said.startsWith("Part of a link: paste it after the address of any copy of this page."), text.startsWith("#"));
+  assert.match(await page.locator(".foot").innerText(), /Save page as/u);
   const other = await site.page();
   await other.goto(address + text.slice(text.indexOf("#")));
   await settled(other);

@@ -1,8 +1,8 @@
 //! What the question answers: facts, without words.
 
 use super::Verdict;
-use crate::climber::{Arms, Hold, Posture};
-use crate::field::Spread;
+use crate::climber::{Arms, Hold, Measured, Posture};
+use crate::field::{Row, Spread};
 use crate::gear::TurnKind;
 use crate::quantity::Length;
 use crate::reeving::{Rig, RigName, Stop, What};
@@ -29,10 +29,14 @@ pub enum Caution {
     Arithmetic,
     /// One pull is reckoned, not many.
     OnePullOnly,
+    /// The pull that was entered is more than the climber weighs.
+    PullOverWeight,
     /// A nearly full pull cannot be repeated.
     HardPull,
     /// The lower hitch alone holds the climber.
     SingleHitch,
+    /// Two hitches grabbed together both let go.
+    StackedHitches,
     /// A knot catches only after a drop.
     DropToKnot {
         /// How far, most likely.
@@ -112,6 +116,10 @@ pub struct Answer {
     pub rig: Arc<Rig>,
     /// How many hands pull at a time.
     pub hands: Arms,
+    /// The pull that was measured.
+    pub measured: Option<Measured>,
+    /// The fields whose defaults the answer rests on.
+    pub assumed: Vec<&'static Row>,
     /// What the hands hold.
     pub hold: Hold,
     /// How the climber sits.
@@ -138,6 +146,8 @@ pub struct Answer {
     pub grasp: Option<Gate>,
     /// Whether the hands' figure rests on the arms' for want of a grip.
     pub grip_is_reckoned: bool,
+    /// Whether the rope pulled is the climber's own figure.
+    pub travel_is_own: bool,
     /// The rope that the hands take in a stroke.
     pub travel: Option<Spread>,
     /// How far the upper hitch can stand above the lower one, where there is one and the reach is known: a stroke gains

@@ -1,6 +1,6 @@
 //! From inputs to an answer.
 
-use super::climb::{Climb, float, hands_on};
+use super::climb::{Climb, float, hands_at_it};
 use super::verdict::{Decided, verdict};
 use super::{Answer, Caution, Gate, Inputs, Missing, PartFact, TurnFact, Verdict};
 use crate::chance::{Draws, Likely, sort, spread_of};
@@ -8,7 +8,7 @@ use crate::field::Spread;
 use crate::float;
 use crate::gear::TurnKind;
 use crate::quantity::Length;
-use crate::reeving::{Drive, Losses, Part, Rig, drop_after, single_parts, statics, untended_hitches};
+use crate::reeving::{Drive, Losses, Part, Rig, What, drop_after, single_parts, statics, untended_hitches};
 
 /// Whether this person can make one pull of this climb, and how many pulls it is.
 ///
@@ -35,7 +35,9 @@ pub fn ask(inputs: &Inputs, effort: crate::question::Effort) -> Answer {
     let mut answer = Answer {
         rig_name: reeved.name,
         rig: reeved.rig.clone(),
-        hands: hands_on(reeved.name),
+        hands: hands_at_it(inputs),
+        measured: inputs.measured,
+        assumed: inputs.assumed.clone(),
         hold: inputs.hold,
         posture: inputs.posture,
         turns: reeved.turns.clone(),
@@ -49,6 +51,7 @@ pub fn ask(inputs: &Inputs, effort: crate::question::Effort) -> Answer {
         arms: gate(|climb| climb.arms),
         grasp: gate(|climb| climb.hands),
         grip_is_reckoned: inputs.grip.is_none(),
+        travel_is_own: inputs.hand_travel.is_some(),
         travel: maybe(&|climb| climb.travel),
         room: maybe(&|climb| climb.room),
         gain: maybe(&|climb| climb.gain),
@@ -161,8 +164,11 @@ fn cautions(inputs: &Inputs, answer: &Answer) -> Vec<Caution> {
             cautions.push(caution);
         }
     };
+    let over_weight = inputs.measured.is_some_and(|measured| measured.pull > inputs.body_mass.weight());
+    when(over_weight, Caution::PullOverWeight);
     when(hard, Caution::HardPull);
     when(single_hitch, Caution::SingleHitch);
+    when(answer.rig.stops().any(|stop| stop.backup && matches!(stop.what, What::Hitch(_))), Caution::StackedHitches);
     if let Some(by) = drop {
         // The drop is in proportion to the slack: geometry.
         let up_to = by * (inputs.rig.slack.high / inputs.rig.slack.likely);

@@ -2,7 +2,9 @@
 
 use super::inputs::Inputs;
 use crate::chance::Pick;
-use crate::climber::{Arms, Grip, Hold, PULL_OVER_GRIP, PULL_TIME, RESET_TIME, arm_pull, held_by, reach, share_used};
+use crate::climber::{
+    ANOTHER_DAY, Arms, Grip, Hold, ONE_ARM, PULL_OVER_GRIP, PULL_TIME, RESET_TIME, for_arms, held_by, reach, share_used,
+};
 use crate::quantity::{Mass, Quantity};
 use crate::reeving::{BodyKind, Drive, Forces, Fraction, Losses, RigName, statics};
 
@@ -32,7 +34,6 @@ pub(super) struct Climb {
 
 // Each thing that varies has a number of its own for ever: see `Draws`.
 const KIT: u32 = 0;
-const DRAG: u32 = 1;
 const THROUGH_THE_STROKE: u32 = 2;
 const SHARE_OF_REACH: u32 = 3;
 const REACH: u32 = 4;
@@ -42,17 +43,20 @@ const PULLING: u32 = 7;
 const RESETTING: u32 = 8;
 const ROUGHNESS: u32 = 9;
 const GRIP: u32 = 10;
+const ONE_OF_TWO: u32 = 11;
+const DAY: u32 = 12;
 const HOLDS: u32 = 20;
 const TURNS: u32 = 100;
+const HITCHES: u32 = 200;
 
 /// The peak load on the anchor while climbing, over the load standing still (judged).
 pub const CLIMBING_PEAK: crate::field::Spread = crate::field::Spread::new(1.2, 1.5, 2.0);
 
 /// How many hands pull at a time.
-pub(super) const fn hands_on(rig: RigName) -> Arms {
-    match rig {
+pub(super) fn hands_at_it(inputs: &Inputs) -> Arms {
+    match inputs.rig.name {
         RigName::HandOverHand => Arms::One,
-        RigName::TailThree => Arms::Two,
+        RigName::TailThree => inputs.arms,
     }
 }
 
@@ -80,7 +84,7 @@ impl Climb {
             weight,
             advantage,
             need,
-            arms: arms(inputs, pick, hands_on(inputs.rig.name)),
+            arms: arms(inputs, pick, hands_at_it(inputs)),
             hands: hands(inputs, pick),
             travel: stroke.travel,
             room: stroke.room,
@@ -114,7 +118,7 @@ fn forces(inputs: &Inputs, pick: &dyn Pick) -> Option<Forces<f64>> {
     let reeved = &inputs.rig;
     let losses = reeved.tested.clone().unwrap_or_else(|| Losses {
         turns: (TURNS..).zip(&reeved.turns).map(|(thing, turn)| pick.of(thing, turn.kept)).collect(),
-        hitches: vec![pick.of(DRAG, reeved.drag); reeved.pull.grips.len()],
+        hitches: (HITCHES..).zip(&reeved.pull.grips).map(|(thing, _)| pick.of(thing, reeved.drag)).collect(),
     });
     statics(&reeved.rig, &reeved.pull, &reeved.motion, &losses, &Drive::Pull(1.0, Vec::new())).ok()
 }
@@ -122,7 +126,8 @@ fn forces(inputs: &Inputs, pick: &dyn Pick) -> Option<Forces<f64>> {
 fn arms(inputs: &Inputs, pick: &dyn Pick, pulls_with: Arms) -> Option<f64> {
     let measured = inputs.measured?;
     let through = pick.of(THROUGH_THE_STROKE, measured.taken.through_the_stroke());
-    Some(arm_pull(measured.pull.in_newtons(), through, measured.arms, pulls_with))
+    let arms = for_arms(measured.arms, pulls_with, pick.of(ONE_OF_TWO, ONE_ARM));
+    Some(measured.pull.in_newtons() * pick.of(DAY, ANOTHER_DAY) * through * arms)
 }
 
 fn hands(inputs: &Inputs, pick: &dyn Pick) -> Option<f64> {
@@ -132,7 +137,7 @@ fn hands(inputs: &Inputs, pick: &dyn Pick) -> Option<f64> {
     let then = inputs.measured.map_or(1.0, |measured| over_grip(measured.held));
     let reckoned = || arms(inputs, pick, Arms::Two).map(|pull| Grip::reckoned(pull, pick.of(GRIP, PULL_OVER_GRIP)));
     let grip = inputs.grip.or_else(reckoned);
-    held_by(hands_on(inputs.rig.name), over_grip(inputs.hold), grip, proof, then)
+    held_by(hands_at_it(inputs), over_grip(inputs.hold), grip, proof, then)
 }
 
 struct Stroke {

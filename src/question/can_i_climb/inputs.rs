@@ -2,12 +2,12 @@
 
 use super::TurnFact;
 use crate::climber::{
-    Arms, BODY_MASS, GRIP_LEFT, GRIP_RIGHT, Grip, HAND_TRAVEL, HOLD, Hold, KIT_MASS, MEASURED_PULL, POSTURE, PULL_ARMS,
-    PULL_HELD, PULL_TAKEN, Posture, PullTaken, STACK_LENGTH, STATURE,
+    Arms, BODY_MASS, CLIMB_ARMS, GRIP_LEFT, GRIP_RIGHT, Grip, HAND_TRAVEL, HOLD, Hold, KIT_MASS, MEASURED_PULL,
+    Measured, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, Posture, PullTaken, STACK_LENGTH, STATURE,
 };
 use crate::draft::{Draft, Reader};
 use crate::error::{Error, Reason};
-use crate::field::Spread;
+use crate::field::{Row, Spread};
 use crate::gear::{LOWER_EFFICIENCY, LOWER_TURN, UPPER_EFFICIENCY, UPPER_TURN, kept_by};
 use crate::hitch::{HITCH_DRAG, SETBACK};
 use crate::quantity::{Force, Length, Mass, Quantity, Ratio};
@@ -19,19 +19,6 @@ use crate::reeving::{
 };
 use std::sync::Arc;
 
-/// A pull that was measured, and how.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Measured {
-    /// The reading.
-    pub pull: Force,
-    /// How it was taken.
-    pub taken: PullTaken,
-    /// With how many arms.
-    pub arms: Arms,
-    /// What the hands held.
-    pub held: Hold,
-}
-
 /// The inputs of the question. Made only by [`Inputs::of`], so that asking cannot fail.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Inputs {
@@ -40,6 +27,10 @@ pub struct Inputs {
     pub(super) height: Length,
     pub(super) measured: Option<Measured>,
     pub(super) grip: Option<Grip>,
+    /// With how many arms the climber climbs.
+    pub(super) arms: Arms,
+    /// The fields whose defaults the answer rests on.
+    pub(super) assumed: Vec<&'static Row>,
     pub(super) hold: Hold,
     pub(super) stature: Option<Length>,
     pub(super) hand_travel: Option<Length>,
@@ -77,23 +68,29 @@ impl Inputs {
         let kit_mass = reader.spread(&KIT_MASS);
         let pull = reader.maybe(&MEASURED_PULL);
         let (taken, arms, held) = (reader.chosen(&PULL_TAKEN), reader.chosen(&PULL_ARMS), reader.chosen(&PULL_HELD));
+        let climb_arms = reader.maybe(&CLIMB_ARMS);
         let newtons = |force: Force| force.in_newtons();
         let left = reader.maybe(&GRIP_LEFT).map(newtons);
         let right = reader.maybe(&GRIP_RIGHT).map(newtons);
         let (hold, posture) = (reader.chosen(&HOLD), reader.chosen(&POSTURE));
         let (stature, hand_travel) = (reader.maybe(&STATURE), reader.maybe(&HAND_TRAVEL));
         let (setback, stack) = (reader.spread(&SETBACK), reader.spread(&STACK_LENGTH));
+        let assumed = assumed(&reader);
         reader.done(|| {
             let measured = match pull {
                 Some(pull) => Some(Measured { pull, taken: taken?, arms: arms?, held: held? }),
                 None => None,
             };
+            // Nobody is credited with an arm that was not measured.
+            let arms_used = climb_arms.or(measured.map(|measured| measured.arms)).unwrap_or(Arms::Two);
             Some(Self {
                 body_mass: body_mass?,
                 kit_mass: kit_mass?,
                 height: height?,
                 measured,
-                grip: Grip::of(left, right),
+                grip: if arms_used == Arms::One { Grip::of_one_hand(left, right) } else { Grip::of(left, right) },
+                arms: arms_used,
+                assumed,
                 hold: hold?,
                 stature,
                 hand_travel,
@@ -104,6 +101,20 @@ impl Inputs {
             })
         })
     }
+}
+
+/// The fields that have their defaults, of those that matter to this rig and this evidence.
+fn assumed(reader: &Reader<'_>) -> Vec<&'static Row> {
+    let mut assumed: Vec<&'static Row> = vec![&KIT_MASS.row, &HOLD.row, &POSTURE.row, &SETBACK.row];
+    if reader.says(&MEASURED_PULL.row) {
+        assumed.extend([&PULL_TAKEN.row, &PULL_ARMS.row, &PULL_HELD.row]);
+    }
+    if !reader.chooses(&RIG, RigName::HandOverHand) {
+        assumed.extend([&UPPER_TURN.row, &LOWER_TURN.row, &HITCH_DRAG.row, &STACK_LENGTH.row]);
+    }
+    assumed.push(&BACKUP.row);
+    assumed.retain(|row| reader.rests_on_default(row));
+    assumed
 }
 
 fn reeved(reader: &mut Reader<'_>) -> Option<Reeved> {

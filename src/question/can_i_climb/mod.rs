@@ -33,5 +33,5 @@ mod verdict;
 pub use answer::{Answer, Caution, Gate, Missing, PartFact, TurnFact};
 pub use ask::ask;
 pub use climb::CLIMBING_PEAK;
-pub use inputs::{Inputs, Measured};
+pub use inputs::Inputs;
 pub use verdict::{AT_LEAST_WITHIN, Decided, Level, UNDER_IS_OUT, Verdict};
