@@ -90,7 +90,7 @@ fn written(si: f64, view: View) -> String {
     }
 }
 
-/// A whole number of the smaller unit as "9 min 20 s", or "9 min" when nothing is left over.
+/// A whole number of the smaller unit as "1 min 20 s", or "2 min" when nothing is left over.
 fn in_two(number: f64, bigger: &str, smaller: &str, view: View) -> String {
     let whole = (number / SIXTY).floor();
     let left = number - whole * SIXTY;

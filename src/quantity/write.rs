@@ -19,7 +19,7 @@ use super::{Dimension, View};
 /// let us = View { system: System::Us, ..View::default() };
 /// assert_eq!(written(1.905, Dimension::Length, us), "6 ft 3 in");
 /// assert_eq!(written(1234.0, Dimension::Force, View::default()), "1.23 kN");
-/// assert_eq!(written(560.0, Dimension::Duration, View::default()), "9 min 20 s");
+/// assert_eq!(written(560.0, Dimension::Duration, View::default()), "9 min");
 /// ```
 #[must_use]
 pub fn written(si: f64, dimension: Dimension, view: View) -> String {

@@ -25,7 +25,7 @@ fn half_a_step(si: f64, dimension: Dimension, system: System) -> f64 {
         (Dimension::Force, System::Si) => 0.1,
         (Dimension::Force, System::Us) if size > 44.0 => 4.448_221_615_260_5,
         (Dimension::Force, System::Us) => 0.444_822_161_526_05,
-        (Dimension::Duration, _) if size > 599.4 => 60.0,
+        (Dimension::Duration, _) if size > 119.4 => 60.0,
         (Dimension::Duration, _) if size > 9.9 => 1.0,
         (Dimension::Duration, _) => 0.1,
         (Dimension::Ratio, _) => 0.01,

@@ -3,7 +3,7 @@
 use super::TurnFact;
 use crate::climber::{
     Arms, BODY_MASS, CLIMB_ARMS, GRIP_LEFT, GRIP_RIGHT, Grip, HAND_TRAVEL, HOLD, Hold, KIT_MASS, MEASURED_PULL,
-    Measured, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, Posture, PullTaken, STACK_LENGTH, STATURE,
+    Measured, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, Posture, STACK_LENGTH, STATURE,
 };
 use crate::draft::{Draft, Reader};
 use crate::error::{Error, Reason};
