@@ -21,10 +21,27 @@ function cautionItem({ grave, text }) {
     element("span", { class: "grave-word" }, element("span", { "aria-hidden": "true" }, "▲"), " Warning:"), " ", text);
 }
 
-/** How much the answer rests on. */
+/** Where the ranges come from. */
 export function effortText({ samples, more }) {
   if (samples === 0) return "";
-  return `Rests on ${samples} sampled climbs${more ? "; more of them could still move it a little" : ""}.`;
+  const done = `The ranges come from doing the sum ${samples} times with the uncertain figures varied; nobody made these climbs.`;
+  return more ? `${done} Doing it more often could still move them a little.` : done;
+}
+
+/** What stands below the form on a phone: without a verdict at least what a pull takes. */
+export function glanceText({ verdict, figures }) {
+  const pull = verdict.id === "none" ? figures.find(({ id }) => id === "pullNeeded") : undefined;
+  return pull ? `${verdict.text}: one pull takes ${pull.text}` : verdict.text;
+}
+
+/** What is not entered: as links where there is a box for it, and plainly where there is none. */
+function showMissing(missing, fields) {
+  const boxed = ({ fields: ids }) => ids.some((id) => fields.has(id));
+  at("missing").hidden = missing.length === 0;
+  for (const [place, rows] of [["can-enter", missing.filter(boxed)], ["cannot-check", missing.filter((row) => !boxed(row))]]) {
+    at(place).hidden = rows.length === 0;
+    sentenceLinks(at(place).querySelector("ul"), rows, fields);
+  }
 }
 
 function showRig(answer) {
@@ -41,9 +58,9 @@ export function showAnswer(answer, fields) {
   setText(at("verdict-text"), answer.verdict.text);
   setText(at("first"), answer.first);
   setText(at("second"), answer.second);
-  const missing = at("missing");
-  missing.hidden = answer.missing.length === 0;
-  sentenceLinks(missing.querySelector("ul"), answer.missing, fields);
+  setText(at("assumed"), answer.assumed ?? "");
+  at("assumed").hidden = at("assumed").textContent === "";
+  showMissing(answer.missing, fields);
 
   showFigures(at("figures"), answer.figures, new Map(answer.sources.map(({ id, text }) => [id, text])));
   setText(at("effort"), effortText(answer.effort));
@@ -54,7 +71,7 @@ export function showAnswer(answer, fields) {
   at("answer-cautions").querySelector("ul").replaceChildren(...watched.map(cautionItem));
   at("sources").replaceChildren(...answer.sources.map(({ text }) => element("li", {}, text)));
 
-  setText(at("glance"), answer.verdict.text);
+  setText(at("glance"), glanceText(answer));
   at("glance").dataset.verdict = answer.verdict.id;
   verdict.hidden = false;
   at("numbers").hidden = false;

@@ -11,22 +11,28 @@ async function copied(text) {
   }
 }
 
-/** Wires both buttons. `fragment(whole)` writes the link, with or without body and strength, or null. */
+/** Wires both buttons. `fragment(whole)` writes the link, with or without body and strength; "" or null when there is none. */
 export function offerLinks(fragment) {
   const offer = async (whole) => {
     const written = fragment(whole);
     if (written === null) return;
+    at("copied").hidden = false;
+    for (const id of ["copied-label", "copied-link"]) at(id).hidden = written === "";
+    if (written === "") {
+      at("copied-text").textContent = "First mend the boxes marked above.";
+      return;
+    }
     const siteAddress = document.querySelector("meta[name=site-address]")?.content ?? "";
+    at("copied-text").textContent = "";
     const link = linkText(written, siteAddress, location.href);
     const box = at("copied-link");
-    at("copied").hidden = false;
     box.value = link.text;
     box.textContent = link.text;
     const done = await copied(link.text);
     const parts = [
+      link.whole ? "" : "Part of a link: paste it after the address of any copy of this page.",
       done ? "Copied." : "Copy it from the box.",
       whole ? "It carries your weight and strength." : "Your weight and strength are not in it.",
-      link.whole ? "" : "This copy does not know the site’s address: put this text after the address of any copy of this page.",
     ];
     at("copied-text").textContent = parts.filter(Boolean).join(" ");
     if (!done) box.select();

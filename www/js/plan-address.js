@@ -18,7 +18,7 @@ export class PlanAddress {
     this.own = true;
   }
 
-  /** The link's text without `#`, with or without body and strength. */
+  /** The link's text without `#`, with or without body and strength; "" when a box cannot be read. */
   fragment(whole = true) {
     const { draft, rows, question, view } = this.form;
     return this.engine.writeLink(question, whole ? draft : withoutPrivate(draft, [...rows.values()]), view);
@@ -29,8 +29,8 @@ export class PlanAddress {
     if (!this.own) return;
     const bare = location.href.replace(/#.*$/su, "");
     try {
-      const empty = Object.keys(this.form.draft).length === 0;
-      history.replaceState(null, "", empty ? bare : `${bare}#${this.fragment()}`);
+      const written = this.form.isEmpty ? null : this.fragment();
+      if (written !== "") history.replaceState(null, "", written === null ? bare : `${bare}#${written}`);
     } catch {
       // From disk some browsers refuse; the link can still be copied.
     }
@@ -45,7 +45,12 @@ export class PlanAddress {
     }
     this.form.view = link.view;
     const left = this.form.fill(link.draft);
-    if (left.length > 0) notices.push(`This page has no place for: ${left.join(", ")}.`);
+    const boxed = left.filter((id) => this.form.fields.has(id));
+    for (const id of boxed) {
+      notices.push(`This link asks for “${link.draft[id]}” in the box “${this.form.fields.get(id).noun}”, which this page does not know; choose one.`);
+    }
+    const homeless = left.filter((id) => !boxed.includes(id));
+    if (homeless.length > 0) notices.push(`This page has no place for: ${homeless.join(", ")}.`);
     this.own = notices.length === 0;
     return notices;
   }

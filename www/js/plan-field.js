@@ -5,6 +5,9 @@ import { hintText } from "./hint.js";
 export class PlanField {
   constructor(node) {
     this.id = node.dataset.field;
+    this.node = node;
+    // "rig=tail-3": the field belongs to that choice alone.
+    [this.condition, this.wanted] = node.closest("[data-for]")?.dataset.for.split("=") ?? [];
     this.control = node.querySelector("input, select");
     this.label = node.querySelector("label");
     this.unit = node.querySelector("[data-unit]");
@@ -14,6 +17,10 @@ export class PlanField {
 
   get text() {
     return this.control.value;
+  }
+
+  get noun() {
+    return this.row?.noun ?? this.id;
   }
 
   get isEmpty() {
@@ -68,6 +75,10 @@ export class PlanField {
     this.error.hidden = !wrong;
     if (wrong) this.control.setAttribute("aria-invalid", "true");
     else this.control.removeAttribute("aria-invalid");
+  }
+
+  get isShown() {
+    return !this.node.hidden;
   }
 
   get complains() {

@@ -50,6 +50,10 @@ export class PlanForm {
     return draftOf(entries, this.engine.tidy, this.view, this.likelyChoices);
   }
 
+  get isEmpty() {
+    return Object.keys(this.draft).length === 0;
+  }
+
   /** What each choice is when nobody chooses. */
   get likelyChoices() {
     const likely = {};
@@ -81,11 +85,19 @@ export class PlanForm {
     return left;
   }
 
+  /** Puts away the boxes that the choices made have no use for: never one in `wrong`, and what is in them stays. */
+  suit(wrong) {
+    for (const field of this.fields.values()) {
+      const chosen = this.fields.get(field.condition)?.text ?? "";
+      field.node.hidden = chosen !== "" && chosen !== field.wanted && !wrong.has(field.id);
+    }
+  }
+
   /** Says on each folded group how much is inside, so that folding hides nothing. */
   tally() {
     const likely = this.likelyChoices;
     for (const group of this.form.querySelectorAll("details")) {
-      const inside = [...this.fields.values()].filter((field) => group.contains(field.control));
+      const inside = [...this.fields.values()].filter((field) => group.contains(field.control) && field.isShown);
       const entered = inside.filter((field) => !field.isEmpty && field.text !== likely[field.id]).length;
       const wrong = inside.filter((field) => field.complains).length;
       const words = [entered > 0 ? `${entered} entered` : "", wrong > 0 ? `${wrong} to put right` : ""];

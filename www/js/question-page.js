@@ -1,7 +1,8 @@
 import { forgetCopied, offerLinks } from "./copy-link.js";
-import { exampleDraft, isExample, STORY } from "./example.js";
+import { STORY } from "./example.js";
 import { conceal, reveal } from "./fail-safe.js";
 import { sentencesFor, sortedFaults } from "./faults.js";
+import { Offers } from "./offers.js";
 import { pace } from "./pace.js";
 import { afterPress } from "./press.js";
 import { PlanAddress } from "./plan-address.js";
@@ -24,6 +25,7 @@ export class QuestionPage {
     this.address = new PlanAddress(this.form, engine);
     this.faults = NO_FAULTS;
     this.typed = new Set();
+    this.offers = new Offers(this.form, (draft) => this.replace(draft));
     this.pace = pace([
       { after: 400, run: () => this.guarded(() => this.settle()) },
       { after: 1000, run: () => this.guarded(() => this.speak()) },
@@ -49,8 +51,9 @@ export class QuestionPage {
     this.faults = reply.ok ? NO_FAULTS : sortedFaults(reply.errors, (id) => this.isEmpty(id));
     if (reply.ok) showAnswer(reply.answer, this.form.fields);
     else showNoAnswer(this.faults, this.form.fields);
-    document.getElementById("share").hidden = !reply.ok;
-    this.markExample();
+    this.form.suit(new Set(this.faults.toRight.flatMap((error) => error.fields)));
+    document.getElementById("share").hidden = this.form.isEmpty;
+    this.offers.show();
     if (!reveal()) conceal(TOO_OLD);
   }
 
@@ -73,13 +76,10 @@ export class QuestionPage {
     this.form.tally();
   }
 
-  markExample() {
-    document.getElementById("example-mark").hidden = !isExample(this.form.draft, this.form.likelyChoices);
-  }
-
   /** Something is being typed. */
   edited(field) {
     this.typed.add(field.id);
+    this.offers.forget();
     this.address.release();
     field.mirror();
     forgetCopied();
@@ -168,10 +168,10 @@ export class QuestionPage {
       event.preventDefault();
       this.pace.finish();
     });
-    on(document.getElementById("show-example"), "click", () => this.replace(exampleDraft(this.form.view.system)));
-    on(document.getElementById("start-again"), "click", () => this.replace({}));
+    this.offers.listen(on);
     on(window, "hashchange", () => {
       if (!this.address.hasPlan) return;
+      this.offers.forget();
       this.openLink();
       this.refresh();
     });

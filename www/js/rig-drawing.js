@@ -1,4 +1,5 @@
 import { svg } from "./element.js";
+import { path, seated } from "./rig-harness.js";
 import { lines, rigLayout } from "./rig-layout.js";
 
 // The rig drawn by hand in one line weight. What matters is never told by colour alone:
@@ -11,8 +12,6 @@ function words(text, x, y, className, anchor = "start") {
   return svg("text", { class: className, "text-anchor": anchor }, ...rows.map((row, i) =>
     svg("tspan", { x, y: y + i * LINE }, row)));
 }
-
-const path = (d, className = "line") => svg("path", { d, class: className });
 
 function limb({ y }, { width, gutter }) {
   const mid = (gutter + width) / 2;
@@ -29,17 +28,9 @@ function ground({ y }, { width, gutter }) {
   return [path(`M${gutter} ${y}H${width - 6}`), path(marks, "line faint")];
 }
 
-/** Somebody sitting in a harness, one arm at the rope. */
-function sitter({ x, y }) {
-  return svg("g", { class: "sitter" },
-    svg("circle", { cx: x + 44, cy: y + 4, r: 8, class: "line" }),
-    path(`M${x + 45} ${y + 12}c4 10 4 22 1 34l-23 2l3 18`),
-    path(`M${x + 47} ${y + 18}c-8 6 -14 8 -22 6l-16 -20`));
-}
-
 function body(level, layout) {
   const { width } = layout;
-  const name = lines(level.noun, 13);
+  const name = level.kind === "climber" ? ["you"] : lines(level.noun, 13);
   return svg("g", { class: `level ${level.kind}` },
     svg("rect", { x: 0, y: level.top, width, height: level.height, class: "band" }),
     ...(level.kind === "tree" ? limb(level, layout) : []),
@@ -78,12 +69,10 @@ function label(stop, { dense, levels }) {
   const rows = [...lines(stop.noun, bends ? 9 : kind === "hand" ? 6 : 10), ...marks];
   const tall = (rows.length - 1) * LINE;
   if (bends) return words(rows, x, y + 4 - tall / 2, "stop", "middle");
-  // Above the line that joins a hitch to its pulley, and above the head of the climber.
-  if (kind === "hand") return words(rows, x + 14, y - 18 - tall, "stop");
+  // Above the line that joins a hitch to its pulley.
   const beside = x + (stop.single || kind === "tied" ? 20 : 14);
   if (stop.joined && kind === "hitch") return words(rows, beside, y - 8 - tall, "stop");
   if (levels[stop.level]?.kind === "ground") return words(rows, beside, y - 10 - tall, "stop");
-  if (stop.underHand) return words(rows, beside, y + 18, "stop"); // below the climber's feet
   return words(rows, beside, y + 4 - tall / 2, "stop");
 }
 
@@ -116,7 +105,6 @@ function joins(layout) {
 export function rigDrawing(drawing, title) {
   const layout = rigLayout(drawing);
   const stops = layout.ropes.flatMap((rope) => rope.stops);
-  const hand = stops.find((stop) => stop.kind === "hand" && layout.levels[stop.level]?.kind === "climber");
   return svg("svg", {
     viewBox: `0 0 ${layout.width} ${layout.height}`, role: "img",
     "aria-labelledby": "rig-title", "aria-describedby": "rig-words", class: "rig-drawing",
@@ -125,8 +113,8 @@ export function rigDrawing(drawing, title) {
     svg("desc", { id: "rig-words" }, drawing.text),
     ...layout.levels.map((level) => body(level, layout)),
     ...joins(layout),
+    ...seated(layout),
     ...layout.ropes.flatMap((rope) => ropeDrawn(rope, layout)),
-    ...(hand && !layout.dense ? [sitter(hand)] : []),
     ...stops.flatMap((stop) => GLYPHS[stop.kind](stop)),
     ...stops.filter((stop) => stop.single).map(diamond),
     ...stops.map((stop) => label(stop, layout)).filter(Boolean));

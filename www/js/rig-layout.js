@@ -6,8 +6,8 @@ const GUTTER = 84; // for the names of the bodies
 const PITCH = 78; // between two columns
 const DENSE_PITCH = 46; // when there are many, and words no longer fit between them
 const MOST_ROOMY_COLUMNS = 3;
-const RANK = 78; // between two stops that sit on one body
-const BAND = { tree: 52, carriage: 76, climber: 104, ground: 30 };
+const RANK = 88; // between two stops that sit on one body
+const BAND = { tree: 52, carriage: 100, climber: 104, ground: 30 };
 const STRAND = 78; // a strand's length between two bodies
 const TAIL = 40;
 const EDGE = 12;
@@ -51,8 +51,7 @@ function threaded(rope, firstColumn) {
     rank = before && before.level === stop.level ? rank + heading : 0;
     const to = ahead(i);
     const bends = stop.kind === "turn" && (from === 0 || from === to);
-    const underHand = rank > 0 && before.kind === "hand";
-    const placed = { ...stop, column, rank, bends, underHand, opens: to };
+    const placed = { ...stop, column, rank, bends, opens: to };
     if (bends) {
       column += 1;
       heading = to;
@@ -62,16 +61,30 @@ function threaded(rope, firstColumn) {
   });
 }
 
+/** Hands that have their body's column to themselves come down to its lowest part: the arms are above the seat. */
+function lowerHands(stops) {
+  for (const rope of stops) {
+    rope.forEach((stop, i) => {
+      const alone = [rope[i - 1], rope[i + 1]].every((next) => next?.level !== stop.level);
+      if (stop.kind === "hand" && alone) {
+        stop.rank = Math.max(...stops.flat().filter((other) => other.level === stop.level).map((other) => other.rank));
+      }
+    });
+  }
+}
+
 /** The bands of the bodies, from the top down, tall enough for what sits on each. */
 function bands(levels, stops, pitch) {
   let top = EDGE;
   return levels.map((level, i) => {
     const here = stops.filter((stop) => stop.level === i);
     const ranks = here.map((stop) => stop.rank);
-    const band = here.some((stop) => stop.bends) ? Math.max(BAND[level.kind], pitch + 10) : BAND[level.kind];
+    const bends = here.some((stop) => stop.bends);
+    const band = bends ? Math.max(BAND[level.kind], pitch + 10) : BAND[level.kind];
+    const legs = bends && level.kind === "climber" ? pitch / 2 : 0; // who sits below a turn needs room for them
     const above = Math.max(0, -Math.min(0, ...ranks)) * RANK;
     const below = Math.max(0, ...ranks) * RANK;
-    const height = band + above + below;
+    const height = band + above + below + legs;
     const placed = { ...level, top, height, y: top + above + band / 2 };
     top += height + STRAND;
     return placed;
@@ -86,6 +99,7 @@ export function rigLayout(drawing) {
     column = Math.max(column, ...stops.map((stop) => stop.column + (stop.crosses ? 1 : 0))) + 1;
     return { noun: rope.noun, stops, strands: rope.strands };
   });
+  lowerHands(ropes.map((rope) => rope.stops));
   const dense = column > MOST_ROOMY_COLUMNS;
   const pitch = dense ? DENSE_PITCH : PITCH;
   const x = (c) => GUTTER + 18 + c * pitch;
@@ -110,15 +124,15 @@ export function rigLayout(drawing) {
   return { width, height: floor + TAIL + EDGE, dense, pitch, gutter: GUTTER, levels, ropes };
 }
 
-/** One strand as a line with a place for its tension; a strand of no length has no label. */
+/** One strand as a line with a place for its tension; a loose tail and a strand of no length have no label. */
 function run(from, to, strand) {
   if (!from || !to) return null;
   const start = from.leave;
   const end = to.enter;
-  const onOneBody = from.level === to.level;
+  const isPoint = start.x === end.x && start.y === end.y;
   return {
     x1: start.x, y1: start.y, x2: end.x, y2: end.y,
-    text: onOneBody || to.kind === "free" ? null : strand.tension.text,
+    text: isPoint || to.kind === "free" ? null : strand.tension.text,
     at: { x: (start.x + end.x) / 2, y: (start.y + end.y) / 2 },
   };
 }

@@ -32,7 +32,7 @@ export function strandTable(drawing, dense) {
 
 /** Every part, and which ones have nothing behind them. */
 export function partTable(parts) {
-  const mark = () => element("span", { class: "single-word" }, element("span", { class: "diamond", "aria-hidden": "true" }, "◆"), " single");
+  const mark = () => element("span", { class: "single-word" }, element("span", { class: "diamond", "aria-hidden": "true" }, "◆"), " single: nothing backs it up");
   return table("Each part", ["Part", "Single?", "What that means"],
     parts.map((part) => [part.noun, part.single ? mark() : "no", part.text]));
 }

@@ -1,0 +1,50 @@
+import { exampleDraft, isExample } from "./example.js";
+
+const at = (id) => document.getElementById(id);
+
+/** The buttons above the form that fill or empty it, and the way back to what somebody had typed. */
+export class Offers {
+  constructor(form, replace) {
+    this.form = form;
+    this.replace = replace;
+    this.forget();
+  }
+
+  get holdsExample() {
+    return isExample(this.form.draft, this.form.likelyChoices);
+  }
+
+  /** Offers only what would change something, and marks an example as one. */
+  show() {
+    at("example-mark").hidden = !this.holdsExample;
+    at("start-again").hidden = this.form.isEmpty;
+    at("put-back").hidden = this.kept === null;
+  }
+
+  forget() {
+    this.kept = null;
+  }
+
+  /** Takes this draft in place of what is there, which is kept if somebody typed it. */
+  swap(draft) {
+    if (!this.form.isEmpty && !this.holdsExample) this.kept = this.form.draft;
+    this.replace(draft);
+  }
+
+  putBack() {
+    const draft = this.kept;
+    this.forget();
+    if (draft !== null) this.replace(draft);
+  }
+
+  listen(on) {
+    const offer = (id, act) => on(at(id), "click", () => {
+      act();
+      // A button that has put itself away must not take the focus with it.
+      if (at(id).hidden) at(this.kept === null ? "show-example" : "put-back").focus();
+    });
+    offer("show-example", () => this.swap(exampleDraft(this.form.view.system)));
+    offer("start-again", () => this.swap({}));
+    offer("put-back", () => this.putBack());
+  }
+}
