@@ -110,7 +110,7 @@ export function showNotices(notices) {
 /** One sentence for those who cannot see the answer change. */
 export function sayStatus(answer, { toEnter, toRight }) {
   const text = answer
-    ? `${answer.verdict.text} ${answer.first}`
+    ? `${answer.verdict.text}. ${answer.first}`
     : toRight.length > 0
       ? `No answer: ${toRight.length === 1 ? toRight[0].message : `${toRight.length} things to put right.`}`
       : `No answer yet: ${toEnter.length} to enter.`;
