@@ -74,7 +74,7 @@ sources! {
     RAUCH: "rauch-2019", "Rauch and others (2019): hanging still in a sit harness, 30 % of tests ended near fainting, the earliest at 13.4 min", Read;
     GRAVITY: "standard-gravity", "Standard gravity, 9.80665 m/s2 (3rd General Conference on Weights and Measures, 1901; the place is from memory)", Definition;
     GEOMETRY: "geometry", "Ropes keep their length, and the forces on every part balance", Geometry;
-    JUDGED: "judged", "The authors' own reasoned figure, always shown with its range; enter yours where you can measure it", Judged;
+    JUDGED: "judged", "The authors' own estimate, shown with its range", Judged;
     COMMON_PRACTICE: "common-practice", "What climbers do and report: about 15 cm (6 in) a stroke sitting, about 23 cm (9 in) leaning back or with a hand loop; 3 m or 10 ft from power lines; a first try at knee height", CommonPractice;
 }
 

@@ -16,7 +16,7 @@ pub static BODY_MASS: Field<Mass> = Field::new(Row {
         likely: None,
         bare: Some([KILOGRAM, POUND]),
     }),
-    why: "From a child to beyond the rating of any harness known to the authors (judged).",
+    why: "From a child to beyond any harness's rating (judged).",
     private: true,
 });
 
@@ -33,7 +33,7 @@ pub static KIT_MASS: Field<Mass> = Field::new(Row {
         likely: Some(Spread::new(4.0, 8.0, 15.0)),
         bare: Some([KILOGRAM, POUND]),
     }),
-    why: "8 kg, from 4 to 15, is judged; nobody pulls themselves up with more than 60 kg of kit.",
+    why: "8 kg, from 4 to 15, and at most 60 are judged.",
     private: false,
 });
 

@@ -142,7 +142,7 @@ const fn grip(id: &'static str, noun: &'static str) -> Row {
             likely: None,
             bare: Some([KILOGRAM_FORCE, POUND_FORCE]),
         }),
-        why: "Up to half as much again as the strongest hands in the large surveys (judged).",
+        why: "Beyond the strongest hands surveyed (judged).",
         private: true,
     }
 }

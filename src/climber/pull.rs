@@ -84,7 +84,7 @@ pub static MEASURED_PULL: Field<Force> = Field::new(Row {
         likely: None,
         bare: Some([KILOGRAM_FORCE, POUND_FORCE]),
     }),
-    why: "Below 10 N a scale shows nothing; above 2 kN no pair of arms is known to pull (judged).",
+    why: "Less no scale shows, more no arms pull (judged).",
     private: true,
 });
 
@@ -124,7 +124,7 @@ pub static PULL_HELD: Field<Hold> = Field::new(Row {
     noun: "what the hands held then",
     hint: "What was held proves what the hands can hold.",
     kind: Kind::Choice { options: Hold::OPTIONS, likely: Some("cross-handle") },
-    why: "A handle is the cautious reading: on bare rope the same pull would prove stronger hands.",
+    why: "A handle is the cautious reading: the same pull on bare rope proves more.",
     private: false,
 });
 

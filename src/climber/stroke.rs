@@ -84,7 +84,7 @@ pub static HAND_TRAVEL: Field<Length> = Field::new(Row {
         likely: None,
         bare: Some([CENTIMETRE, INCH]),
     }),
-    why: "1.5 m is beyond the longest overhead reach in ANSUR II.",
+    why: "Beyond the longest reach in ANSUR II.",
     private: true,
 });
 
@@ -101,7 +101,7 @@ pub static STACK_LENGTH: Field<Length> = Field::new(Row {
         likely: Some(Spread::new(0.30, 0.45, 0.70)),
         bare: Some([CENTIMETRE, INCH]),
     }),
-    why: "0.45 m, from 0.30 to 0.70, is judged; above 1.5 m nobody reaches past it.",
+    why: "0.45 m, from 0.30 to 0.70, is judged.",
     private: false,
 });
 

@@ -16,7 +16,7 @@ pub static HITCH_DRAG: Field<Ratio> = Field::new(Row {
         likely: Some(Spread::new(0.80, 0.90, 1.0)),
         bare: None,
     }),
-    why: "Nobody has published it: 0.90, from 0.80 to 1.0, is judged. Below 0.3 the hitch is gripping, not sliding (judged).",
+    why: "0.90, from 0.80 to 1.0, is judged: nobody published it. Below 0.3 the hitch grips (judged).",
     private: false,
 });
 
@@ -33,6 +33,6 @@ pub static SETBACK: Field<Length> = Field::new(Row {
         likely: Some(Spread::new(0.02, 0.05, 0.10)),
         bare: Some([CENTIMETRE, INCH]),
     }),
-    why: "Judged, to agree with the progress that climbers report (common practice, no source); past half a metre a hitch does not hold.",
+    why: "Judged, to agree with the progress that climbers report (common practice, no source).",
     private: false,
 });

@@ -54,7 +54,7 @@ pub const FOOT: &Unit = &Unit::row(
     &["foot", "feet", "'", "′", "’"],
     Dimension::Length,
     (3048.0, 10_000.0),
-    "by definition: 0.3048 m, international yard and pound agreement of 1959; NIST SP 811 (2008), appendix B",
+    "by definition: 0.3048 m (NIST SP 811, appendix B)",
 );
 
 /// The international inch.
@@ -63,7 +63,7 @@ pub const INCH: &Unit = &Unit::row(
     &["inch", "inches", "\"", "″", "”"],
     Dimension::Length,
     (FOOT.fraction().0, FOOT.fraction().1 * INCHES_TO_A_FOOT),
-    "by definition: a twelfth of a foot, international yard and pound agreement of 1959; NIST SP 811 (2008), appendix B",
+    "by definition: a twelfth of a foot (NIST SP 811, appendix B)",
 )
 .within(FOOT, INCHES_TO_A_FOOT);
 

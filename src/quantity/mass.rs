@@ -41,7 +41,7 @@ pub const POUND: &Unit = &Unit::row(
     &["lbs", "pound", "pounds"],
     Dimension::Mass,
     POUND_FRACTION,
-    "by definition: 0.45359237 kg, international yard and pound agreement of 1959; NIST SP 811 (2008), appendix B",
+    "by definition: 0.45359237 kg (NIST SP 811, appendix B)",
 )
 .within(STONE, POUNDS_TO_A_STONE);
 

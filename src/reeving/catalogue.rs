@@ -105,15 +105,15 @@ pub enum Backup {
 
 /// Hand over hand up one strand, a hitch at the harness holding what is gained.
 ///
+/// A knot in the tail is left out: there is no turn for it to jam at. It stops a hitch that slips, and does nothing
+/// when the hitch's cord fails.
+///
 /// # Errors
 /// None that a caller can cause.
 pub fn hand_over_hand(backup: Backup) -> Result<Rig, Fault> {
     let (tree, climber) = (0, 1);
     let mut stops = vec![Stop::tied(tree, "anchor"), Stop::hand(climber, "hands")];
     push_lower_hitch(&mut stops, climber, backup);
-    if let Backup::TailKnot { slack } = backup {
-        stops.push(Stop::knot(climber, slack, "knot in the tail"));
-    }
     stops.push(Stop::free());
     Rig::new(
         vec![Body::new(BodyKind::Tree, "crotch"), Body::new(BodyKind::Climber, "climber")],

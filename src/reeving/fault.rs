@@ -7,6 +7,19 @@
 pub enum Fault {
     /// A rig has one climber, and at most one tree and one ground.
     NotOneClimber,
+    /// The tree comes before all other bodies, the ground after them.
+    OutOfOrder {
+        /// The body.
+        body: usize,
+    },
+    /// A rig has one driving hand; who else pulls is a helper.
+    SecondHand {
+        /// The rope.
+        rope: usize,
+    },
+    /// A force or a slack that is not finite, or a share kept that is not more than nought and at most one, or not one
+    /// share for each turn and hitch.
+    OutOfRange,
     /// More moving bodies, strands or resting turns than the model takes.
     TooLarge,
     /// A rope must start and end tied or free, and be neither on the way.
@@ -14,7 +27,7 @@ pub enum Fault {
         /// The rope.
         rope: usize,
     },
-    /// A stop is on a body that is not there.
+    /// A stop is on a body that is not there, or on none, or a loose tail is on one.
     NoSuchBody {
         /// The rope.
         rope: usize,
@@ -23,7 +36,7 @@ pub enum Fault {
     },
     /// The phase has a hand pull, and no rope passes one.
     NoHand,
-    /// Beyond a hand the rope must be free, and on the other side held.
+    /// On one side of a hand the rope must end loose, with nothing between that holds it, and on the other be held.
     HandPullsNothing {
         /// The rope.
         rope: usize,

@@ -1,6 +1,7 @@
 //! Who is held by what: whether the climber stays up with every hand off, and whose failure drops them.
 
-use super::linear::{Equations, Solution, has_non_negative_solution, solution};
+use super::linear::Equations;
+use super::simplex::least_cost;
 use super::{BodyKind, Fraction, Rig, What};
 use crate::quantity::Length;
 
@@ -36,7 +37,7 @@ pub enum Part {
 /// Geometry.
 #[must_use]
 pub fn is_held(rig: &Rig) -> bool {
-    holds(rig, Loss::default())
+    fall(rig, Loss::default()).is_some()
 }
 
 /// The parts whose failure alone drops the climber, as far as this model sees.
@@ -55,51 +56,48 @@ pub fn single_parts(rig: &Rig) -> Vec<Part> {
     }
     for (at, rope) in rig.ropes.iter().enumerate() {
         for (stop, _) in rope.stops.iter().enumerate().filter(|(_, stop)| stop.can_fail()) {
-            if !holds(rig, Loss { stop: Some((at, stop)), ..Loss::default() }) {
+            if fall(rig, Loss { stop: Some((at, stop)), strand: None }).is_none() {
                 parts.push(Part::Stop { rope: at, stop });
             }
         }
-        let strands = 0..rope.stops.len().saturating_sub(1);
-        if strands.into_iter().any(|strand| !holds(rig, Loss { strand: Some((at, strand)), ..Loss::default() })) {
+        let mut strands = 0..rope.stops.len().saturating_sub(1);
+        if strands.any(|strand| fall(rig, Loss { stop: None, strand: Some((at, strand)) }).is_none()) {
             parts.push(Part::Rope { rope: at });
         }
     }
     parts
 }
 
-/// How far the climber drops when a part fails, before knots that had slack hold them.
+/// How far the climber drops when a part fails, before the knots that had slack hold them.
+///
+/// ```text
+///   the least, over all sets of tensions that hold the climber's weight of 1, of  sum of tension x slack
+/// ```
 ///
 /// # Guarantees
 /// None when the part is single, is a rope, or is not there; nought when nothing has to run first. Rope stretch and
 /// what hitches give back come on top.
 ///
 /// # Source
-/// Geometry: the ropes keep their lengths but for what runs up to each knot.
+/// Geometry: the climber falls as far as the ropes allow, and that furthest fall is the least of those sums (the two
+/// are each other's duals).
+///
+/// # Example
+/// ```
+/// use boughline::quantity::Length;
+/// use boughline::reeving::{Backup, Part, catalogue, drop_after};
+///
+/// // Two metres run to the knot, on two strands.
+/// let rig = catalogue::tail_three_to_one(Backup::TailKnot { slack: Length::metres(2.0) })?;
+/// let lower_hitch = Part::Stop { rope: 0, stop: 2 };
+/// assert_eq!(drop_after(&rig, lower_hitch), Some(Length::metres(1.0)));
+/// # Ok::<(), boughline::reeving::Fault>(())
+/// ```
 #[must_use]
 pub fn drop_after(rig: &Rig, part: Part) -> Option<Length> {
     let Part::Stop { rope, stop } = part else { return None };
     rig.ropes.get(rope)?.stops.get(stop).filter(|stop| stop.can_fail())?;
-    let loss = Loss { stop: Some((rope, stop)), ..Loss::default() };
-    if !holds(rig, loss) {
-        return None;
-    }
-    if holds(rig, Loss { knots: true, ..loss }) {
-        return Some(Length::metres(0.0));
-    }
-    let moving = rig.moving();
-    let mut equations = Equations::new(moving.len());
-    for run in held_runs(rig, loss) {
-        let mut pulls = Vec::new();
-        for &at in &moving {
-            pulls.push(run.pulls.get(at).map_or(0.0, |pull| *pull as f64));
-        }
-        equations.push(&pulls, run.slack);
-    }
-    let Solution::Unique(drops) = solution(equations) else { return None };
-    let climber = rig.body(BodyKind::Climber)?;
-    let column = moving.iter().position(|&at| at == climber)?;
-    // What pulls the climber up shortens as they drop.
-    drops.get(column).map(|drop| Length::metres(drop.abs()))
+    fall(rig, Loss { stop: Some((rope, stop)), strand: None }).map(Length::metres)
 }
 
 /// What is gone.
@@ -109,11 +107,10 @@ struct Loss {
     stop: Option<(usize, usize)>,
     /// A strand of a rope, cut.
     strand: Option<(usize, usize)>,
-    /// Every knot.
-    knots: bool,
 }
 
-fn holds(rig: &Rig, loss: Loss) -> bool {
+/// How far the climber drops before they are held, in metres; none where nothing holds them.
+fn fall(rig: &Rig, loss: Loss) -> Option<f64> {
     let runs = held_runs(rig, loss);
     let mut equations = Equations::new(runs.len());
     for (at, body) in rig.bodies.iter().enumerate().filter(|(_, body)| body.moves()) {
@@ -123,10 +120,12 @@ fn holds(rig: &Rig, loss: Loss) -> bool {
         }
         equations.push(&pulls, Fraction::from(i64::from(body.kind == BodyKind::Climber)));
     }
-    has_non_negative_solution(&equations)
+    let slack: Vec<f64> = runs.iter().map(|run| run.slack).collect();
+    least_cost(&equations, &slack)
 }
 
 /// A piece of rope that is held at both ends.
+#[derive(Clone)]
 struct HeldRun {
     /// What a unit of tension in it pulls on each body, upward.
     pulls: Vec<i64>,
@@ -134,12 +133,13 @@ struct HeldRun {
     slack: f64,
 }
 
+/// The pieces from each place where a rope is held to the next, and past knots, which may not have caught yet, to those
+/// behind.
 fn held_runs(rig: &Rig, loss: Loss) -> Vec<HeldRun> {
     let mut runs = Vec::new();
     for (at, rope) in rig.ropes.iter().enumerate() {
-        let mut pulls = vec![0; rig.bodies.len()];
-        // The slack at the stop that the present run starts from, once there is one, and the body before this one.
-        let (mut started, mut before): (Option<f64>, Option<usize>) = (None, None);
+        // The runs that have started and not come to what ends them, and the body before this one.
+        let (mut open, mut before): (Vec<HeldRun>, Option<usize>) = (Vec::new(), None);
         for (place, stop) in rope.stops.iter().enumerate() {
             let lost = loss.stop == Some((at, place));
             if lost && matches!(stop.what, What::Turn(_)) {
@@ -148,9 +148,11 @@ fn held_runs(rig: &Rig, loss: Loss) -> Vec<HeldRun> {
             if let (Some(one), Some(other)) = (before, stop.body)
                 && one != other
             {
-                for (body, sign) in [(one.min(other), -1), (one.max(other), 1)] {
-                    if let Some(pull) = pulls.get_mut(body) {
-                        *pull += sign;
+                for run in &mut open {
+                    for (body, sign) in [(one.min(other), -1), (one.max(other), 1)] {
+                        if let Some(pull) = run.pulls.get_mut(body) {
+                            *pull += sign;
+                        }
                     }
                 }
             }
@@ -158,20 +160,22 @@ fn held_runs(rig: &Rig, loss: Loss) -> Vec<HeldRun> {
             let slack = match stop.what {
                 _ if lost => None,
                 What::Tied | What::Hitch(_) => Some(0.0),
-                What::Knot(slack) => Some(slack.in_metres()).filter(|_| !loss.knots),
-                What::Turn(_) | What::Hand(_) | What::Free => None,
+                What::Knot(slack) => Some(slack.in_metres()),
+                What::Turn(_) | What::Hand | What::Helper(_) | What::Free => None,
             };
             if let Some(slack) = slack {
-                let run = std::mem::replace(&mut pulls, vec![0; rig.bodies.len()]);
-                if let Some(start) = started {
-                    runs.push(HeldRun { pulls: run, slack: start + slack });
+                for run in &open {
+                    runs.push(HeldRun { slack: run.slack + slack, ..run.clone() });
                 }
-                started = Some(slack);
+                if !matches!(stop.what, What::Knot(_)) {
+                    open.clear();
+                }
+                open.push(HeldRun { pulls: vec![0; rig.bodies.len()], slack });
             }
             if loss.strand == Some((at, place)) {
                 // The two pieces end free.
-                (started, before) = (None, None);
-                pulls = vec![0; rig.bodies.len()];
+                open.clear();
+                before = None;
             }
         }
     }

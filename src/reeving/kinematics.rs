@@ -2,17 +2,26 @@
 
 use super::linear::{Equations, Solution, solution};
 use super::phase::End;
-use super::{BodyKind, Fault, Fraction, HandDoes, Phase, Rig, Rope, What};
+use super::{BodyKind, Fault, Fraction, HandDoes, Number, Phase, Rig, Rope, What};
 
 /// How a rig moves while the hand takes, or gives, one metre of rope.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Motion {
+    /// The phase that it is the motion in.
+    pub(super) phase: Phase,
     /// The rise of each body, in metres a metre.
     pub rises: Vec<Fraction>,
     /// The rope that passes each stop of each rope towards the rope's last stop, in metres a metre.
     pub passes: Vec<Vec<Fraction>>,
     /// The metres of rope the hand takes for each metre the climber rises; none when nothing moves.
     pub rope_per_rise: Option<Fraction>,
+}
+
+impl Motion {
+    /// The rope that passes a stop of a rope.
+    pub(super) fn pass(&self, rope: usize, stop: usize) -> Fraction {
+        self.passes.get(rope).and_then(|passes| passes.get(stop)).copied().unwrap_or(Fraction::ZERO)
+    }
 }
 
 /// The motion of a rig in a phase.
@@ -29,17 +38,23 @@ pub struct Motion {
 /// Exact fractions. With no hand on, nothing moves.
 ///
 /// # Errors
-/// A [`Fault`] that names the loose body or the stuck rope.
+/// A [`Fault`] that names the loose body, the stuck rope, or the rope on which a hand pulls nothing.
 ///
 /// # Source
 /// Geometry.
 pub fn kinematics(rig: &Rig, phase: &Phase) -> Result<Motion, Fault> {
+    for (at, rope) in rig.ropes.iter().enumerate() {
+        if phase.runs(rope).iter().any(|run| (run.start == End::Free) == (run.end == End::Free) && run.is_helped(rope))
+        {
+            return Err(Fault::HandPullsNothing { rope: at });
+        }
+    }
     let taken = match phase.hand {
         HandDoes::Takes => 1,
         HandDoes::Gives => -1,
-        HandDoes::Off => return Ok(still(rig)),
+        HandDoes::Off => return Ok(still(rig, phase)),
     };
-    if rig.hands == 0 {
+    if !rig.stops().any(|stop| stop.what == What::Hand) {
         return Err(Fault::NoHand);
     }
     let moving = rig.moving();
@@ -73,18 +88,19 @@ pub fn kinematics(rig: &Rig, phase: &Phase) -> Result<Motion, Fault> {
     }
     let rise = rig.body(BodyKind::Climber).and_then(|climber| rises.get(climber)).copied().unwrap_or(Fraction::ZERO);
     let taken = Fraction::from(taken);
-    if rise * taken <= Fraction::ZERO {
+    if !Fraction::ZERO.is_less(rise.times(taken)) {
         return Err(Fault::NotMoved);
     }
     let mut all = Vec::new();
     for rope in &rig.ropes {
         all.push(passes(rope, phase, &rises));
     }
-    Ok(Motion { rises, passes: all, rope_per_rise: Some(taken / rise) })
+    Ok(Motion { phase: phase.clone(), rises, passes: all, rope_per_rise: Some(taken.over(rise)) })
 }
 
-fn still(rig: &Rig) -> Motion {
+fn still(rig: &Rig, phase: &Phase) -> Motion {
     Motion {
+        phase: phase.clone(),
         rises: vec![Fraction::ZERO; rig.bodies.len()],
         passes: rig.ropes.iter().map(|rope| vec![Fraction::ZERO; rope.stops.len()]).collect(),
         rope_per_rise: None,
@@ -99,14 +115,14 @@ fn passes(rope: &Rope, phase: &Phase, rises: &[Fraction]) -> Vec<Fraction> {
     let rate = |strand: usize| {
         let mut grows = vec![0; rises.len()];
         let drawn = Fraction::from(stretch.grow(strand, &mut grows));
-        grows.iter().zip(rises).fold(drawn, |sum, (factor, rise)| sum + Fraction::from(*factor) * *rise)
+        grows.iter().zip(rises).fold(drawn, |sum, (factor, rise)| sum.plus(Fraction::from(*factor).times(*rise)))
     };
     for run in phase.runs(rope) {
         let mut passing = Fraction::ZERO;
         for step in run.first + 1..run.last {
             // From the end that is fixed.
             let stop = if run.start == End::Free { run.first + run.last - step } else { step };
-            passing = if run.start == End::Free { passing + rate(stop) } else { passing - rate(stop - 1) };
+            passing = if run.start == End::Free { passing.plus(rate(stop)) } else { passing.minus(rate(stop - 1)) };
             if let Some(place) = passes.get_mut(stop) {
                 *place = passing;
             }
@@ -135,7 +151,7 @@ struct Hand {
 impl<'a> Stretch<'a> {
     /// None when the hand is on this rope and does not have a held side and a free side.
     fn new(rope: &'a Rope, phase: &Phase, taken: i64) -> Option<Self> {
-        let Some(stop) = rope.stops.iter().position(|stop| stop.what == What::Hand(0)) else {
+        let Some(stop) = rope.stops.iter().position(|stop| stop.what == What::Hand) else {
             return Some(Self { rope, hand: None });
         };
         let runs = phase.runs(rope);

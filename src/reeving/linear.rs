@@ -1,11 +1,11 @@
-//! Elimination: the one solver that motion, forces and the held test share.
+//! Elimination: the solver of motion and forces, and the rows that the held test works on.
 
 use super::Number;
 
 /// Equations: a row holds the coefficient of each unknown, then the right-hand side.
 #[derive(Debug, Clone)]
 pub(super) struct Equations<N> {
-    unknowns: usize,
+    pub(super) unknowns: usize,
     cells: Vec<N>,
 }
 
@@ -27,16 +27,16 @@ impl<N: Number> Equations<N> {
         self.unknowns + 1
     }
 
-    fn count(&self) -> usize {
+    pub(super) fn count(&self) -> usize {
         self.cells.len() / self.width()
     }
 
-    #[expect(clippy::indexing_slicing, reason = "rows and columns are counted by the callers, all in this file")]
-    fn at(&self, row: usize, column: usize) -> N {
+    #[expect(clippy::indexing_slicing, reason = "rows and columns are counted by the callers, here and in `simplex`")]
+    pub(super) fn at(&self, row: usize, column: usize) -> N {
         self.cells[row * self.width() + column]
     }
 
-    fn right(&self, row: usize) -> N {
+    pub(super) fn right(&self, row: usize) -> N {
         self.at(row, self.unknowns)
     }
 
@@ -49,19 +49,19 @@ impl<N: Number> Equations<N> {
 
     /// Makes the cell one, by division of its row, and clears its column everywhere else.
     #[expect(clippy::indexing_slicing, reason = "as for `at`")]
-    fn pivot(&mut self, row: usize, column: usize) {
+    pub(super) fn pivot(&mut self, row: usize, column: usize) {
         let (width, by) = (self.width(), self.at(row, column));
         for cell in 0..width {
             let cell = row * width + cell;
-            self.cells[cell] = self.cells[cell] / by;
+            self.cells[cell] = self.cells[cell].over(by);
         }
         for other in 0..self.count() {
             let factor = self.at(other, column);
-            if other != row && factor != N::ZERO {
+            if other != row {
                 for cell in 0..width {
-                    let less = factor * self.at(row, cell);
+                    let less = factor.times(self.at(row, cell));
                     let cell = other * width + cell;
-                    self.cells[cell] = self.cells[cell] - less;
+                    self.cells[cell] = self.cells[cell].minus(less);
                 }
             }
         }
@@ -92,7 +92,7 @@ pub(super) fn solution<N: Number>(mut equations: Equations<N>) -> Solution<N> {
         let mut largest = N::ZERO;
         for row in done..equations.count() {
             let size = equations.at(row, column).size();
-            if !size.is_nought() && size > largest {
+            if !size.is_nought() && largest.is_less(size) {
                 (best, largest) = (Some(row), size);
             }
         }
@@ -113,64 +113,6 @@ pub(super) fn solution<N: Number>(mut equations: Equations<N>) -> Solution<N> {
     match loose {
         Some(column) => Solution::Loose(column),
         None => Solution::Unique((0..done).map(|row| equations.right(row)).collect()),
-    }
-}
-
-/// Whether some set of unknowns, none negative, satisfies every equation.
-///
-/// Phase one of the simplex method with Bland's rule, which cannot cycle: each equation gets an artificial unknown of
-/// its own, and the sum of those is driven to nought.
-///
-/// # Source
-/// R. G. Bland, "New finite pivoting rules for the simplex method", *Mathematics of Operations Research* 2(2),
-/// 1977 (from memory).
-pub(super) fn has_non_negative_solution<N: Number>(equations: &Equations<N>) -> bool {
-    let (unknowns, count) = (equations.unknowns, equations.count());
-    let mut tableau = Equations::new(unknowns + count);
-    for row in 0..count {
-        let sign = if equations.right(row) < N::ZERO { -N::ONE } else { N::ONE };
-        let mut wide = Vec::new();
-        for column in 0..unknowns {
-            wide.push(sign * equations.at(row, column));
-        }
-        for other in 0..count {
-            wide.push(if other == row { N::ONE } else { N::ZERO });
-        }
-        tableau.push(&wide, sign * equations.right(row));
-    }
-    let mut basis: Vec<usize> = (unknowns..unknowns + count).collect();
-    loop {
-        // What a column adds to the artificial unknowns that are still in the basis.
-        let gain = |column: usize| {
-            let mut sum = N::ZERO;
-            for (row, basic) in basis.iter().enumerate() {
-                if *basic >= unknowns {
-                    sum = sum + tableau.at(row, column);
-                }
-            }
-            sum
-        };
-        if gain(unknowns + count).is_nought() {
-            return true;
-        }
-        let Some(entering) = (0..unknowns).find(|&column| gain(column) > N::ZERO && !gain(column).is_nought()) else {
-            return false;
-        };
-        let mut leaving: Option<(usize, usize, N)> = None;
-        for (row, basic) in basis.iter().enumerate() {
-            let step = tableau.at(row, entering);
-            if step > N::ZERO {
-                let ratio = tableau.right(row) / step;
-                if leaving.is_none_or(|(_, other, least)| ratio < least || (ratio == least && *basic < other)) {
-                    leaving = Some((row, *basic, ratio));
-                }
-            }
-        }
-        let Some((row, ..)) = leaving else { return false };
-        tableau.pivot(row, entering);
-        if let Some(basic) = basis.get_mut(row) {
-            *basic = entering;
-        }
     }
 }
 
@@ -204,13 +146,5 @@ mod tests {
     fn a_third_row_that_agrees_is_no_contradiction() {
         let solved = solution(rows(&[&[1, 0, 2], &[0, 1, 3], &[1, 1, 5]]));
         assert_eq!(solved, Solution::Unique(vec![Fraction::from(2), Fraction::from(3)]));
-    }
-
-    #[test]
-    fn non_negative_solutions_are_found_and_refused() {
-        assert!(has_non_negative_solution(&rows(&[&[1, -1, 0], &[0, 1, 1]])));
-        assert!(!has_non_negative_solution(&rows(&[&[1, 1, 0], &[0, 1, 1]])));
-        assert!(has_non_negative_solution(&rows(&[&[-1, -1, -2]])));
-        assert!(!has_non_negative_solution(&rows(&[&[0, 0, 1]])));
     }
 }

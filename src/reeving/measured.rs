@@ -1,18 +1,19 @@
 //! Feeding back one's own test: what the turns must keep for the rig to give the advantage that was measured.
 
-use super::{Drive, Fault, Losses, Motion, Phase, Rig, statics};
+use super::{Drive, Fault, Losses, Motion, Number, Rig, What, statics};
 use crate::field::{Field, Kind, Limits, Row};
 use crate::float;
 use crate::quantity::{Dimension, Force, KILOGRAM, KILOGRAM_FORCE, Mass, POUND, POUND_FORCE};
 
-/// The losses, all turns scaled by one power, with which a rig gives a real advantage.
+/// The losses, all turns scaled by one power, with which a rig gives a real advantage to a hand that takes rope.
 ///
-/// One reading and several unknown turns: so each turn's ratio e becomes e^k with the same k, and what the sliding
-/// hitch drags is taken to be in the reading.
+/// One reading and several unknown turns: so the ratio e of each turn that rope passes becomes e^k with the same k, and
+/// what the sliding hitch drags is taken to be in the reading.
 ///
 /// # Guarantees
-/// None when no power gives it: without turns, or where the advantage is not between what the rig gives without loss
-/// and what is left when the turns keep next to nothing.
+/// Every turn keeps at least a hundredth: one that would keep less stops there. None when no power gives the advantage:
+/// where rope passes no turn, where there is not one ratio for each turn, or where it is not between what the rig gives
+/// without loss and with every turn keeping a hundredth. Turns that no rope passes are left alone.
 ///
 /// # Errors
 /// A [`Fault`] of the rig's own.
@@ -20,22 +21,43 @@ use crate::quantity::{Dimension, Force, KILOGRAM, KILOGRAM_FORCE, Mass, POUND, P
 /// # Source
 /// Geometry. Common practice, no source: a rope-only 3:1 measured at a real advantage of 2.28 to 2.31 comes to
 /// 0.737 to 0.750 a turn, hitch drag included.
-pub fn losses_that_give(
-    rig: &Rig,
-    phase: &Phase,
-    motion: &Motion,
-    turns: &[f64],
-    advantage: f64,
-) -> Result<Option<Losses<f64>>, Fault> {
-    let scaled = |power: f64| Losses {
-        turns: turns.iter().map(|kept| float::exp(power * float::ln(kept.min(PERFECT)))).collect(),
-        hitches: vec![1.0; rig.hitches],
+pub fn losses_that_give(rig: &Rig, motion: &Motion, turns: &[f64], advantage: f64) -> Result<Option<Losses>, Fault> {
+    let base = Losses { turns: turns.to_vec(), hitches: vec![1.0; rig.hitches] };
+    if !base.fit(rig) {
+        return Ok(None);
+    }
+    // The logarithm of what each turn keeps, nought for one that no rope passes, and the least loss among the others.
+    let mut logs = Vec::new();
+    let mut best = f64::NEG_INFINITY;
+    for (at, rope) in rig.ropes.iter().enumerate() {
+        for (place, stop) in rope.stops.iter().enumerate() {
+            if let What::Turn(number) = stop.what {
+                let kept = turns.get(number).map_or(1.0, |kept| kept.min(PERFECT));
+                let passed = !motion.pass(at, place).is_nought();
+                let log = if passed { float::ln(kept) } else { 0.0 };
+                if passed && log > best {
+                    best = log;
+                }
+                logs.push(log);
+            }
+        }
+    }
+    let scaled = |power: f64| {
+        let mut losses = base.clone();
+        for (kept, log) in losses.turns.iter_mut().zip(&logs) {
+            if *log < 0.0 {
+                *kept = float::exp(power * log).max(LEAST_KEPT);
+            }
+        }
+        losses
     };
-    let given = |power: f64| {
-        statics(rig, phase, motion, &scaled(power), &Drive::Pull(1.0, Vec::new())).map(|forces| forces.load.low)
+    let given = |power: f64| match statics(rig, motion, &scaled(power), &Drive::Pull(1.0, Vec::new())) {
+        Err(Fault::NotMoved) => Ok(0.0),
+        forces => forces.map(|forces| forces.load.low),
     };
-    let (mut less, mut more) = (0.0, MOST_POWER);
-    if turns.is_empty() || advantage > given(less)? || advantage < given(more)? {
+    let (mut less, mut more) = (0.0, float::ln(LEAST_KEPT) / best);
+    // What is not a number is not between them either.
+    if best.is_infinite() || !(given(more)? <= advantage && advantage <= given(less)?) {
         return Ok(None);
     }
     // Halving an interval of doubles: after 200 steps its ends are neighbours.
@@ -53,8 +75,8 @@ pub fn losses_that_give(
 /// A turn said to lose nothing must still be able to account for a loss.
 const PERFECT: f64 = 0.999;
 
-/// Any turn at this power keeps next to nothing.
-const MOST_POWER: f64 = 1e5;
+/// What a turn keeps at the least (judged: one that keeps less is no turn but a jam).
+const LEAST_KEPT: f64 = 0.01;
 
 /// The mass lifted in one's own test.
 pub static TEST_MASS: Field<Mass> = Field::new(Row {
@@ -86,20 +108,19 @@ pub static TEST_PULL: Field<Force> = Field::new(Row {
         likely: None,
         bare: Some([KILOGRAM_FORCE, POUND_FORCE]),
     }),
-    why: "Below 5 N a scale shows nothing; 3.1 kN is the heaviest mass on a rig that helps nothing (geometry).",
+    why: "Up to the heaviest mass on a rig that helps nothing (geometry).",
     private: true,
 });
 
 #[cfg(test)]
 mod tests {
-    use super::super::{Backup, catalogue, kinematics};
+    use super::super::{Backup, Phase, catalogue, kinematics};
     use super::*;
 
-    fn kept_at(turns: &[f64], advantage: f64) -> Option<Losses<f64>> {
+    fn kept_at(turns: &[f64], advantage: f64) -> Option<Losses> {
         let rig = catalogue::tail_three_to_one(Backup::None).unwrap();
-        let pull = Phase::pull(&rig);
-        let motion = kinematics(&rig, &pull).unwrap();
-        losses_that_give(&rig, &pull, &motion, turns, advantage).unwrap()
+        let motion = kinematics(&rig, &Phase::pull(&rig)).unwrap();
+        losses_that_give(&rig, &motion, turns, advantage).unwrap()
     }
 
     /// Common practice, no source: 94.3 kg all-up and 400 N; 0.737 to 0.750 a turn, hitch drag included.
@@ -125,5 +146,22 @@ mod tests {
     fn a_reading_that_cannot_be_has_no_losses() {
         assert_eq!(kept_at(&[0.9, 0.9], 3.01), None);
         assert_eq!(kept_at(&[0.9, 0.9], 0.99), None);
+        assert_eq!(kept_at(&[0.9, 0.9], f64::NAN), None);
+        assert_eq!(kept_at(&[0.9, 0.9], f64::INFINITY), None);
+    }
+
+    #[test]
+    fn ratios_that_are_not_one_for_each_turn_have_no_losses() {
+        for turns in [&[0.9][..], &[0.9; 3], &[0.9, 0.0], &[0.9, f64::NAN], &[]] {
+            assert_eq!(kept_at(turns, 2.3), None, "{turns:?}");
+        }
+    }
+
+    #[test]
+    fn every_turn_keeps_a_hundredth_at_the_least() {
+        // By hand: turns that keep a hundredth give 1 + 0.01 + 0.0001.
+        assert_eq!(kept_at(&[0.9, 0.9], 1.0100), None);
+        assert_eq!(kept_at(&[0.9, 0.05], 1.0102).map(|losses| losses.turns[1]), Some(0.01));
+        assert!(kept_at(&[0.9, 0.9], 1.0102).is_some_and(|losses| losses.turns.iter().all(|kept| *kept >= 0.01)));
     }
 }

@@ -15,7 +15,7 @@
 //!
 //! // Half of the force is lost at the upper turn, a tenth at the lower one, nothing at the hitch.
 //! let losses = Losses { turns: vec![0.9, 0.5], hitches: vec![1.0, 1.0] };
-//! let forces = statics(&rig, &pull, &motion, &losses, &Drive::Pull(1.0, vec![]))?;
+//! let forces = statics(&rig, &motion, &losses, &Drive::Pull(1.0, vec![]))?;
 //! assert_eq!(forces.load.low, 1.0 + 0.5 + 0.5 * 0.9);
 //! # Ok::<(), boughline::reeving::Fault>(())
 //! ```
@@ -31,7 +31,9 @@ mod measured;
 mod number;
 mod phase;
 mod rig;
+mod simplex;
 mod statics;
+mod stop;
 mod tension;
 
 pub use catalogue::{BACKUP, Backup, BackupKind, KNOT_SLACK, RIG, RigName};
@@ -40,7 +42,9 @@ pub use fault::Fault;
 pub use held::{Part, drop_after, is_held, single_parts};
 pub use kinematics::{Motion, kinematics};
 pub use measured::{TEST_MASS, TEST_PULL, losses_that_give};
-pub use number::{Fraction, Number};
+pub use number::Fraction;
+use number::Number;
 pub use phase::{HandDoes, Phase};
-pub use rig::{Body, BodyKind, MOST_MOVING, MOST_STRANDS, Noun, Rig, Rope, Stop, What};
+pub use rig::{Body, BodyKind, MOST_MOVING, MOST_STRANDS, Rig, Rope};
 pub use statics::{Forces, Span, statics, untended_hitches};
+pub use stop::{Noun, Stop, What};

@@ -65,8 +65,8 @@ impl Phase {
         match what {
             What::Tied => true,
             What::Hitch(number) => self.grips.get(number).copied().unwrap_or(false),
-            What::Hand(0) => self.hand != HandDoes::Off,
-            What::Hand(_) | What::Turn(_) | What::Knot(_) | What::Free => false,
+            What::Hand => self.hand != HandDoes::Off,
+            What::Helper(_) | What::Turn(_) | What::Knot(_) | What::Free => false,
         }
     }
 
@@ -102,7 +102,7 @@ pub(super) enum End {
 impl End {
     fn of(what: What) -> Self {
         match what {
-            What::Hand(0) => Self::Hand,
+            What::Hand => Self::Hand,
             What::Free => Self::Free,
             _ => Self::Fixed,
         }
@@ -126,5 +126,11 @@ impl Run {
     /// Whether one end is loose, so that it carries only what a helper's hand puts on it.
     pub(super) fn is_loose(&self) -> bool {
         self.start == End::Free || self.end == End::Free
+    }
+
+    /// Whether a helper's hand is on it.
+    pub(super) fn is_helped(&self, rope: &Rope) -> bool {
+        let inside = rope.stops.get(self.first..=self.last).unwrap_or_default();
+        inside.iter().any(|stop| matches!(stop.what, What::Helper(_)))
     }
 }

@@ -1,11 +1,6 @@
 //! A rig as data: bodies in order of height, and ropes as the stops they make from one end to the other.
 
-use super::Fault;
-use crate::quantity::Length;
-use std::borrow::Cow;
-
-/// What people call a part.
-pub type Noun = Cow<'static, str>;
+use super::{Fault, Noun, Stop, What};
 
 /// The most bodies that may move (climber and carriages); see [`Fraction`](super::Fraction).
 pub const MOST_MOVING: usize = 6;
@@ -48,90 +43,6 @@ impl Body {
     }
 }
 
-/// What a rope does at a stop.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum What {
-    /// The rope is tied here; only at a rope's end.
-    Tied,
-    /// The rope turns round something; the number counts turns through the rig, ropes in order.
-    Turn(usize),
-    /// A friction hitch sits on the rope; the number counts hitches through the rig.
-    Hitch(usize),
-    /// A hand pulls here; the number counts hands through the rig, and hand 0 drives.
-    Hand(usize),
-    /// A stopper knot, which catches once this much rope has run.
-    Knot(Length),
-    /// The rope's loose tail.
-    Free,
-}
-
-/// One stop of a rope.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Stop {
-    /// The body it is on, as a place in [`Rig::bodies`]; none for a loose tail.
-    pub body: Option<usize>,
-    /// What the rope does there.
-    pub what: What,
-    /// What people call it.
-    pub noun: Noun,
-    /// Whether it does nothing until what it backs up is gone.
-    pub backup: bool,
-}
-
-impl Stop {
-    fn on(body: usize, what: What, noun: impl Into<Noun>) -> Self {
-        Self { body: Some(body), what, noun: noun.into(), backup: false }
-    }
-
-    /// The rope's end, tied to a body.
-    #[must_use]
-    pub fn tied(body: usize, noun: impl Into<Noun>) -> Self {
-        Self::on(body, What::Tied, noun)
-    }
-
-    /// A turn round a pulley, ring, carabiner or limb on a body.
-    #[must_use]
-    pub fn turn(body: usize, noun: impl Into<Noun>) -> Self {
-        Self::on(body, What::Turn(0), noun)
-    }
-
-    /// A friction hitch whose cord is clipped to a body.
-    #[must_use]
-    pub fn hitch(body: usize, noun: impl Into<Noun>) -> Self {
-        Self::on(body, What::Hitch(0), noun)
-    }
-
-    /// A second hitch on a body that carries nothing until the first is gone.
-    #[must_use]
-    pub fn backup_hitch(body: usize, noun: impl Into<Noun>) -> Self {
-        Self { backup: true, ..Self::hitch(body, noun) }
-    }
-
-    /// A hand of someone who hangs on, or stands on, a body.
-    #[must_use]
-    pub fn hand(body: usize, noun: impl Into<Noun>) -> Self {
-        Self::on(body, What::Hand(0), noun)
-    }
-
-    /// A stopper knot that jams at a body once `slack` of rope has run.
-    #[must_use]
-    pub fn knot(body: usize, slack: Length, noun: impl Into<Noun>) -> Self {
-        Self { backup: true, ..Self::on(body, What::Knot(slack), noun) }
-    }
-
-    /// Whether there is a part here that can fail.
-    #[must_use]
-    pub fn can_fail(&self) -> bool {
-        !matches!(self.what, What::Hand(_) | What::Free)
-    }
-
-    /// The loose tail.
-    #[must_use]
-    pub fn free() -> Self {
-        Self { body: None, what: What::Free, noun: "loose tail".into(), backup: false }
-    }
-}
-
 /// A rope: its stops, from one end to the other.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Rope {
@@ -153,15 +64,17 @@ pub struct Rope {
 /// ```
 ///
 /// # Guarantees
-/// There is one climber; every stop is on a body of the rig; ropes end tied or free and are neither inside; turns,
-/// hitches and hands are numbered in the order they come.
+/// There is one climber; a tree comes first and a ground last; every stop but a loose tail is on a body of the rig;
+/// ropes end tied or free and are neither inside; there is at most one driving hand. Turns, hitches and helpers are
+/// numbered in the order of ropes and along them: a rope with one helper keeps its number written from either end,
+/// several on one rope change places.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Rig {
     pub(super) bodies: Vec<Body>,
     pub(super) ropes: Vec<Rope>,
     pub(super) turns: usize,
     pub(super) hitches: usize,
-    pub(super) hands: usize,
+    pub(super) helpers: usize,
 }
 
 impl Rope {
@@ -182,11 +95,17 @@ impl Rig {
         if count(BodyKind::Climber) != 1 || count(BodyKind::Tree) > 1 || count(BodyKind::Ground) > 1 {
             return Err(Fault::NotOneClimber);
         }
+        for (at, body) in bodies.iter().enumerate() {
+            let last = at + 1 == bodies.len();
+            if body.kind == BodyKind::Tree && at > 0 || body.kind == BodyKind::Ground && !last {
+                return Err(Fault::OutOfOrder { body: at });
+            }
+        }
         let strands: usize = ropes.iter().map(|rope| rope.stops.len().saturating_sub(1)).sum();
         if bodies.iter().filter(|body| body.moves()).count() > MOST_MOVING || strands > MOST_STRANDS {
             return Err(Fault::TooLarge);
         }
-        let (mut turns, mut hitches, mut hands) = (0, 0, 0);
+        let (mut turns, mut hitches, mut hands, mut helpers) = (0, 0, 0, 0);
         for (at, rope) in ropes.iter_mut().enumerate() {
             let last = rope.stops.len().saturating_sub(1);
             if last == 0 {
@@ -197,13 +116,24 @@ impl Rig {
                 if is_end != matches!(stop.what, What::Tied | What::Free) {
                     return Err(Fault::NoSuchEnd { rope: at });
                 }
-                if stop.body.is_some_and(|body| body >= bodies.len()) {
+                let there =
+                    stop.body.map_or(stop.what == What::Free, |body| stop.what != What::Free && body < bodies.len());
+                if !there {
                     return Err(Fault::NoSuchBody { rope: at, stop: place });
                 }
                 let counter = match &mut stop.what {
                     What::Turn(number) => Some((number, &mut turns)),
                     What::Hitch(number) => Some((number, &mut hitches)),
-                    What::Hand(number) => Some((number, &mut hands)),
+                    What::Helper(number) => Some((number, &mut helpers)),
+                    What::Hand if hands > 0 => return Err(Fault::SecondHand { rope: at }),
+                    What::Hand => {
+                        hands += 1;
+                        None
+                    }
+                    // Whatever is not a length is refused with what is less than none.
+                    What::Knot(slack) if !(slack.in_metres() >= 0.0 && slack.in_metres().is_finite()) => {
+                        return Err(Fault::OutOfRange);
+                    }
                     What::Tied | What::Knot(_) | What::Free => None,
                 };
                 if let Some((number, counter)) = counter {
@@ -212,7 +142,7 @@ impl Rig {
                 }
             }
         }
-        Ok(Self { bodies, ropes, turns, hitches, hands })
+        Ok(Self { bodies, ropes, turns, hitches, helpers })
     }
 
     /// The bodies, from the highest to the lowest.

@@ -1,42 +1,33 @@
 //! Forces: the tension of every strand, by the balance of every body.
 
 use super::balance::balanced;
-use super::tension::{Carrier, resting};
-use super::{BodyKind, Drive, Fault, Fraction, HandDoes, Losses, Motion, Number, Phase, Rig, What};
+use super::tension::{Propagation, resting};
+use super::{BodyKind, Drive, Fault, Fraction, HandDoes, Losses, Motion, Number, Rig, What};
 
 /// The most turns and hitches at rest whose ratio is left open; each doubles the work.
 const MOST_RESTING: usize = 8;
 
 /// The least and the greatest a force can be, apart only where a turn rests.
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Span<N> {
+pub struct Span {
     /// The least.
-    pub low: N,
+    pub low: f64,
     /// The greatest.
-    pub high: N,
-}
-
-impl<N: Number> Span<N> {
-    fn widened(self, value: N) -> Self {
-        Self {
-            low: if value < self.low { value } else { self.low },
-            high: if value > self.high { value } else { self.high },
-        }
-    }
+    pub high: f64,
 }
 
 /// The forces in a rig.
 #[derive(Debug, Clone, PartialEq)]
-pub struct Forces<N> {
+pub struct Forces {
     /// The tension of each strand of each rope.
-    pub strands: Vec<Vec<Span<N>>>,
+    pub strands: Vec<Vec<Span>>,
     /// What ropes pull on each body, upward; for a carriage nothing, for the climber the load held up.
-    pub bodies: Vec<Span<N>>,
+    pub bodies: Vec<Span>,
     /// What the climber may weigh.
-    pub load: Span<N>,
+    pub load: Span,
 }
 
-/// The forces in a rig, in a phase, that moves in a way.
+/// The forces in a rig that moves in a way.
 ///
 /// ```text
 ///   a turn:      tension behind = efficiency x tension on the side the rope runs towards
@@ -49,76 +40,62 @@ pub struct Forces<N> {
 ///
 /// # Guarantees
 /// No tension is negative. Where no rope passes a turn its ratio may be anything from its efficiency to the inverse,
-/// and both ends are reported.
+/// and both ends are reported. A backup hitch, and with no hand on any hitch, drags only while rope runs past it.
 ///
 /// # Errors
-/// A [`Fault`] that names the slack, shared or unbalanced part.
+/// A [`Fault`] that names the slack, shared or unbalanced part; [`Fault::OutOfRange`] for a force that is not finite or
+/// losses that do not fit the rig.
 ///
 /// # Source
-/// Geometry. Propagation from the hand: `references` in [`crate::source`] under `delaney`.
-pub fn statics<N: Number>(
-    rig: &Rig,
-    phase: &Phase,
-    motion: &Motion,
-    losses: &Losses<N>,
-    drive: &Drive<N>,
-) -> Result<Forces<N>, Fault> {
-    let resting = resting(rig, phase, motion);
+/// Geometry. Propagation from the hand: [`DELANEY`](crate::source::DELANEY).
+pub fn statics(rig: &Rig, motion: &Motion, losses: &Losses, drive: &Drive) -> Result<Forces, Fault> {
+    let size = drive.size().filter(|_| losses.fit(rig)).ok_or(Fault::OutOfRange)?;
+    // What counts as nought is reckoned for a drive of one.
+    let size = if size > 0.0 { size } else { 1.0 };
+    let drive = drive.over(size);
+    let resting = resting(rig, motion);
     if resting.len() > MOST_RESTING {
         return Err(Fault::TooLarge);
     }
-    let mut forces: Option<Forces<N>> = None;
+    let nothing = Span { low: f64::INFINITY, high: f64::NEG_INFINITY };
+    let mut forces = Forces {
+        strands: rig.ropes.iter().map(|rope| vec![nothing; rope.stops.len().saturating_sub(1)]).collect(),
+        bodies: vec![nothing; rig.bodies.len()],
+        load: nothing,
+    };
     for choice in 0..1_usize << resting.len() {
-        let carrier = Carrier { rig, phase, motion, losses, drive, resting: &resting, choice };
-        let (strands, bodies) = balanced(&carrier)?;
-        forces = Some(match forces {
-            None => first(rig, &strands, &bodies),
-            Some(forces) => widened(forces, &strands, &bodies),
-        });
+        let along = Propagation { rig, motion, losses, drive: &drive, resting: &resting, choice };
+        let (strands, bodies) = balanced(&along)?;
+        let spans = forces.strands.iter_mut().flatten().chain(&mut forces.bodies);
+        for (span, value) in spans.zip(strands.iter().flatten().chain(&bodies)) {
+            let value = value * size;
+            span.low = span.low.min(value);
+            span.high = span.high.max(value);
+        }
     }
-    let mut forces = forces.ok_or(Fault::TooLarge)?;
     if let Some(load) = rig.body(BodyKind::Climber).and_then(|climber| forces.bodies.get(climber)) {
         forces.load = *load;
     }
-    if phase.hand != HandDoes::Off && forces.load.low <= N::ZERO { Err(Fault::NotMoved) } else { Ok(forces) }
-}
-
-fn first<N: Number>(rig: &Rig, strands: &[Vec<N>], bodies: &[N]) -> Forces<N> {
-    debug_assert_eq!(bodies.len(), rig.bodies.len());
-    let point = |value: &N| Span { low: *value, high: *value };
-    Forces {
-        strands: strands.iter().map(|rope| rope.iter().map(point).collect()).collect(),
-        bodies: bodies.iter().map(point).collect(),
-        load: Span { low: N::ZERO, high: N::ZERO },
-    }
-}
-
-fn widened<N: Number>(mut forces: Forces<N>, strands: &[Vec<N>], bodies: &[N]) -> Forces<N> {
-    let spans = forces.strands.iter_mut().flatten().chain(&mut forces.bodies);
-    for (span, value) in spans.zip(strands.iter().flatten().chain(bodies)) {
-        *span = span.widened(*value);
-    }
-    forces
+    let moves = motion.phase.hand == HandDoes::Off || forces.load.low > 0.0;
+    if moves { Ok(forces) } else { Err(Fault::NotMoved) }
 }
 
 /// The sliding hitches, by rope and stop, that no tension pulls along their rope: a hand or a tether must tend them.
 ///
 /// # Guarantees
 /// A hitch is tended by its own rope when the rope that runs past it is taut on the side it runs to.
+///
+/// # Source
+/// Geometry.
 #[must_use]
-pub fn untended_hitches<N: Number>(
-    rig: &Rig,
-    phase: &Phase,
-    motion: &Motion,
-    forces: &Forces<N>,
-) -> Vec<(usize, usize)> {
+pub fn untended_hitches(rig: &Rig, motion: &Motion, forces: &Forces) -> Vec<(usize, usize)> {
     let mut untended = Vec::new();
     for (at, (rope, passes)) in rig.ropes.iter().zip(&motion.passes).enumerate() {
         for (place, (stop, pass)) in rope.stops.iter().zip(passes).enumerate() {
-            if !matches!(stop.what, What::Hitch(_)) || phase.fixes(stop.what) || pass.is_nought() {
+            if !matches!(stop.what, What::Hitch(_)) || motion.phase.fixes(stop.what) || pass.is_nought() {
                 continue;
             }
-            let towards = if *pass > Fraction::ZERO { Some(place) } else { place.checked_sub(1) };
+            let towards = if Fraction::ZERO.is_less(*pass) { Some(place) } else { place.checked_sub(1) };
             let tension = towards.and_then(|strand| forces.strands.get(at)?.get(strand));
             if tension.is_none_or(|tension| tension.low.is_nought()) {
                 untended.push((at, place));

@@ -1,80 +1,89 @@
 //! Tensions carried along a rope, from a hand, a loose end, or an unknown, through every stop of a run.
 
 use super::phase::{End, Run};
-use super::{Drive, Fault, Fraction, Losses, Motion, Number, Phase, Rig, Rope, What};
+use super::{Drive, Fault, Fraction, HandDoes, Losses, Motion, Number, Rig, Rope, What};
+use std::cmp::Ordering;
 
 /// A tension that is partly known: `factor` of an unknown, and the rest.
 #[derive(Clone, Copy)]
-pub(super) struct Partly<N> {
-    pub(super) factor: N,
+pub(super) struct PartTension {
+    pub(super) factor: f64,
     pub(super) unknown: Option<usize>,
-    pub(super) known: N,
+    pub(super) known: f64,
 }
 
-impl<N: Number> Partly<N> {
-    const NOTHING: Self = Self { factor: N::ZERO, unknown: None, known: N::ZERO };
-}
+const NOTHING: PartTension = PartTension { factor: 0.0, unknown: None, known: 0.0 };
 
 /// A stop at which rope rests: its ratio may be anything between what is kept and the inverse.
 pub(super) type Resting = (usize, usize);
 
 /// The turns and sliding hitches, by rope and stop, with loaded rope on them that does not move.
-pub(super) fn resting(rig: &Rig, phase: &Phase, motion: &Motion) -> Vec<Resting> {
+pub(super) fn resting(rig: &Rig, motion: &Motion) -> Vec<Resting> {
     let mut found = Vec::new();
-    for (at, (rope, passes)) in rig.ropes.iter().zip(&motion.passes).enumerate() {
-        let helped = rope.stops.iter().any(|stop| matches!(stop.what, What::Hand(number) if number > 0));
-        for run in phase.runs(rope).iter().filter(|run| helped || !run.is_loose()) {
-            let rests = |stop: &usize| passes.get(*stop).is_none_or(|pass| pass.is_nought());
-            let inner = (run.first + 1..run.last).filter(|&stop| loses(rope, stop)).filter(rests);
-            found.extend(inner.map(|stop| (at, stop)));
+    for (at, rope) in rig.ropes.iter().enumerate() {
+        for run in motion.phase.runs(rope).iter().filter(|run| !run.is_loose() || run.is_helped(rope)) {
+            for stop in run.first + 1..run.last {
+                if motion.pass(at, stop).is_nought() && loses(motion, at, rope, stop) {
+                    found.push((at, stop));
+                }
+            }
         }
     }
     found
 }
 
-/// Whether tension may change at a stop: a hitch, or a turn that is wrapped.
-fn loses(rope: &Rope, stop: usize) -> bool {
-    match rope.stops.get(stop).map(|stop| stop.what) {
-        Some(What::Hitch(_)) => true,
-        Some(What::Turn(_)) => {
-            let side = |other: usize| direction(rope, stop, other);
-            !matches!((side(stop.wrapping_sub(1)), side(stop + 1)), (Some(one), Some(other)) if one * other < 0)
+/// Whether tension may change at a stop: at a turn that is wrapped, and at a hitch that drags. A hitch that no rope runs
+/// past drags neither as a backup, nor while no hand is on the rope: what it may hold is not counted on.
+fn loses(motion: &Motion, at: usize, rope: &Rope, place: usize) -> bool {
+    let Some(stop) = rope.stops.get(place) else { return false };
+    match stop.what {
+        What::Hitch(_) => !motion.pass(at, place).is_nought() || !stop.backup && motion.phase.hand != HandDoes::Off,
+        What::Turn(_) => {
+            let (one, other) = (direction(rope, place, false), direction(rope, place, true));
+            one == Ordering::Equal || one != other.reverse()
         }
         _ => false,
     }
 }
 
-/// Whether the strand from one stop to a neighbour goes up (1), down (-1) or has no length (0).
-fn direction(rope: &Rope, stop: usize, neighbour: usize) -> Option<i8> {
-    let (own, other) = (rope.stops.get(stop)?.body?, rope.stops.get(neighbour)?.body?);
-    Some(match other.cmp(&own) {
-        std::cmp::Ordering::Less => 1,
-        std::cmp::Ordering::Equal => 0,
-        std::cmp::Ordering::Greater => -1,
-    })
+/// Whether the rope comes from above a stop, or goes from it, past whatever sits on the same body: less is above. Equal
+/// where it ends there, or a hand takes it.
+fn direction(rope: &Rope, from: usize, forward: bool) -> Ordering {
+    let mut place = from;
+    loop {
+        place = if forward { place + 1 } else { place.wrapping_sub(1) };
+        let (Some(stop), Some(own)) = (rope.stops.get(place), rope.stops.get(from)) else { return Ordering::Equal };
+        let way = stop.body.map_or(Ordering::Equal, |body| Some(body).cmp(&own.body));
+        if way != Ordering::Equal || matches!(stop.what, What::Hand | What::Helper(_) | What::Free) {
+            return way;
+        }
+    }
 }
 
 /// What carries tensions along the ropes.
-pub(super) struct Carrier<'a, N> {
+pub(super) struct Propagation<'a> {
     pub(super) rig: &'a Rig,
-    pub(super) phase: &'a Phase,
     pub(super) motion: &'a Motion,
-    pub(super) losses: &'a Losses<N>,
-    pub(super) drive: &'a Drive<N>,
+    pub(super) losses: &'a Losses,
+    pub(super) drive: &'a Drive,
     pub(super) resting: &'a [Resting],
     /// A bit for each resting stop: to which end of its range it is set.
     pub(super) choice: usize,
 }
 
-impl<N: Number> Carrier<'_, N> {
+impl Propagation<'_> {
     /// The tension of each strand of a rope; new unknowns are entered with the strand they stand for.
-    pub(super) fn rope_tensions(&self, at: usize, unknowns: &mut Vec<(usize, usize)>) -> Result<Vec<Partly<N>>, Fault> {
+    pub(super) fn rope_tensions(
+        &self,
+        at: usize,
+        unknowns: &mut Vec<(usize, usize)>,
+    ) -> Result<Vec<PartTension>, Fault> {
         let Some(rope) = self.rig.ropes.get(at) else { return Ok(Vec::new()) };
-        let mut tensions = vec![Partly::NOTHING; rope.stops.len().saturating_sub(1)];
-        let runs = self.phase.runs(rope);
+        let mut tensions = vec![NOTHING; rope.stops.len().saturating_sub(1)];
+        let runs = self.motion.phase.runs(rope);
         // Loose runs first: what hangs on them is known, and the hand's run needs it.
         for run in runs.iter().filter(|run| run.is_loose()) {
-            self.propagate(at, *run, run.start == End::Free, Partly::NOTHING, &mut tensions);
+            self.propagate(at, *run, run.start == End::Free, NOTHING, &mut tensions);
         }
         for run in runs.iter().filter(|run| !run.is_loose()) {
             let seed = match (run.start, run.end) {
@@ -82,7 +91,7 @@ impl<N: Number> Carrier<'_, N> {
                 (_, End::Hand) => self.in_hand(at, Some(run.last), &tensions)?,
                 _ => {
                     unknowns.push((at, run.first));
-                    Partly { factor: N::ONE, unknown: Some(unknowns.len() - 1), known: N::ZERO }
+                    PartTension { factor: 1.0, unknown: Some(unknowns.len() - 1), known: 0.0 }
                 }
             };
             self.propagate(at, *run, run.end != End::Hand, seed, &mut tensions);
@@ -91,14 +100,14 @@ impl<N: Number> Carrier<'_, N> {
     }
 
     /// What the driving hand's run carries at the hand: the pull, and what hangs on the rope beyond it.
-    fn in_hand(&self, rope: usize, beyond: Option<usize>, tensions: &[Partly<N>]) -> Result<Partly<N>, Fault> {
+    fn in_hand(&self, rope: usize, beyond: Option<usize>, tensions: &[PartTension]) -> Result<PartTension, Fault> {
         let Drive::Pull(pull, _) = self.drive else { return Err(Fault::HandPullsNothing { rope }) };
-        let beyond = beyond.and_then(|strand| tensions.get(strand)).map_or(N::ZERO, |beyond| beyond.known);
-        Ok(Partly { known: beyond + *pull, ..Partly::NOTHING })
+        let beyond = beyond.and_then(|strand| tensions.get(strand)).map_or(0.0, |beyond| beyond.known);
+        Ok(PartTension { known: beyond + *pull, ..NOTHING })
     }
 
     /// Carries a tension through a run, from its first strand or from its last.
-    fn propagate(&self, at: usize, run: Run, from_start: bool, seed: Partly<N>, tensions: &mut [Partly<N>]) {
+    fn propagate(&self, at: usize, run: Run, from_start: bool, seed: PartTension, tensions: &mut [PartTension]) {
         let Some(rope) = self.rig.ropes.get(at) else { return };
         let count = run.last - run.first;
         let mut tension = seed;
@@ -112,45 +121,38 @@ impl<N: Number> Carrier<'_, N> {
                 break;
             }
             let ratio = self.ratio(at, rope, stop, from_start);
-            let helper = self.helper(rope, stop);
-            tension = Partly {
-                factor: tension.factor * ratio,
-                unknown: tension.unknown,
-                known: tension.known * ratio + helper,
-            };
+            tension.factor *= ratio;
+            tension.known = tension.known * ratio + self.help(rope, stop);
         }
     }
 
-    /// What a further hand at a stop adds on the side away from the loose end.
-    fn helper(&self, rope: &Rope, stop: usize) -> N {
+    /// What a helper's hand at a stop adds on the side away from the loose end.
+    fn help(&self, rope: &Rope, stop: usize) -> f64 {
         match (rope.stops.get(stop).map(|stop| stop.what), self.drive) {
-            (Some(What::Hand(number)), Drive::Pull(_, others)) if number > 0 => {
-                others.get(number - 1).copied().unwrap_or(N::ZERO)
-            }
-            _ => N::ZERO,
+            (Some(What::Helper(number)), Drive::Pull(_, helpers)) => helpers.get(number).copied().unwrap_or(0.0),
+            _ => 0.0,
         }
     }
 
     /// Tension behind a stop over tension before it, going along the rope (`forward`) or back.
-    fn ratio(&self, at: usize, rope: &Rope, stop: usize, forward: bool) -> N {
-        if !loses(rope, stop) {
-            return N::ONE;
+    fn ratio(&self, at: usize, rope: &Rope, stop: usize, forward: bool) -> f64 {
+        if !loses(self.motion, at, rope, stop) {
+            return 1.0;
         }
         let kept = match rope.stops.get(stop).map(|stop| stop.what) {
             Some(What::Turn(number)) => self.losses.turns.get(number),
             Some(What::Hitch(number)) => self.losses.hitches.get(number),
             _ => None,
         };
-        let kept = kept.copied().unwrap_or(N::ONE);
-        let pass = self.motion.passes.get(at).and_then(|passes| passes.get(stop)).copied();
-        let pass = pass.unwrap_or(Fraction::ZERO);
+        let kept = kept.copied().unwrap_or(1.0);
+        let pass = self.motion.pass(at, stop);
         let runs_forward = if pass.is_nought() {
             // Rope that carries nothing is on no list, and any ratio of nothing is nothing.
             let bit = self.resting.iter().position(|resting| *resting == (at, stop));
             bit.is_some_and(|bit| self.choice >> bit & 1 == 1)
         } else {
-            pass > Fraction::ZERO
+            Fraction::ZERO.is_less(pass)
         };
-        if runs_forward == forward { N::ONE / kept } else { kept }
+        if runs_forward == forward { 1.0 / kept } else { kept }
     }
 }

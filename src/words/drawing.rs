@@ -44,7 +44,7 @@ fn drawn(answer: &Answer, rope: usize, place: usize, stop: &Stop, grips: &[bool]
         What::Hitch(number) => {
             ("hitch", Some(if grips.get(number).copied().unwrap_or(false) { "grips" } else { "slides" }))
         }
-        What::Hand(_) => ("hand", None),
+        What::Hand | What::Helper(_) => ("hand", None),
         What::Knot(_) => ("knot", None),
         What::Free => ("free", None),
     };

@@ -205,10 +205,7 @@ pub(super) fn missing_lines(answer: &Answer) -> Vec<ErrorLine> {
                 &[],
                 "A way down, tried low down first. This page does not ask for it yet, so it never says more than “at your limit”.",
             ),
-            Missing::SecondPerson => (
-                &[],
-                "A second person on the ground, able and equipped to get you down at once (HSE leaflet AFAG401 asks for two people at all tree climbing).",
-            ),
+            Missing::SecondPerson => (&[], "A second person on the ground, able and equipped to get you down at once."),
         };
         let fields = fields.iter().map(|&field| field.to_owned()).collect();
         lines.push(ErrorLine { fields, message: message.to_owned() });

@@ -3,19 +3,10 @@
 #![allow(clippy::unwrap_used, clippy::indexing_slicing, reason = "a rig that cannot be made fails the test")]
 
 use boughline::quantity::Length;
-use boughline::reeving::{Backup, Body, BodyKind, Losses, Part, Rig, Rope, Stop, single_parts};
+use boughline::reeving::{Backup, Body, BodyKind, Part, Rig, Rope, Stop, single_parts};
 
-/// Something worked out from a row of ratios.
-pub type Of<T> = Box<dyn Fn(&[f64]) -> T>;
-
-/// A rig, the losses it takes out of a row of ratios, and what one unit of pull lifts, derived by hand.
-pub struct Hand {
-    pub name: &'static str,
-    pub rig: Rig,
-    pub losses: Of<Losses<f64>>,
-    pub advantage: Of<f64>,
-    pub ideal: i64,
-}
+pub mod hand_derived;
+pub mod random;
 
 const TREE: usize = 0;
 
@@ -94,7 +85,7 @@ pub fn moving_rope() -> Rig {
     ])
 }
 
-fn moving_rope_with_tending_pulley() -> Rig {
+pub fn moving_rope_with_tending_pulley() -> Rig {
     two_bodies(vec![
         Stop::tied(1, "tie"),
         Stop::turn(TREE, "crotch"),
@@ -128,11 +119,62 @@ pub fn tail_three_to_one_with_helper() -> Rig {
         Stop::turn(2, "lower turn"),
         Stop::turn(1, "upper turn"),
         Stop::hand(2, "hands"),
-        Stop::hand(3, "helper"),
+        Stop::helper(3, "helper"),
         Stop::free(),
     ];
     let kinds = [BodyKind::Tree, BodyKind::Carriage, BodyKind::Climber, BodyKind::Ground];
     Rig::new(bodies(&kinds), vec![Rope::new("climbing rope", stops)]).unwrap()
+}
+
+/// Someone on the ground pulls the moving rope down past the climber, straight through hitch and pulley.
+fn moving_rope_from_the_ground() -> Rig {
+    let stops = vec![
+        Stop::tied(1, "tie"),
+        Stop::turn(TREE, "crotch"),
+        Stop::hitch(1, "hitch"),
+        Stop::turn(1, "tending pulley"),
+        Stop::hand(2, "hands"),
+        Stop::free(),
+    ];
+    let kinds = [BodyKind::Tree, BodyKind::Climber, BodyKind::Ground];
+    Rig::new(bodies(&kinds), vec![Rope::new("climbing rope", stops)]).unwrap()
+}
+
+/// Ropes straight down from the crotch with these knots at the climber; a hitch holds on the first.
+pub fn ropes_with_knots(tails: &[&[f64]]) -> Rig {
+    let mut ropes = Vec::new();
+    for (at, tail) in tails.iter().enumerate() {
+        let mut stops = vec![Stop::tied(TREE, "anchor")];
+        if at == 0 {
+            stops.push(Stop::hitch(1, "lower hitch"));
+        }
+        stops.extend(tail.iter().map(|slack| Stop::knot(1, Length::metres(*slack), "knot")));
+        stops.push(Stop::free());
+        ropes.push(Rope::new("rope", stops));
+    }
+    Rig::new(bodies(&[BodyKind::Tree, BodyKind::Climber]), ropes).unwrap()
+}
+
+/// The tail 3:1 with knots in its tail below the upper turn, in this order from the turn.
+pub fn tail_three_to_one_with_knots(slacks: &[f64]) -> Rig {
+    let mut stops = tail(1).ropes()[0].stops.clone();
+    let below = stops.len() - 2;
+    stops.splice(below..below, slacks.iter().map(|slack| Stop::knot(1, Length::metres(*slack), "knot")));
+    self_haul(vec![Rope::new("climbing rope", stops)])
+}
+
+/// A haul cord 2:1 with a knot of 1 m, beside a climbing rope with a knot of 2 m below the climber.
+pub fn haul_cord_with_knots() -> Rig {
+    let knot = |slack| Stop::knot(2, Length::metres(slack), "knot");
+    let main = vec![
+        Stop::tied(TREE, "anchor"),
+        Stop::hitch(1, "upper hitch"),
+        Stop::hitch(2, "lower hitch"),
+        knot(2.0),
+        Stop::free(),
+    ];
+    let cord = vec![Stop::tied(2, "tie"), Stop::turn(1, "upper turn"), knot(1.0), Stop::hand(2, "hands"), Stop::free()];
+    self_haul(vec![Rope::new("climbing rope", main), Rope::new("haul cord", cord)])
 }
 
 pub fn knot() -> Backup {
@@ -148,133 +190,4 @@ pub fn single_nouns(rig: &Rig) -> Vec<String> {
         Part::Rope { rope } => rig.ropes()[rope].noun.to_string(),
     };
     stops.into_iter().chain(ropes).map(noun).collect()
-}
-
-// A row of ratios is read as: h (drag of the sliding hitch), e (the crotch), then p1, q1, p2, q2, p3, q3: the upper
-// and lower turns, numbered from the hand.
-fn h(r: &[f64]) -> f64 {
-    r[0]
-}
-fn e(r: &[f64]) -> f64 {
-    r[1]
-}
-fn p(r: &[f64], number: usize) -> f64 {
-    r[2 * number]
-}
-fn q(r: &[f64], number: usize) -> f64 {
-    r[2 * number + 1]
-}
-
-fn row(
-    name: &'static str,
-    rig: Rig,
-    ideal: i64,
-    turns: impl Fn(&[f64]) -> Vec<f64> + 'static,
-    hitches: impl Fn(&[f64]) -> Vec<f64> + 'static,
-    advantage: impl Fn(&[f64]) -> f64 + 'static,
-) -> Hand {
-    let losses = move |r: &[f64]| Losses { turns: turns(r), hitches: hitches(r) };
-    Hand { name, rig, losses: Box::new(losses), advantage: Box::new(advantage), ideal }
-}
-
-/// Every rig with its advantage, derived by hand from the rule quoted in `reeving.rs`.
-pub fn hand_derived() -> Vec<Hand> {
-    let tied = Stop::tied;
-    let lower = |n: usize| (1..=n).rev();
-    // Turns are numbered along the rope, which starts at the end away from the hand.
-    let pairs = move |n: usize| move |r: &[f64]| lower(n).flat_map(|i| [q(r, i), p(r, i)]).collect::<Vec<f64>>();
-    let grip_and_drag = |r: &[f64]| vec![1.0, h(r)];
-    let grip_only = |_: &[f64]| vec![1.0, 1.0];
-    let up = |n: usize| (0..n).flat_map(|_| [Stop::turn(2, "lower turn"), Stop::turn(1, "upper turn")]);
-    let hand = || [Stop::hand(2, "hands"), Stop::free()];
-    let cord = |start: Vec<Stop>, n: usize| haul_cord(start.into_iter().chain(up(n)).chain(hand()).collect());
-    let upper = || Stop::turn(1, "upper turn");
-    vec![
-        row(
-            "hand over hand",
-            two_bodies(vec![tied(TREE, "anchor"), Stop::hand(1, "hands"), Stop::hitch(1, "hitch"), Stop::free()]),
-            1,
-            |_| vec![],
-            |r| vec![h(r)],
-            |_| 1.0,
-        ),
-        row("moving rope", moving_rope(), 2, |r| vec![e(r)], |r| vec![h(r)], |r| 1.0 + e(r)),
-        row(
-            "moving rope through a tending pulley",
-            moving_rope_with_tending_pulley(),
-            2,
-            |r| vec![e(r), q(r, 1)],
-            |r| vec![h(r)],
-            |r| h(r) * q(r, 1) * (1.0 + e(r)),
-        ),
-        row("tail 3:1", tail(1), 3, pairs(1), grip_and_drag, |r| 1.0 + p(r, 1) + p(r, 1) * q(r, 1) * h(r)),
-        row("tail 5:1", tail(2), 5, pairs(2), grip_and_drag, |r| {
-            let (p1, q1, p2, q2) = (p(r, 1), q(r, 1), p(r, 2), q(r, 2));
-            1.0 + p1 + p1 * q1 + p1 * q1 * p2 + p1 * q1 * p2 * q2 * h(r)
-        }),
-        row("tail 7:1", tail(3), 7, pairs(3), grip_and_drag, |r| {
-            let (p1, q1, p2, q2, p3, q3) = (p(r, 1), q(r, 1), p(r, 2), q(r, 2), p(r, 3), q(r, 3));
-            let third = p1 * q1 * p2 * q2;
-            1.0 + p1 + p1 * q1 + p1 * q1 * p2 + third + third * p3 + third * p3 * q3 * h(r)
-        }),
-        row(
-            "haul cord 2:1",
-            cord(vec![tied(2, "tie"), upper()], 0),
-            2,
-            |r| vec![p(r, 1)],
-            grip_only,
-            |r| 1.0 + p(r, 1),
-        ),
-        row("haul cord 3:1", cord(vec![tied(1, "tie")], 1), 3, pairs(1), grip_only, |r| {
-            1.0 + p(r, 1) + p(r, 1) * q(r, 1)
-        }),
-        row(
-            "haul cord 4:1",
-            cord(vec![tied(2, "tie"), upper()], 1),
-            4,
-            |r| vec![p(r, 2), q(r, 1), p(r, 1)],
-            grip_only,
-            |r| 1.0 + p(r, 1) + p(r, 1) * q(r, 1) + p(r, 1) * q(r, 1) * p(r, 2),
-        ),
-        row("haul cord 5:1", cord(vec![tied(1, "tie")], 2), 5, pairs(2), grip_only, |r| {
-            let (p1, q1, p2, q2) = (p(r, 1), q(r, 1), p(r, 2), q(r, 2));
-            1.0 + p1 + p1 * q1 + p1 * q1 * p2 + p1 * q1 * p2 * q2
-        }),
-        row("ground 1:1", ground(0, 0), 1, |r| vec![e(r)], |_| vec![], e),
-        row(
-            "ground 3:1",
-            ground(1, 1),
-            3,
-            |r| vec![e(r), q(r, 1), p(r, 1)],
-            |_| vec![1.0],
-            |r| e(r) * (1.0 + p(r, 1) + p(r, 1) * q(r, 1)),
-        ),
-        row(
-            "ground 5:1",
-            ground(1, 2),
-            5,
-            |r| vec![e(r), q(r, 2), p(r, 2), q(r, 1), p(r, 1)],
-            |_| vec![1.0],
-            |r| {
-                let (p1, q1, p2, q2) = (p(r, 1), q(r, 1), p(r, 2), q(r, 2));
-                e(r) * (1.0 + p1 + p1 * q1 + p1 * q1 * p2 + p1 * q1 * p2 * q2)
-            },
-        ),
-        row(
-            "ground 9:1",
-            ground(2, 1),
-            9,
-            |r| vec![e(r), q(r, 2), p(r, 2), q(r, 1), p(r, 1)],
-            |_| vec![1.0, 1.0],
-            |r| e(r) * (1.0 + p(r, 1) + p(r, 1) * q(r, 1)) * (1.0 + p(r, 2) + p(r, 2) * q(r, 2)),
-        ),
-        row(
-            "tail 3:1 on a base anchor",
-            on_base_anchor(),
-            3,
-            |r| vec![e(r), q(r, 1), p(r, 1)],
-            grip_and_drag,
-            |r| 1.0 + p(r, 1) + p(r, 1) * q(r, 1) * h(r),
-        ),
-    ]
 }

@@ -75,7 +75,7 @@ const MISSING: &[(&[&str], &str)] = &[
     (&["measuredPull"], "How strong you are: enter a pull you have measured. Without it there is no verdict, only the pull that is needed."),
     (&["stature", "handTravel"], "How long your pull is: enter your stature, or the rope you pull in a stroke. Without it there is no count of strokes."),
     (&[], "A way down, tried low down first. This page does not ask for it yet, so it never says more than “at your limit”."),
-    (&[], "A second person on the ground, able and equipped to get you down at once (HSE leaflet AFAG401 asks for two people at all tree climbing)."),
+    (&[], "A second person on the ground, able and equipped to get you down at once."),
 ];
 
 #[test]

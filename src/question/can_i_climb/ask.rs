@@ -186,6 +186,6 @@ fn cautions(inputs: &Inputs, answer: &Answer) -> Vec<Caution> {
 fn hitch_is_untended(inputs: &Inputs) -> bool {
     let reeved = &inputs.rig;
     let losses = Losses::none(&reeved.rig);
-    statics(&reeved.rig, &reeved.pull, &reeved.motion, &losses, &Drive::Pull(1.0, Vec::new()))
-        .is_ok_and(|forces| !untended_hitches(&reeved.rig, &reeved.pull, &reeved.motion, &forces).is_empty())
+    statics(&reeved.rig, &reeved.motion, &losses, &Drive::Pull(1.0, Vec::new()))
+        .is_ok_and(|forces| !untended_hitches(&reeved.rig, &reeved.motion, &forces).is_empty())
 }

@@ -114,13 +114,13 @@ pub(super) fn has_upper_hitch(inputs: &Inputs) -> bool {
 }
 
 /// The forces for a unit of pull. A catalogue rig always has them.
-fn forces(inputs: &Inputs, pick: &dyn Pick) -> Option<Forces<f64>> {
+fn forces(inputs: &Inputs, pick: &dyn Pick) -> Option<Forces> {
     let reeved = &inputs.rig;
     let losses = reeved.tested.clone().unwrap_or_else(|| Losses {
         turns: (TURNS..).zip(&reeved.turns).map(|(thing, turn)| pick.of(thing, turn.kept)).collect(),
         hitches: (HITCHES..).zip(&reeved.pull.grips).map(|(thing, _)| pick.of(thing, reeved.drag)).collect(),
     });
-    statics(&reeved.rig, &reeved.pull, &reeved.motion, &losses, &Drive::Pull(1.0, Vec::new())).ok()
+    statics(&reeved.rig, &reeved.motion, &losses, &Drive::Pull(1.0, Vec::new())).ok()
 }
 
 fn arms(inputs: &Inputs, pick: &dyn Pick, pulls_with: Arms) -> Option<f64> {

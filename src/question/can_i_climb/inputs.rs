@@ -52,7 +52,7 @@ pub(super) struct Reeved {
     pub(super) slack: Spread,
     pub(super) drag: Spread,
     /// The losses that one's own test comes to, in place of the others.
-    pub(super) tested: Option<Losses<f64>>,
+    pub(super) tested: Option<Losses>,
 }
 
 impl Inputs {
@@ -140,7 +140,7 @@ fn reeved(reader: &mut Reader<'_>) -> Option<Reeved> {
         turns.push(TurnFact { kind, kept: kept_by(kind, own), own: own.is_some() });
     }
     let tested = match test {
-        (Some(mass), Some(force)) => Some(tested(reader, (&rig, &pull, &motion), &turns, mass, force)?),
+        (Some(mass), Some(force)) => Some(tested(reader, (&rig, &motion), &turns, mass, force)?),
         _ => None,
     };
     Some(Reeved { name, rig: Arc::new(rig), pull, motion, turns, slack, drag: drag?, tested })
@@ -153,14 +153,14 @@ fn of_the_test(reason: Reason) -> Error {
 
 fn tested(
     reader: &mut Reader<'_>,
-    (rig, pull, motion): (&Rig, &Phase, &Motion),
+    (rig, motion): (&Rig, &Motion),
     turns: &[TurnFact],
     mass: Mass,
     force: Force,
-) -> Option<Losses<f64>> {
+) -> Option<Losses> {
     let measured = mass.weight().in_newtons() / force.in_newtons();
     let kept: Vec<f64> = turns.iter().map(|turn| turn.kept.likely).collect();
-    let found = noted(reader, losses_that_give(rig, pull, motion, &kept, measured))?;
+    let found = noted(reader, losses_that_give(rig, motion, &kept, measured))?;
     if found.is_none() {
         let ideal = motion.rope_per_rise.map_or(1.0, Fraction::in_f64);
         let reason = if turns.is_empty() {
