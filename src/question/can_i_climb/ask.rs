@@ -1,6 +1,6 @@
 //! From inputs to an answer.
 
-use super::climb::{Climb, float, hands_at_it};
+use super::climb::{Climb, hands_at_it};
 use super::verdict::{Decided, verdict};
 use super::{Answer, Caution, Gate, Inputs, Missing, PartFact, TurnFact, Verdict};
 use crate::chance::{Draws, Likely, sort, spread_of};
@@ -8,7 +8,7 @@ use crate::field::Spread;
 use crate::float;
 use crate::gear::TurnKind;
 use crate::quantity::Length;
-use crate::reeving::{Drive, Losses, Part, Rig, What, drop_after, single_parts, statics, untended_hitches};
+use crate::reeving::{Drive, Fraction, Losses, Part, Rig, What, drop_after, single_parts, statics, untended_hitches};
 
 /// Whether this person can make one pull of this climb, and how many pulls it is.
 ///
@@ -45,7 +45,7 @@ pub fn ask(inputs: &Inputs, effort: crate::question::Effort) -> Answer {
         weight: spread(|climb| climb.weight),
         mass: spread(|climb| climb.weight / crate::quantity::STANDARD_GRAVITY),
         advantage: spread(|climb| climb.advantage),
-        ideal: reeved.motion.rope_per_rise.map_or(1.0, float),
+        ideal: reeved.motion.rope_per_rise.map_or(1.0, Fraction::in_f64),
         turn_efficiency: reeved.tested.as_ref().map(|losses| mean(&losses.turns)),
         need: spread(|climb| climb.need),
         arms: gate(|climb| climb.arms),

@@ -154,7 +154,7 @@ impl Stroke {
         let reach = inputs.stature.map(|stature| reach(stature.si(), pick.deviations(REACH)));
         let share = pick.of(SHARE_OF_REACH, share_used(inputs.posture, inputs.hold));
         let travel = inputs.hand_travel.map(Quantity::si).or(reach.map(|reach| reach.to_chest * share));
-        let per_rise = inputs.rig.motion.rope_per_rise.map_or(1.0, float);
+        let per_rise = inputs.rig.motion.rope_per_rise.map_or(1.0, Fraction::in_f64);
         let room = reach
             .filter(|_| has_upper_hitch(inputs))
             .map(|reach| (reach.to_lap - pick.of(STACK, inputs.stack)).max(0.0));
@@ -162,8 +162,4 @@ impl Stroke {
         let gain = rise.map(|rise| rise - pick.of(BACK, inputs.setback));
         Self { travel, room, gain, taken: rise.map(|rise| rise * per_rise) }
     }
-}
-
-pub(super) fn float(fraction: Fraction) -> f64 {
-    fraction.in_f64()
 }
