@@ -15,7 +15,7 @@
 //! | `unit` | what a unit's row is |
 //! | `decimal` | decimal digits to and from binary, exactly |
 //! | `figures` | decimal figures, for people and for links |
-//! | `length`, `force`, `mass`, `duration`, `ratio` | one quantity each: its newtype, units, way of being written |
+//! | `length`, `force`, `mass`, `duration`, `ratio`, `count` | one quantity each: its newtype, units, way of being written |
 //! | `table` | all of them by dimension, all units by name |
 //! | `misread` | what can be wrong with a text |
 //! | `number` | one number, as people write it |
@@ -89,6 +89,7 @@ macro_rules! newtype {
 }
 
 mod canonical;
+mod count;
 mod decimal;
 mod duration;
 mod figures;
@@ -105,6 +106,7 @@ mod unit;
 mod write;
 
 pub use canonical::{canonical, canonical_si};
+pub use count::Count;
 pub use duration::{Duration, HOUR, MINUTE, SECOND};
 pub use figures::{percent, plain};
 pub use force::{Force, KILOGRAM_FORCE, KILONEWTON, NEWTON, POUND_FORCE, STANDARD_GRAVITY};
@@ -159,11 +161,13 @@ pub enum Dimension {
     Duration,
     /// One thing over another of its kind: an efficiency, an advantage, a share.
     Ratio,
+    /// How many of something.
+    Count,
 }
 
 impl Dimension {
     /// Every dimension.
-    pub const ALL: [Self; 5] = [Self::Length, Self::Mass, Self::Force, Self::Duration, Self::Ratio];
+    pub const ALL: [Self; 6] = [Self::Length, Self::Mass, Self::Force, Self::Duration, Self::Ratio, Self::Count];
 
     /// The word for it in a sentence.
     #[must_use]
@@ -174,6 +178,7 @@ impl Dimension {
             Self::Force => "force",
             Self::Duration => "duration",
             Self::Ratio => "ratio",
+            Self::Count => "count",
         }
     }
 }

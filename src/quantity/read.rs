@@ -7,7 +7,7 @@ use super::{Dimension, Unit};
 /// The SI value that a text says.
 ///
 /// Either decimal mark, spaces between thousands, fractions, and two or three units in falling order are read; anything
-/// that could mean two things is refused. A bare number takes the `default` unit, except that a bare ratio is itself.
+/// that could mean two things is refused. A bare number takes the `default` unit, except that a bare ratio or count is itself.
 /// A leading minus is read, so that a range check can speak of it; it stands for the whole of `-6 ft 3 in`.
 ///
 /// # Errors

@@ -1,7 +1,7 @@
 //! Every dimension's row, and every unit by what people call it.
 
 use super::unit::{Family, Unit};
-use super::{Dimension, duration, force, length, mass, ratio};
+use super::{Dimension, count, duration, force, length, mass, ratio};
 
 /// The row of a dimension.
 pub(super) const fn family(dimension: Dimension) -> &'static Family {
@@ -11,6 +11,7 @@ pub(super) const fn family(dimension: Dimension) -> &'static Family {
         Dimension::Force => &force::FAMILY,
         Dimension::Duration => &duration::FAMILY,
         Dimension::Ratio => &ratio::FAMILY,
+        Dimension::Count => &count::FAMILY,
     }
 }
 

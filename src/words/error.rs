@@ -129,7 +129,7 @@ fn one_of(options: &[Named], with_ids: bool) -> String {
 pub(super) fn example(row: &Row, limits: Limits, view: View) -> String {
     match row.bare_unit(view.system) {
         Some(unit) => format!("{} {}", plain(unit.count(limits.example).round().max(1.0), 0, view), unit.symbol),
-        None => plain(limits.example, 2, view),
+        None => written(limits.example, limits.dimension, view),
     }
 }
 

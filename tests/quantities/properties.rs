@@ -29,6 +29,7 @@ fn half_a_step(si: f64, dimension: Dimension, system: System) -> f64 {
         (Dimension::Duration, _) if size > 9.9 => 1.0,
         (Dimension::Duration, _) => 0.1,
         (Dimension::Ratio, _) => 0.01,
+        (Dimension::Count, _) => 0.1,
     }
 }
 

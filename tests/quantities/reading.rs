@@ -117,6 +117,7 @@ const ACCEPTED: &[(Dimension, &[Accepted])] = &[
             ("-0", 0.0, "0"),
         ],
     ),
+    (Dimension::Count, &[("45", 45.0, "45"), ("5,5", 5.5, "5.5"), ("2 1/2", 2.5, "2.5")]),
 ];
 
 fn accepted() -> impl Iterator<Item = (Dimension, Accepted)> {
