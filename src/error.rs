@@ -34,6 +34,8 @@ pub enum Reason {
     TestOutOfRange {
         /// Weight over pull.
         measured: Ratio,
+        /// What the rig gives at the least, with turns that keep next to nothing.
+        least: Ratio,
         /// What the rig would give without any loss.
         ideal: Ratio,
     },

@@ -2,4 +2,4 @@
 
 mod turn;
 
-pub use turn::{LOWER_EFFICIENCY, LOWER_TURN, TurnKind, UPPER_EFFICIENCY, UPPER_TURN, kept_by};
+pub use turn::{LOWER_TURNS, TOP_TURN, TurnFields, TurnKind, UPPER_TURNS, kept_by};

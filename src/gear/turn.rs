@@ -1,6 +1,6 @@
 //! What a rope turns round, and the share of its tension that is kept.
 
-use crate::field::{Field, Kind, Limits, Row, Spread, choice};
+use crate::field::{Field, Kind, Limits, Named, Row, Spread, choice};
 use crate::quantity::{Dimension, Ratio};
 use crate::source::{DELANEY, JUDGED, PRATTLEY, SETNICKA, Source};
 
@@ -15,6 +15,8 @@ choice! {
         Ring = "ring", "ring", "A smooth metal ring that the rope slides round.";
         /// A carabiner.
         Carabiner = "carabiner", "carabiner", "The rope slides round the bar of a connector.";
+        /// The bark of a crotch.
+        Bark = "bark", "bark", "The rope slides over the crotch itself.";
     }
 }
 
@@ -24,7 +26,8 @@ impl TurnKind {
     /// # Source
     /// Likely figures and ranges are judged, from published ones that disagree: pulleys 0.80 to 0.91 and a carabiner
     /// 0.59 (Delaney p. 90), 0.83 and 0.53 (Prattley 2016), 0.93, 0.75 and 0.66 (Setnicka 1977). The ring is
-    /// e^(-mu pi) for mu 0.15 to 0.24 (Delaney p. 88).
+    /// e^(-mu pi) for mu 0.15 to 0.24 (Delaney p. 88), bark for 0.20 to 0.60 (from memory, smooth to rough), most
+    /// likely 0.36 as on sawn timber (Delaney p. 88).
     #[must_use]
     pub const fn kept(self) -> Spread {
         match self {
@@ -32,6 +35,7 @@ impl TurnKind {
             Self::BushPulley => Spread::new(0.70, 0.75, 0.83),
             Self::Ring => Spread::new(0.47, 0.52, 0.62),
             Self::Carabiner => Spread::new(0.40, 0.55, 0.66),
+            Self::Bark => Spread::new(0.15, 0.32, 0.53),
         }
     }
 
@@ -39,7 +43,7 @@ impl TurnKind {
     #[must_use]
     pub const fn sources(self) -> &'static [Source] {
         match self {
-            Self::Ring => &[DELANEY, JUDGED],
+            Self::Ring | Self::Bark => &[DELANEY, JUDGED],
             _ => &[DELANEY, PRATTLEY, SETNICKA, JUDGED],
         }
     }
@@ -51,45 +55,75 @@ pub fn kept_by(kind: TurnKind, own: Option<Ratio>) -> Spread {
     own.map_or(kind.kept(), |own| Spread::point(own.value()))
 }
 
-const fn turn(id: &'static str, noun: &'static str, hint: &'static str) -> Row {
-    Row {
-        id,
-        noun,
-        hint,
-        kind: Kind::Choice { options: TurnKind::OPTIONS, likely: Some("bearing-pulley") },
-        why: "The rig is usually described with pulleys; choose what you have.",
-        private: false,
-    }
+/// What is asked of a turn.
+#[derive(Debug)]
+pub struct TurnFields {
+    /// What the rope turns round.
+    pub kind: Field<TurnKind>,
+    /// One's own figure for what it keeps.
+    pub own: Field<Ratio>,
 }
 
-const fn efficiency(id: &'static str, noun: &'static str) -> Row {
-    Row {
-        id,
-        noun,
-        hint: "Only if you have measured it: the tension behind the turn over the tension before it, as 0.85 or 85 %.",
-        kind: Kind::Quantity(Limits {
-            dimension: Dimension::Ratio,
-            least: 0.05,
-            most: 1.0,
-            example: 0.85,
-            likely: None,
-            bare: None,
+/// What a turn on a hitch or harness can be: anything but bark.
+const HARDWARE: &[Named] = TurnKind::OPTIONS.split_at(TurnKind::Bark as usize).0;
+
+const fn asked(ids: [&'static str; 2], nouns: [&'static str; 2], hint: &'static str, kind: Kind) -> TurnFields {
+    let why = "The rig is usually described with pulleys; choose what you have.";
+    TurnFields {
+        kind: Field::new(Row { id: ids[0], noun: nouns[0], hint, kind, why, private: false }),
+        own: Field::new(Row {
+            id: ids[1],
+            noun: nouns[1],
+            hint: "Only if you have measured it: the tension behind the turn over the tension before it, as 0.85 or 85 %.",
+            kind: Kind::Quantity(Limits {
+                dimension: Dimension::Ratio,
+                least: 0.05,
+                most: 1.0,
+                example: 0.85,
+                likely: None,
+                bare: None,
+            }),
+            why: "No turn gains force, so at most 1; below 0.05 a turn is jammed (judged).",
+            private: false,
         }),
-        why: "No turn gains force, so at most 1; below 0.05 a turn is jammed (judged).",
-        private: false,
     }
 }
 
-/// What the rope turns round at the upper hitch.
-pub static UPPER_TURN: Field<TurnKind> =
-    Field::new(turn("upperTurn", "upper turn", "What the rope turns round at the upper hitch, nearest your hand."));
+const fn first(ids: [&'static str; 2], nouns: [&'static str; 2], hint: &'static str) -> TurnFields {
+    asked(ids, nouns, hint, Kind::Choice { options: HARDWARE, likely: Some("bearing-pulley") })
+}
 
-/// What the rope turns round at the harness.
-pub static LOWER_TURN: Field<TurnKind> =
-    Field::new(turn("lowerTurn", "lower turn", "What the rope turns round at the harness, below the lower hitch."));
+/// A turn that is like the one nearest the hand unless something else is said.
+const fn further(ids: [&'static str; 2], nouns: [&'static str; 2]) -> TurnFields {
+    asked(ids, nouns, "Left open, like the one nearest the hand.", Kind::Choice { options: HARDWARE, likely: None })
+}
 
-/// One's own figure for the upper turn.
-pub static UPPER_EFFICIENCY: Field<Ratio> = Field::new(efficiency("upperEfficiency", "upper turn, measured"));
+/// The turns at an upper hitch, or at the hitch that moves in a helper's rig, from the hand.
+pub static UPPER_TURNS: [TurnFields; 3] = [
+    first(
+        ["upperTurn", "upperEfficiency"],
+        ["upper turn", "upper turn, measured"],
+        "What the rope turns round at the upper hitch (a helper’s: the one that moves), nearest the hand.",
+    ),
+    further(["upperTurn2", "upperEfficiency2"], ["second upper turn", "second upper turn, measured"]),
+    further(["upperTurn3", "upperEfficiency3"], ["third upper turn", "third upper turn, measured"]),
+];
 
-/// One's own figure for the lower turn.
-pub static LOWER_EFFICIENCY: Field<Ratio> = Field::new(efficiency("lowerEfficiency", "lower turn, measured"));
+/// The turns at the harness, or at a helper's fixed point, from the hand.
+pub static LOWER_TURNS: [TurnFields; 3] = [
+    first(
+        ["lowerTurn", "lowerEfficiency"],
+        ["lower turn", "lower turn, measured"],
+        "What the rope turns round at the harness (a helper’s: the fixed one), nearest the hand.",
+    ),
+    further(["lowerTurn2", "lowerEfficiency2"], ["second lower turn", "second lower turn, measured"]),
+    further(["lowerTurn3", "lowerEfficiency3"], ["third lower turn", "third lower turn, measured"]),
+];
+
+/// The turn at the top of a rope that runs over it.
+pub static TOP_TURN: TurnFields = asked(
+    ["topTurn", "topEfficiency"],
+    ["turn at the top", "turn at the top, measured"],
+    "What the rope runs over in the crotch.",
+    Kind::Choice { options: TurnKind::OPTIONS, likely: Some("bark") },
+);

@@ -2,12 +2,12 @@
 
 use super::Question;
 use crate::climber::{
-    BODY_MASS, CLIMB_ARMS, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, HOLD, KIT_MASS, MEASURED_PULL, POSTURE, PULL_ARMS,
-    PULL_HELD, PULL_TAKEN, STACK_LENGTH, STATURE,
+    AGE, BODY_MASS, CADENCE, CLIMB_ARMS, GLOVES, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, HELPER_PULL, HOLD, KIT_MASS,
+    MEASURED_PULL, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, SEX, STACK_LENGTH, STATURE, TRAINING, TRUNK,
 };
 use crate::draft::{Draft, Reader};
 use crate::field::{Field, Kind, Limits, Row};
-use crate::gear::{LOWER_EFFICIENCY, LOWER_TURN, UPPER_EFFICIENCY, UPPER_TURN};
+use crate::gear::{LOWER_TURNS, TOP_TURN, UPPER_TURNS};
 use crate::hitch::{HITCH_DRAG, SETBACK};
 use crate::quantity::{Dimension, FOOT, Length, METRE};
 use crate::reeving::{BACKUP, KNOT_SLACK, RIG, TEST_MASS, TEST_PULL};
@@ -41,18 +41,35 @@ pub(super) static CAN_I_CLIMB: &[&Row] = &[
     &CLIMB_ARMS.row,
     &GRIP_RIGHT.row,
     &GRIP_LEFT.row,
+    &AGE.row,
+    &SEX.row,
+    &TRAINING.row,
+    &TRUNK.row,
     &HOLD.row,
+    &GLOVES.row,
     &STATURE.row,
     &HAND_TRAVEL.row,
     &POSTURE.row,
+    &CADENCE.row,
     &KIT_MASS.row,
-    &UPPER_TURN.row,
-    &LOWER_TURN.row,
-    &UPPER_EFFICIENCY.row,
-    &LOWER_EFFICIENCY.row,
+    &TOP_TURN.kind.row,
+    &TOP_TURN.own.row,
+    &UPPER_TURNS[0].kind.row,
+    &LOWER_TURNS[0].kind.row,
+    &UPPER_TURNS[0].own.row,
+    &LOWER_TURNS[0].own.row,
+    &UPPER_TURNS[1].kind.row,
+    &LOWER_TURNS[1].kind.row,
+    &UPPER_TURNS[1].own.row,
+    &LOWER_TURNS[1].own.row,
+    &UPPER_TURNS[2].kind.row,
+    &LOWER_TURNS[2].kind.row,
+    &UPPER_TURNS[2].own.row,
+    &LOWER_TURNS[2].own.row,
     &HITCH_DRAG.row,
     &SETBACK.row,
     &STACK_LENGTH.row,
+    &HELPER_PULL.row,
     &TEST_MASS.row,
     &TEST_PULL.row,
     &BACKUP.row,

@@ -9,8 +9,30 @@ choice! {
     RigName {
         /// Hand over hand.
         HandOverHand = "hand-over-hand", "hand over hand, 1:1", "You lift your whole weight with each pull, one hand at a time; a friction hitch at the harness keeps what you gain.";
+        /// A rope that moves over the crotch.
+        MovingRope = "moving-rope", "moving rope, 2:1", "The rope is tied to you, runs over the crotch and comes back to your hands and hitch. It lifts you by half of what you pull.";
         /// The rope's own tail as a 3:1.
         TailThree = "tail-3", "self-haul on the rope's tail, 3:1", "You lift about a third of your weight, plus losses, and pull three times the rope: its tail goes from the lower hitch round a turn at the harness, up round a turn at an upper hitch, and down to your hands.";
+        /// The rope's own tail as a 5:1.
+        TailFive = "tail-5", "self-haul on the rope's tail, 5:1", "The tail goes round two pairs of turns.";
+        /// The rope's own tail as a 7:1.
+        TailSeven = "tail-7", "self-haul on the rope's tail, 7:1", "The tail goes round three pairs of turns.";
+        /// A cord of its own as a 2:1.
+        CordTwo = "haul-cord-2", "self-haul on a haul cord, 2:1", "A cord from your harness goes up round a turn at the upper hitch and down to your hands.";
+        /// A cord of its own as a 3:1.
+        CordThree = "haul-cord-3", "self-haul on a haul cord, 3:1", "A cord from the upper hitch goes round a turn at the harness, one at the upper hitch, and down to your hands.";
+        /// A cord of its own as a 4:1.
+        CordFour = "haul-cord-4", "self-haul on a haul cord, 4:1", "The cord starts at the harness and goes up twice.";
+        /// A cord of its own as a 5:1.
+        CordFive = "haul-cord-5", "self-haul on a haul cord, 5:1", "The cord starts at the upper hitch and goes round two pairs of turns.";
+        /// Hauled over the crotch.
+        GroundOne = "ground-1", "a helper hauls over the crotch, 1:1", "The rope is tied to you, runs over the crotch, and a helper pulls its other end.";
+        /// Hauled over the crotch with a 3:1.
+        GroundThree = "ground-3", "a helper hauls over the crotch, 3:1", "The helper has a 3:1 between a hitch on the rope and a fixed point at the foot.";
+        /// Hauled over the crotch with a 5:1.
+        GroundFive = "ground-5", "a helper hauls over the crotch, 5:1", "The helper has a 5:1 between a hitch on the rope and a fixed point at the foot.";
+        /// Hauled over the crotch with a 3:1 on a 3:1.
+        GroundNine = "ground-9", "a helper hauls over the crotch, 9:1", "One 3:1 pulls on another.";
     }
 }
 
@@ -83,7 +105,18 @@ impl RigName {
     pub fn rig(self, backup: Backup) -> Result<Rig, Fault> {
         match self {
             Self::HandOverHand => hand_over_hand(backup),
+            Self::MovingRope => moving_rope(backup),
             Self::TailThree => tail_three_to_one(backup),
+            Self::TailFive => tail(2, backup),
+            Self::TailSeven => tail(3, backup),
+            Self::CordTwo => haul_cord(1, backup),
+            Self::CordThree => haul_cord(2, backup),
+            Self::CordFour => haul_cord(3, backup),
+            Self::CordFive => haul_cord(4, backup),
+            Self::GroundOne => ground_haul(0, 0),
+            Self::GroundThree => ground_haul(1, 1),
+            Self::GroundFive => ground_haul(1, 2),
+            Self::GroundNine => ground_haul(2, 1),
         }
     }
 }
@@ -105,8 +138,8 @@ pub enum Backup {
 
 /// Hand over hand up one strand, a hitch at the harness holding what is gained.
 ///
-/// A knot in the tail is left out: there is no turn for it to jam at. It stops a hitch that slips, and does nothing
-/// when the hitch's cord fails.
+/// A knot in the tail is left out where the tail passes no turn it could jam at: it stops a hitch that slips, and does
+/// nothing when the hitch's cord fails.
 ///
 /// # Errors
 /// None that a caller can cause.
@@ -115,10 +148,20 @@ pub fn hand_over_hand(backup: Backup) -> Result<Rig, Fault> {
     let mut stops = vec![Stop::tied(tree, "anchor"), Stop::hand(climber, "hands")];
     push_lower_hitch(&mut stops, climber, backup);
     stops.push(Stop::free());
-    Rig::new(
-        vec![Body::new(BodyKind::Tree, "crotch"), Body::new(BodyKind::Climber, "climber")],
-        vec![Rope::new("climbing rope", stops)],
-    )
+    Rig::new(bodies(&[BodyKind::Tree, BodyKind::Climber]), vec![Rope::new("climbing rope", stops)])
+}
+
+/// A rope that is tied to the climber, runs over the crotch, and comes back to the hands and the hitch below them.
+///
+/// # Errors
+/// None that a caller can cause.
+pub fn moving_rope(backup: Backup) -> Result<Rig, Fault> {
+    let (tree, climber) = (0, 1);
+    let mut stops =
+        vec![Stop::tied(climber, "tie at the harness"), Stop::turn(tree, "crotch"), Stop::hand(climber, "hands")];
+    push_lower_hitch(&mut stops, climber, backup);
+    stops.push(Stop::free());
+    Rig::new(bodies(&[BodyKind::Tree, BodyKind::Climber]), vec![Rope::new("climbing rope", stops)])
 }
 
 /// The rope's own tail as a 3:1: from the lower hitch round the lower turn, up round the upper turn, down to the hand.
@@ -126,23 +169,97 @@ pub fn hand_over_hand(backup: Backup) -> Result<Rig, Fault> {
 /// # Errors
 /// None that a caller can cause.
 pub fn tail_three_to_one(backup: Backup) -> Result<Rig, Fault> {
-    let (tree, carriage, climber) = (0, 1, 2);
-    let mut stops = vec![Stop::tied(tree, "anchor"), Stop::hitch(carriage, "upper hitch")];
-    push_lower_hitch(&mut stops, climber, backup);
-    stops.extend([Stop::turn(climber, "lower turn"), Stop::turn(carriage, "upper turn")]);
+    tail(1, backup)
+}
+
+/// The rope's own tail round so many pairs of turns.
+fn tail(pairs: usize, backup: Backup) -> Result<Rig, Fault> {
+    let mut stops = up_to_the_lower_hitch(backup);
+    push_turns(&mut stops, CLIMBER, 2 * pairs);
     if let Backup::TailKnot { slack } = backup {
         // It runs up from below the hands until the upper turn stops it.
-        stops.push(Stop::knot(carriage, slack, "knot in the tail"));
+        stops.push(Stop::knot(CARRIAGE, slack, "knot in the tail"));
     }
-    stops.extend([Stop::hand(climber, "hands"), Stop::free()]);
-    Rig::new(
-        vec![
-            Body::new(BodyKind::Tree, "crotch"),
-            Body::new(BodyKind::Carriage, "upper hitch"),
-            Body::new(BodyKind::Climber, "climber"),
-        ],
-        vec![Rope::new("climbing rope", stops)],
-    )
+    self_haul(stops, None)
+}
+
+/// A haul cord round so many turns: it starts wherever the last one comes to be at the upper hitch.
+fn haul_cord(turns: usize, backup: Backup) -> Result<Rig, Fault> {
+    let mut main = up_to_the_lower_hitch(backup);
+    main.push(Stop::free());
+    let (start, noun) = if turns % 2 == 1 { (CLIMBER, "tie at the harness") } else { (CARRIAGE, "tie at the hitch") };
+    let mut cord = vec![Stop::tied(start, noun)];
+    push_turns(&mut cord, CLIMBER + CARRIAGE - start, turns);
+    self_haul(cord, Some(main))
+}
+
+// The bodies of a self-haul.
+const CARRIAGE: usize = 1;
+const CLIMBER: usize = 2;
+
+fn up_to_the_lower_hitch(backup: Backup) -> Vec<Stop> {
+    let mut stops = vec![Stop::tied(0, "anchor"), Stop::hitch(CARRIAGE, "upper hitch")];
+    push_lower_hitch(&mut stops, CLIMBER, backup);
+    stops
+}
+
+/// A self-haul, its hands on the rope of these stops.
+fn self_haul(mut hauled: Vec<Stop>, climbed: Option<Vec<Stop>>) -> Result<Rig, Fault> {
+    hauled.extend([Stop::hand(CLIMBER, "hands"), Stop::free()]);
+    let ropes = match climbed {
+        Some(main) => vec![Rope::new("climbing rope", main), Rope::new("haul cord", hauled)],
+        None => vec![Rope::new("climbing rope", hauled)],
+    };
+    Rig::new(bodies(&[BodyKind::Tree, BodyKind::Carriage, BodyKind::Climber]), ropes)
+}
+
+/// So many turns, the first on `body`, then by turns at climber and upper hitch; named from the hand.
+fn push_turns(stops: &mut Vec<Stop>, mut body: usize, turns: usize) {
+    for left in (0..turns).rev() {
+        let nouns = if body == CARRIAGE { UPPER } else { LOWER };
+        stops.push(Stop::turn(body, noun(nouns, left / 2)));
+        body = CLIMBER + CARRIAGE - body;
+    }
+}
+
+const UPPER: [&str; 3] = ["upper turn", "second upper turn", "third upper turn"];
+const LOWER: [&str; 3] = ["lower turn", "second lower turn", "third lower turn"];
+
+fn noun(nouns: [&'static str; 3], place: usize) -> &'static str {
+    nouns.get(place).copied().unwrap_or_default()
+}
+
+/// A helper on the ground hauls over the crotch, with so many pairs of turns between the foot and each moving hitch.
+fn ground_haul(moving: usize, pairs: usize) -> Result<Rig, Fault> {
+    let mut kinds = vec![BodyKind::Tree];
+    kinds.resize(1 + moving, BodyKind::Carriage);
+    kinds.extend([BodyKind::Climber, BodyKind::Ground]);
+    let ground = moving + 2;
+    let mut stops = vec![Stop::tied(moving + 1, "tie at the harness"), Stop::turn(0, "crotch")];
+    for hitch in 1..=moving {
+        stops.push(Stop::hitch(hitch, if hitch == 1 { "hauling hitch" } else { "second hauling hitch" }));
+        for pair in (0..pairs).rev() {
+            let place = pair + (moving - hitch) * pairs;
+            stops.extend([Stop::turn(ground, noun(LOWER, place)), Stop::turn(hitch, noun(UPPER, place))]);
+        }
+    }
+    stops.extend([Stop::hand(ground, "helper"), Stop::free()]);
+    Rig::new(bodies(&kinds), vec![Rope::new("rope", stops)])
+}
+
+fn bodies(kinds: &[BodyKind]) -> Vec<Body> {
+    let mut bodies = Vec::new();
+    for kind in kinds {
+        let noun = match kind {
+            BodyKind::Tree => "crotch",
+            BodyKind::Carriage if kinds.contains(&BodyKind::Ground) => "hauling hitch",
+            BodyKind::Carriage => "upper hitch",
+            BodyKind::Climber => "climber",
+            BodyKind::Ground => "ground",
+        };
+        bodies.push(Body::new(*kind, noun));
+    }
+    bodies
 }
 
 fn push_lower_hitch(stops: &mut Vec<Stop>, climber: usize, backup: Backup) {

@@ -24,12 +24,16 @@ const fn known(caution: Caution) -> (&'static str, bool, &'static [Source]) {
         Caution::Arithmetic => ("arithmetic", true, &[]),
         Caution::OnePullOnly => ("one-pull-only", true, &[JOHNSON]),
         Caution::PullOverWeight => ("pull-over-weight", true, &[GEOMETRY]),
+        Caution::Predicted => ("predicted", false, &[JUDGED]),
         Caution::HardPull => ("hard-pull", true, &[JOHNSON]),
         Caution::SingleHitch => ("single-hitch", true, &[GEOMETRY]),
         Caution::StackedHitches => ("stacked-hitches", true, &[COMMON_PRACTICE]),
         Caution::DropToKnot { .. } => ("drop-to-knot", true, &[GEOMETRY, JUDGED]),
         Caution::UntendedHitch => ("untended-hitch", true, &[GEOMETRY]),
         Caution::SlidingTurn => ("sliding-turn", false, &[DELANEY, PRATTLEY, SETNICKA]),
+        Caution::OverBark => ("over-bark", false, &[DELANEY, JUDGED]),
+        Caution::NothingHolds => ("nothing-holds", true, &[GEOMETRY]),
+        Caution::HaulHard => ("haul-hard", true, &[JUDGED]),
         Caution::OverTestMass => ("over-test-mass", true, &[HARNESS_TEST]),
         Caution::PastRatings => ("past-ratings", true, &[HARNESS_TEST]),
         Caution::HangingStill => ("hanging-still", true, &[TURNER, RAUCH, AFAG401]),
@@ -77,6 +81,9 @@ fn text(caution: Caution, view: View) -> String {
             "One pull takes more than 80 % of what your arms give. At 80 % most people manage about ten pulls; nearer to 100 % fewer, and past it not one."
         }
         Caution::PullOverWeight => "The pull you entered is more than you weigh. Check how it was measured.",
+        Caution::Predicted => {
+            "Your pull was not measured but guessed, good to about 30 % for one person. A luggage scale tells more in a minute."
+        }
         Caution::StackedHitches => {
             "Two hitches on one rope, grabbed together, both let go. Keep hands off them while you hang."
         }
@@ -88,6 +95,15 @@ fn text(caution: Caution, view: View) -> String {
         }
         Caution::SlidingTurn => {
             "A ring or carabiner eats nearly half of the pull at that turn, and wears the rope. A pulley there is the cheapest help."
+        }
+        Caution::OverBark => {
+            "Bark eats half of the pull or more, wears the rope and hurts the tree. A ring or a pulley at the top is the usual way."
+        }
+        Caution::NothingHolds => {
+            "Nothing in this rig holds you once the helper lets go. Before you leave the ground, something at the foot that grips the rope by itself must be in it."
+        }
+        Caution::HaulHard => {
+            "With this much advantage one helper can break gear, or crush you under a limb. They must see or hear you, and stop at any resistance."
         }
         Caution::HangingStill => {
             "Hanging still in a harness makes people faint, some within minutes and without warning, sooner if their legs do not move. Somebody who can get you down at once must be there; from the moment you stop moving they start."

@@ -36,7 +36,9 @@ pub fn message(error: &Error, view: View) -> String {
             format!("“{id}” is not a field of any question here; check how it is spelt, or leave it out.")
         }
         Reason::Refused(refusal) => refused(&name, refusal, row, view),
-        Reason::TestOutOfRange { measured, ideal } => test_out_of_range(&name, *measured, *ideal, view),
+        Reason::TestOutOfRange { measured, least, ideal } => {
+            test_out_of_range(&name, *measured, [*least, *ideal], view)
+        }
         Reason::TestWithoutTurns => {
             format!(
                 "{name} tell nothing about this rig, which has no turns. Leave them empty, or choose the rig you tested."
@@ -49,17 +51,18 @@ pub fn message(error: &Error, view: View) -> String {
     }
 }
 
-fn test_out_of_range(name: &str, measured: Ratio, ideal: Ratio, view: View) -> String {
-    let (measured, ideal) = (measured.value(), ideal.value());
+fn test_out_of_range(name: &str, measured: Ratio, ends: [Ratio; 2], view: View) -> String {
+    let (measured, [least, ideal]) = (measured.value(), ends.map(Ratio::value));
     let mut decimals = 2;
     let text = |number: f64, decimals: usize| plain(number, decimals, view);
     // As many as show that it is none of what the rig can give.
-    while decimals < 9 && [1.0, ideal].iter().any(|end| text(measured, decimals) == text(*end, decimals)) {
+    while decimals < 9 && [least, ideal].iter().any(|end| text(measured, decimals) == text(*end, decimals)) {
         decimals += 1;
     }
     format!(
-        "{name} come to a real advantage of {}, and this rig can only give between 1 and {}. Measure again, with the scale in the rope at your hand and nothing else holding you.",
+        "{name} come to a real advantage of {}, and this rig can only give between {} and {}. Measure again, with the scale in the rope at the hand and nothing else holding you.",
         text(measured, decimals),
+        text(least, 0),
         text(ideal, 0)
     )
 }
@@ -107,11 +110,15 @@ fn wanted(row: Option<&Row>, view: View) -> String {
     }
 }
 
+/// The most options that a sentence names for somebody who has them in a list beside it.
+const NAMED: usize = 6;
+
 /// The options, by what people call them; for somebody who writes ids, with their ids.
 fn one_of(options: &[Named], with_ids: bool) -> String {
     let mut text = "Choose one".to_owned();
     let mut before = ": ";
-    for option in options {
+    let shown = if with_ids || options.len() <= NAMED { options.len() } else { 2 };
+    for option in options.iter().take(shown) {
         text.push_str(before);
         text.push_str(option.noun);
         if with_ids {
@@ -121,7 +128,7 @@ fn one_of(options: &[Named], with_ids: bool) -> String {
         }
         before = "; ";
     }
-    text.push('.');
+    text.push_str(if shown < options.len() { "; or another of the list." } else { "." });
     text
 }
 

@@ -2,7 +2,7 @@
 
 use super::phrase::{metres, pull};
 use super::{ErrorLine, VerdictLine};
-use crate::climber::{HAND_TRAVEL, Hold, MEASURED_PULL, Posture, STATURE};
+use crate::climber::{AGE, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, Hold, MEASURED_PULL, Posture, SEX, STATURE};
 use crate::field::Kind;
 use crate::quantity::{View, percent, plain, written};
 use crate::question::can_i_climb::{Answer, Decided, Gate, Level, Missing, Verdict};
@@ -20,12 +20,15 @@ pub(super) fn verdict_line(verdict: Option<Verdict>) -> VerdictLine {
 /// What decides the verdict, in a sentence.
 pub(super) fn first(answer: &Answer, view: View) -> String {
     let need = pull(answer.need.likely, view);
-    let (Some(verdict), Some(arms), Some(grasp)) = (answer.verdict, answer.arms, answer.grasp) else {
+    let (Some(verdict), Some(arms)) = (answer.verdict, answer.arms) else {
         return unmeasured(answer, &need, view);
     };
     let have = |gate: Gate| pull(gate.capacity.likely, view);
-    let (arms_give, hands_hold) = (have(arms), have(grasp));
     let often = plain(verdict.chance * 100.0, 0, view);
+    let Some(grasp) = answer.grasp else {
+        return hauled(answer, verdict, arms, [&need, &have(arms), &often], view);
+    };
+    let (arms_give, hands_hold) = (have(arms), have(grasp));
     let comes_off = |who: &str, have: &str| {
         format!(
             "Your {who} decide: one pull takes about {need}; {have}, more or less, and it comes off in about {often} of 100 reckoned climbs."
@@ -62,6 +65,23 @@ pub(super) fn first(answer: &Answer, view: View) -> String {
     }
 }
 
+/// What decides where helpers haul.
+fn hauled(answer: &Answer, verdict: Verdict, helpers: Gate, [need, give, often]: [&str; 3], view: View) -> String {
+    if verdict.level == Level::OutOfReach {
+        format!("The haul is too hard: it takes about {need}, and the helper pulls about {give} again and again.")
+    } else if verdict.decided == Decided::Missing {
+        let share = percent(helpers.share.likely, view);
+        format!(
+            "It is not yet a plan: {}. The haul takes about {need}, {share} of what the helper pulls.",
+            not_entered(answer)
+        )
+    } else {
+        format!(
+            "The helper decides: the haul takes about {need}; they pull about {give}, more or less, and it comes off in about {often} of 100 reckoned hauls."
+        )
+    }
+}
+
 /// How many pulls the climb is; nothing where that is not known.
 fn how_many(answer: &Answer, view: View) -> String {
     match answer.strokes {
@@ -78,7 +98,7 @@ fn unmeasured(answer: &Answer, need: &str, view: View) -> String {
             percent(grasp.share.likely, view)
         ),
         None => format!(
-            "One pull takes about {need}. How strong you are has not been entered, so there is nothing to hold it against."
+            "One pull takes about {need}. How strong you are is not known, so there is nothing to hold it against."
         ),
     }
 }
@@ -99,7 +119,7 @@ fn not_entered(answer: &Answer) -> String {
     let mut text = String::new();
     for missing in &answer.missing {
         text.push_str(match missing {
-            Missing::Strength => "no strength, ",
+            Missing::Strength | Missing::Pull | Missing::OtherHalf(_) => "no strength, ",
             Missing::Stroke => "no length of pull, ",
             Missing::WayDown => "no way down, ",
             Missing::SecondPerson => "no second person, ",
@@ -111,8 +131,12 @@ fn not_entered(answer: &Answer) -> String {
 /// The smallest change that would move the verdict, or what comes next.
 pub(super) fn second(answer: &Answer, view: View) -> String {
     let Some(verdict) = answer.verdict else {
-        return "Measure your pull with a luggage scale or a bathroom scale, somebody beside you, and enter it."
-            .to_owned();
+        let mut text =
+            "Measure your pull with a luggage scale or a bathroom scale, somebody beside you, and enter it".to_owned();
+        if !answer.missing.contains(&Missing::Pull) {
+            text += "; or enter your grip, or age and sex";
+        }
+        return text + ".";
     };
     let stronger = match (verdict.decided, verdict.stronger) {
         (Decided::Missing, _) => {
@@ -124,13 +148,16 @@ pub(super) fn second(answer: &Answer, view: View) -> String {
         (_, Some(stronger)) => stronger,
     };
     let (change, than, as_much) = match verdict.decided {
+        _ if answer.hauled => ("Helpers together", "stronger", "as strong"),
         Decided::Hands => ("A hold", "better", "as good"),
         Decided::ArmsAndHands => ("Arms and a hold", "stronger", "as strong"),
         _ => ("Arms", "stronger", "as strong"),
     };
     let change = format!("{change} {}", by(stronger, than, as_much, view));
     let less = share(1.0 - 1.0 / stronger, view);
-    let next = if verdict.level == Level::OutOfReach {
+    let next = if answer.hauled {
+        if verdict.level == Level::OutOfReach { "make the haul possible" } else { "make the haul likely" }
+    } else if verdict.level == Level::OutOfReach {
         "make one pull possible, though not a climb"
     } else {
         "make one pull likely"
@@ -138,7 +165,11 @@ pub(super) fn second(answer: &Answer, view: View) -> String {
     if verdict.decided == Decided::Hands && !answer.hold.is_best() {
         format!("{change}, or a pull that takes {less} less, would {next}; a hand loop or a handle is the usual way.")
     } else {
-        let how = if answer.ideal > 1.0 { "less kit, better turns" } else { "less kit, a rig with more advantage" };
+        let how = if answer.ideal > 1.0 && !answer.hauled {
+            "less kit, better turns"
+        } else {
+            "less kit, a rig with more advantage"
+        };
         format!("{change}, or a pull that takes {less} less ({how}), would {next}.")
     }
 }
@@ -194,9 +225,16 @@ pub(super) fn missing_lines(answer: &Answer) -> Vec<ErrorLine> {
     for missing in &answer.missing {
         let (fields, message): (&[&str], &str) = match missing {
             Missing::Strength => (
-                &[MEASURED_PULL.row.id],
-                "How strong you are: enter a pull you have measured. Without it there is no verdict, only the pull that is needed.",
+                &[MEASURED_PULL.row.id, GRIP_RIGHT.row.id, GRIP_LEFT.row.id, AGE.row.id, SEX.row.id],
+                "How strong you are: best a pull you have measured, else your grip, else age and sex. Without it there is no verdict, only the pull that is needed.",
             ),
+            Missing::Pull => (
+                &[MEASURED_PULL.row.id],
+                "How strong you are: after an injury at the neck only a measured pull counts.",
+            ),
+            Missing::OtherHalf(row) => {
+                (&[row.id], "Age and sex tell something only together. A measured pull or a grip tells more.")
+            }
             Missing::Stroke => (
                 &[STATURE.row.id, HAND_TRAVEL.row.id],
                 "How long your pull is: enter your stature, or the rope you pull in a stroke. Without it there is no count of strokes.",

@@ -107,7 +107,7 @@ fn a_contradictory_test_is_named_beside_what_else_is_wrong() {
 #[test]
 fn half_a_test_is_named_beside_what_else_is_wrong() {
     for (id, wrong) in
-        [("bodyMass", "1,200 kg"), ("kitMass", ""), ("rig", "tail-5"), ("upperTurn", "wheel"), ("backup", "hope")]
+        [("bodyMass", "1,200 kg"), ("kitMass", ""), ("rig", "tail-9"), ("upperTurn", "wheel"), ("backup", "hope")]
     {
         for half in [("testMass", "94.3 kg"), ("testPull", "400 N")] {
             let errors = errors_of(&with(half.0, text(half.1)).set(id, wrong));

@@ -7,6 +7,8 @@ use std::collections::BTreeSet;
 const HAND_OVER_HAND: &str = "bodyMass=80kg&climbHeight=11m&rig=hand-over-hand";
 const TAIL: &str = "bodyMass=80kg&climbHeight=11m&rig=tail-3";
 
+const MOVING_ROPE: &str = "bodyMass=80kg&climbHeight=11m&rig=moving-rope";
+const HAULED: &str = "bodyMass=80kg&climbHeight=11m&rig=ground-5";
 const HEAVY: &str = "bodyMass=150kg&climbHeight=11m&rig=tail-3";
 
 /// A plan, what is said on top of it, the caution it brings, whether
@@ -26,6 +28,10 @@ const ROWS: &[Row] = &[
     (TAIL, "backup=tail-knot&knotSlack=3m", "drop-to-knot", true, "If the lower hitch fails you drop about 1.5 m before the knot catches, and the jerk is several times your weight. Near the ground you may land first. Tie the knot again often.", "If the lower hitch fails you drop about 4 ft 11 in before the knot catches, and the jerk is several times your weight. Near the ground you may land first. Tie the knot again often."),
     (HAND_OVER_HAND, "", "untended-hitch", true, "Nothing pulls the hitch up as you rise: a hand or a tether must do it at every pull, or slack grows under it and you fall on it.", TOLD_ALIKE),
     (TAIL, "upperTurn=carabiner", "sliding-turn", false, "A ring or carabiner eats nearly half of the pull at that turn, and wears the rope. A pulley there is the cheapest help.", TOLD_ALIKE),
+    (MOVING_ROPE, "", "over-bark", false, "Bark eats half of the pull or more, wears the rope and hurts the tree. A ring or a pulley at the top is the usual way.", TOLD_ALIKE),
+    (HAULED, "", "nothing-holds", true, "Nothing in this rig holds you once the helper lets go. Before you leave the ground, something at the foot that grips the rope by itself must be in it.", TOLD_ALIKE),
+    (HAULED, "", "haul-hard", true, "With this much advantage one helper can break gear, or crush you under a limb. They must see or hear you, and stop at any resistance.", TOLD_ALIKE),
+    (TAIL, "gripRight=400N", "predicted", false, "Your pull was not measured but guessed, good to about 30 % for one person. A luggage scale tells more in a minute.", TOLD_ALIKE),
     (TAIL, "kitMass=25kg", "over-test-mass", true, "All-up you are over 100 kg, the mass harnesses are tested with. Check the label of every part.", "All-up you are over 220 lb, the mass harnesses are tested with. Check the label of every part."),
     (HEAVY, "", "past-ratings", true, "All-up you are over 140 kg, past most ratings. Every part must carry a label that says it may hold you.", "All-up you are over 309 lb, past most ratings. Every part must carry a label that says it may hold you."),
     (TAIL, "", "hanging-still", true, "Hanging still in a harness makes people faint, some within minutes and without warning, sooner if their legs do not move. Somebody who can get you down at once must be there; from the moment you stop moving they start.", TOLD_ALIKE),

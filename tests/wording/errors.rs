@@ -17,9 +17,9 @@ const TOLD_ALIKE: &str = "";
 #[rustfmt::skip]
 const TEXTS: &[Row] = &[
     (&[("bodyMass", " ")], "Body mass is empty, and empty is not nought. Write it like “80 kg”.", "Body mass is empty, and empty is not nought. Write it like “176 lb”."),
-    (&[("rig", "")], "Rig is empty, and empty is not nought. Choose one: hand over hand, 1:1; self-haul on the rope's tail, 3:1.", TOLD_ALIKE),
+    (&[("rig", "")], "Rig is empty, and empty is not nought. Choose one: hand over hand, 1:1; moving rope, 2:1; or another of the list.", TOLD_ALIKE),
     (&[("hitchDrag", "")], "Kept past the sliding hitch is empty, and empty is not nought. Write it like “0.90”.", TOLD_ALIKE),
-    (&[("rig", "tail-5")], "Rig cannot be “tail-5”. Choose one: hand over hand, 1:1 (hand-over-hand); self-haul on the rope's tail, 3:1 (tail-3).", TOLD_ALIKE),
+    (&[("rig", "tail-9")], "Rig cannot be “tail-9”. Choose one: hand over hand, 1:1 (hand-over-hand); moving rope, 2:1 (moving-rope); self-haul on the rope's tail, 3:1 (tail-3); self-haul on the rope's tail, 5:1 (tail-5); self-haul on the rope's tail, 7:1 (tail-7); self-haul on a haul cord, 2:1 (haul-cord-2); self-haul on a haul cord, 3:1 (haul-cord-3); self-haul on a haul cord, 4:1 (haul-cord-4); self-haul on a haul cord, 5:1 (haul-cord-5); a helper hauls over the crotch, 1:1 (ground-1); a helper hauls over the crotch, 3:1 (ground-3); a helper hauls over the crotch, 5:1 (ground-5); a helper hauls over the crotch, 9:1 (ground-9).", TOLD_ALIKE),
     (&[("hold", "Bare-rope")], "What your hands hold cannot be “Bare-rope”. Choose one: bare rope (bare-rope); handle along the rope (vertical-handle); handle across the rope (cross-handle); hand loop (hand-loop).", TOLD_ALIKE),
     (&[("bodyMass", "80")], "Body mass: write the unit too: 80 kg or 80 lb.", TOLD_ALIKE),
     (&[("gripRight", "40")], "Grip, right hand: write the unit too: 40 kgf or 40 lbf.", TOLD_ALIKE),
@@ -43,8 +43,9 @@ const TEXTS: &[Row] = &[
     (&[("stature", "175 m")], "Stature: 175 m is outside 90 cm to 2.3 m. Did you mean 175 cm?", "Stature: 175 m is outside 2 ft 11 in to 7 ft 7 in. Did you mean 175 cm?"),
     (&[("hitchDrag", "90")], "Kept past the sliding hitch: 90 is outside 0.30 to 1.00. Did you mean 90 %?", TOLD_ALIKE),
     (&[("testMass", "94.3 kg")], "A test has two halves, the mass and the pull: fill in both, or leave both empty.", TOLD_ALIKE),
-    (&[("testMass", "94.3 kg"), ("testPull", "200 N")], "All-up mass in your own test and pull in your own test come to a real advantage of 4.62, and this rig can only give between 1 and 3. Measure again, with the scale in the rope at your hand and nothing else holding you.", TOLD_ALIKE),
-    (&[("testMass", "94.3 kg"), ("testPull", "1500 N")], "All-up mass in your own test and pull in your own test come to a real advantage of 0.62, and this rig can only give between 1 and 3. Measure again, with the scale in the rope at your hand and nothing else holding you.", TOLD_ALIKE),
+    (&[("testMass", "94.3 kg"), ("testPull", "200 N")], "All-up mass in your own test and pull in your own test come to a real advantage of 4.62, and this rig can only give between 1 and 3. Measure again, with the scale in the rope at the hand and nothing else holding you.", TOLD_ALIKE),
+    (&[("rig", "ground-3"), ("testMass", "94.3 kg"), ("testPull", "200 N")], "All-up mass in your own test and pull in your own test come to a real advantage of 4.62, and this rig can only give between 0 and 3. Measure again, with the scale in the rope at the hand and nothing else holding you.", TOLD_ALIKE),
+    (&[("testMass", "94.3 kg"), ("testPull", "1500 N")], "All-up mass in your own test and pull in your own test come to a real advantage of 0.62, and this rig can only give between 1 and 3. Measure again, with the scale in the rope at the hand and nothing else holding you.", TOLD_ALIKE),
     (&[("testMass", "94.3 kg"), ("testPull", "400 N"), ("rig", "hand-over-hand")], "All-up mass in your own test and pull in your own test tell nothing about this rig, which has no turns. Leave them empty, or choose the rig you tested.", TOLD_ALIKE),
 ];
 
@@ -54,8 +55,8 @@ const OTHERS: &[(&str, Said, &str, &str)] = &[
     ("bodyMass", Said::Number(f64::NEG_INFINITY), "Body mass must be an ordinary number. Write it like “80 kg”.", "Body mass must be an ordinary number. Write it like “176 lb”."),
     ("bodyMass", Said::Number(300.0), "Body mass: 300 kg is outside 20 kg to 250 kg.", "Body mass: 300 kg is outside 44 lb to 551 lb."),
     ("bodyMass", Said::Other("null"), "Body mass cannot be null. Write it like “80 kg”.", "Body mass cannot be null. Write it like “176 lb”."),
-    ("rig", Said::Other("a list"), "Rig cannot be a list. Choose one: hand over hand, 1:1; self-haul on the rope's tail, 3:1.", TOLD_ALIKE),
-    ("rig", Said::Number(3.0), "Rig cannot be a number. Choose one: hand over hand, 1:1; self-haul on the rope's tail, 3:1.", TOLD_ALIKE),
+    ("rig", Said::Other("a list"), "Rig cannot be a list. Choose one: hand over hand, 1:1; moving rope, 2:1; or another of the list.", TOLD_ALIKE),
+    ("rig", Said::Number(3.0), "Rig cannot be a number. Choose one: hand over hand, 1:1; moving rope, 2:1; or another of the list.", TOLD_ALIKE),
     ("boots", Said::Text(String::new()), "“boots” is not a field of any question here; check how it is spelt, or leave it out.", TOLD_ALIKE),
 ];
 
@@ -106,7 +107,7 @@ fn what_is_needed_and_not_said_has_its_sentence() {
         [
             "Body mass is needed. Write it like “80 kg”.",
             "Height to climb is needed. Write it like “11 m”.",
-            "Rig is needed. Choose one: hand over hand, 1:1; self-haul on the rope's tail, 3:1.",
+            "Rig is needed. Choose one: hand over hand, 1:1; moving rope, 2:1; or another of the list.",
         ]
     );
     assert_eq!(message(errors.first().unwrap(), US), "Body mass is needed. Write it like “176 lb”.");

@@ -1,7 +1,7 @@
 //! What the question answers: facts, without words.
 
-use super::Verdict;
-use crate::climber::{Arms, Hold, Measured, Posture};
+use super::{Evidence, Verdict};
+use crate::climber::{Arms, Gloves, Hold, Measured, Norm, Posture, Training, Trunk};
 use crate::field::{Row, Spread};
 use crate::gear::TurnKind;
 use crate::quantity::Length;
@@ -9,10 +9,14 @@ use crate::reeving::{Rig, RigName, Stop, What};
 use std::sync::Arc;
 
 /// What has not been entered yet, and caps the verdict.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Missing {
     /// How strong the climber is.
     Strength,
+    /// A measured pull: from an injury at the neck nothing is predicted.
+    Pull,
+    /// The field that makes sex or age a whole piece of evidence.
+    OtherHalf(&'static Row),
     /// How long the climber's pull is.
     Stroke,
     /// How the climber gets down.
@@ -31,6 +35,8 @@ pub enum Caution {
     OnePullOnly,
     /// The pull that was entered is more than the climber weighs.
     PullOverWeight,
+    /// The pull was not measured.
+    Predicted,
     /// A nearly full pull cannot be repeated.
     HardPull,
     /// The lower hitch alone holds the climber.
@@ -48,6 +54,12 @@ pub enum Caution {
     UntendedHitch,
     /// A slider where a pulley should be.
     SlidingTurn,
+    /// The rope runs over bark.
+    OverBark,
+    /// Nothing holds the climber once the helper lets go.
+    NothingHolds,
+    /// An advantage that can break gear and crush people.
+    HaulHard,
     /// More than harnesses are tested with.
     OverTestMass,
     /// Past most ratings.
@@ -114,6 +126,8 @@ pub struct Answer {
     pub rig_name: RigName,
     /// The rig.
     pub rig: Arc<Rig>,
+    /// Whether a helper on the ground pulls.
+    pub hauled: bool,
     /// How many hands pull at a time.
     pub hands: Arms,
     /// The pull that was measured.
@@ -140,12 +154,28 @@ pub struct Answer {
     pub turn_efficiency: Option<f64>,
     /// The pull that one stroke takes.
     pub need: Spread,
-    /// What the arms pull through a whole stroke.
+    /// What the arms pull through a whole stroke: the climber's, or the helpers' again and again.
     pub arms: Option<Gate>,
     /// What the hands hold.
     pub grasp: Option<Gate>,
-    /// Whether the hands' figure rests on the arms' for want of a grip.
-    pub grip_is_reckoned: bool,
+    /// What the strength rests on; none where it is not known, or a helper hauls.
+    pub evidence: Option<Evidence>,
+    /// The pull of the arms to plan on where only sex and age are known: from the 20th percentile of the grip.
+    pub planning: Option<f64>,
+    /// What the grip that was entered foretells of the arms, where something better decides.
+    pub by_grip: Option<Spread>,
+    /// What sex and age foretell of the arms, where something better decides.
+    pub by_norm: Option<Spread>,
+    /// What is known of the grip from sex and age.
+    pub norm: Option<Norm>,
+    /// Whether the climber trains pulling.
+    pub training: Training,
+    /// Whether the climber's trunk holds them.
+    pub trunk: Trunk,
+    /// What the hands wear.
+    pub gloves: Gloves,
+    /// Whether a grip was entered: without one the hands' figure rests on the arms', or on sex and age.
+    pub grip_is_entered: bool,
     /// Whether the rope pulled is the climber's own figure.
     pub travel_is_own: bool,
     /// The rope that the hands take in a stroke.
@@ -163,6 +193,16 @@ pub struct Answer {
     pub strokes: Option<Spread>,
     /// The rope that passes the hands.
     pub rope_handled: Option<Spread>,
+    /// The work of one stroke, in joules.
+    pub stroke_work: Option<Spread>,
+    /// The work of pulling all the rope, in joules.
+    pub work: Option<Spread>,
+    /// The power of the arms at the cadence that was said, in watts.
+    pub power: Option<Spread>,
+    /// How fast the climber rises at it, in metres a second.
+    pub speed: Option<Spread>,
+    /// How long the climb takes at it, in seconds.
+    pub climb_time: Option<Spread>,
     /// The time of all strokes without a rest.
     pub time: Option<Spread>,
     /// The peak load on the anchor while climbing.

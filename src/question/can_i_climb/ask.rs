@@ -1,14 +1,17 @@
 //! From inputs to an answer.
 
-use super::climb::{Climb, hands_at_it};
+use super::climb::{Climb, Planned, hands_at_it};
 use super::verdict::{Decided, verdict};
-use super::{Answer, Caution, Gate, Inputs, Missing, PartFact, TurnFact, Verdict};
+use super::{Answer, Caution, Evidence, Gate, Inputs, Missing, PartFact, TurnFact, Verdict};
 use crate::chance::{Draws, Likely, sort, spread_of};
+use crate::climber::Trunk;
 use crate::field::Spread;
 use crate::float;
 use crate::gear::TurnKind;
 use crate::quantity::Length;
-use crate::reeving::{Drive, Fraction, Losses, Part, Rig, What, drop_after, single_parts, statics, untended_hitches};
+use crate::reeving::{
+    Drive, Fraction, Losses, Part, Rig, What, drop_after, is_held, single_parts, statics, untended_hitches,
+};
 
 /// Whether this person can make one pull of this climb, and how many pulls it is.
 ///
@@ -35,6 +38,7 @@ pub fn ask(inputs: &Inputs, effort: crate::question::Effort) -> Answer {
     let mut answer = Answer {
         rig_name: reeved.name,
         rig: reeved.rig.clone(),
+        hauled: reeved.is_hauled(),
         hands: hands_at_it(inputs),
         measured: inputs.measured,
         assumed: inputs.assumed.clone(),
@@ -50,7 +54,15 @@ pub fn ask(inputs: &Inputs, effort: crate::question::Effort) -> Answer {
         need: spread(|climb| climb.need),
         arms: gate(|climb| climb.arms),
         grasp: gate(|climb| climb.hands),
-        grip_is_reckoned: inputs.grip.is_none(),
+        evidence: inputs.evidence().filter(|_| !reeved.is_hauled()),
+        planning: planning(inputs),
+        by_grip: maybe(&|climb| climb.by_grip),
+        by_norm: maybe(&|climb| climb.by_norm),
+        norm: inputs.norm,
+        training: inputs.training,
+        trunk: inputs.trunk,
+        gloves: inputs.gloves,
+        grip_is_entered: inputs.grip.is_some(),
         travel_is_own: inputs.hand_travel.is_some(),
         travel: maybe(&|climb| climb.travel),
         room: maybe(&|climb| climb.room),
@@ -59,6 +71,11 @@ pub fn ask(inputs: &Inputs, effort: crate::question::Effort) -> Answer {
         setback: inputs.setback,
         strokes: maybe(&|climb| climb.strokes),
         rope_handled: maybe(&|climb| climb.rope),
+        stroke_work: maybe(&|climb| climb.stroke_work),
+        work: maybe(&|climb| climb.work),
+        power: maybe(&|climb| climb.power),
+        speed: maybe(&|climb| climb.speed),
+        climb_time: maybe(&|climb| climb.climb_time),
         time: maybe(&|climb| climb.time),
         anchor: spread(|climb| climb.anchor),
         tensions: tensions(&reeved.rig, &likely, &climbs),
@@ -72,6 +89,12 @@ pub fn ask(inputs: &Inputs, effort: crate::question::Effort) -> Answer {
     answer.verdict = judged(&answer, &climbs);
     answer.cautions = cautions(inputs, &answer);
     answer
+}
+
+/// The pull to plan on where only sex and age are known.
+fn planning(inputs: &Inputs) -> Option<f64> {
+    let alone = inputs.evidence() == Some(Evidence::Norm) && !inputs.rig.is_hauled();
+    if alone { Climb::of(inputs, &Planned).arms } else { None }
 }
 
 /// The geometric mean: what like turns would keep.
@@ -95,9 +118,13 @@ fn tensions(rig: &Rig, likely: &Climb, climbs: &[Climb]) -> Vec<Vec<Spread>> {
     ropes
 }
 
+/// Every part, and what happens when it fails; none where nothing holds the climber to begin with.
 fn parts(rig: &Rig) -> Vec<PartFact> {
-    let single = single_parts(rig);
     let mut parts = Vec::new();
+    if !is_held(rig) {
+        return parts;
+    }
+    let single = single_parts(rig);
     for (at, rope) in rig.ropes().iter().enumerate() {
         for (place, stop) in rope.stops.iter().enumerate() {
             if stop.can_fail() {
@@ -113,19 +140,24 @@ fn parts(rig: &Rig) -> Vec<PartFact> {
 }
 
 fn missing(inputs: &Inputs) -> Vec<Missing> {
-    // No field asks for these two yet, so no plan is ever complete.
+    // No field asks for these two yet, so no plan is ever complete. Whoever hauls is a second person.
+    if inputs.rig.is_hauled() {
+        return vec![Missing::WayDown];
+    }
     let mut missing = vec![Missing::WayDown, Missing::SecondPerson];
     if inputs.stature.is_none() && inputs.hand_travel.is_none() {
         missing.insert(0, Missing::Stroke);
     }
-    if inputs.measured.is_none() {
-        missing.insert(0, Missing::Strength);
+    match inputs.evidence() {
+        _ if inputs.measured.is_none() && inputs.trunk == Trunk::Cervical => missing.insert(0, Missing::Pull),
+        None => missing.insert(0, inputs.half_a_norm.map_or(Missing::Strength, Missing::OtherHalf)),
+        _ => {}
     }
     missing
 }
 
 fn judged(answer: &Answer, climbs: &[Climb]) -> Option<Verdict> {
-    let (arms, grasp) = (answer.arms?.share.likely, answer.grasp?.share.likely);
+    let (arms, grasp) = (answer.arms?.share.likely, answer.grasp.map_or(0.0, |gate| gate.share.likely));
     let mut strains = Vec::new();
     let (mut stuck, mut weak) = (0, 0);
     for climb in climbs {
@@ -137,7 +169,7 @@ fn judged(answer: &Answer, climbs: &[Climb]) -> Option<Verdict> {
     sort(&mut strains);
     let tighter = if stuck > weak {
         Decided::Stroke
-    } else if arms > 1.0 && grasp > 1.0 && !answer.grip_is_reckoned {
+    } else if arms > 1.0 && grasp > 1.0 && answer.grip_is_entered {
         Decided::ArmsAndHands
     } else if grasp > arms {
         Decided::Hands
@@ -159,14 +191,19 @@ fn cautions(inputs: &Inputs, answer: &Answer) -> Vec<Caution> {
     let sliding = |turn: &TurnFact| !turn.own && matches!(turn.kind, TurnKind::Carabiner | TurnKind::Ring);
     let hard = answer.arms.is_some_and(|gate| gate.share.likely > HARD);
     let mut cautions = vec![Caution::Arithmetic, Caution::OnePullOnly];
+    let bark = |turn: &TurnFact| !turn.own && turn.kind == TurnKind::Bark;
     let mut when = |holds: bool, caution: Caution| {
         if holds {
             cautions.push(caution);
         }
     };
     let over_weight = inputs.measured.is_some_and(|measured| measured.pull > inputs.body_mass.weight());
-    when(over_weight, Caution::PullOverWeight);
-    when(hard, Caution::HardPull);
+    when(answer.parts.is_empty(), Caution::NothingHolds);
+    // From a 5:1 up (judged).
+    when(answer.hauled && answer.ideal >= 5.0, Caution::HaulHard);
+    when(over_weight && !answer.hauled, Caution::PullOverWeight);
+    when(matches!(answer.evidence, Some(Evidence::Grip | Evidence::Norm)) && !answer.hauled, Caution::Predicted);
+    when(hard && !answer.hauled, Caution::HardPull);
     when(single_hitch, Caution::SingleHitch);
     when(answer.rig.stops().any(|stop| stop.backup && matches!(stop.what, What::Hitch(_))), Caution::StackedHitches);
     if let Some(by) = drop {
@@ -176,6 +213,7 @@ fn cautions(inputs: &Inputs, answer: &Answer) -> Vec<Caution> {
     }
     when(hitch_is_untended(inputs), Caution::UntendedHitch);
     when(!tested && answer.turns.iter().any(sliding), Caution::SlidingTurn);
+    when(!tested && answer.turns.iter().any(bark), Caution::OverBark);
     // The mass that harnesses are tested with, and a rating past most, in kilograms.
     when(answer.mass.likely > 140.0, Caution::PastRatings);
     when(answer.mass.likely > 100.0 && answer.mass.likely <= 140.0, Caution::OverTestMass);

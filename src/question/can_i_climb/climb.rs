@@ -1,10 +1,13 @@
 //! One climb, with one value for everything that varies: the likely one, or a sample's.
 
+use super::Evidence;
 use super::inputs::Inputs;
 use crate::chance::Pick;
 use crate::climber::{
-    ANOTHER_DAY, Arms, Grip, Hold, ONE_ARM, PULL_OVER_GRIP, PULL_TIME, RESET_TIME, for_arms, held_by, reach, share_used,
+    ANOTHER_DAY, Arms, EXTRA_PAIR, Grip, Hold, ONE_ARM, PULL_TIME, RESET_TIME, TWENTIETH, for_arms, held_by,
+    predicted_pull, reach, share_used,
 };
+use crate::field::Spread;
 use crate::quantity::{Mass, Quantity};
 use crate::reeving::{BodyKind, Drive, Forces, Fraction, Losses, RigName, statics};
 
@@ -14,10 +17,14 @@ pub(super) struct Climb {
     pub(super) weight: f64,
     pub(super) advantage: f64,
     pub(super) need: f64,
-    /// What the arms pull through a stroke.
+    /// What the arms pull through a stroke: the climber's, or the helpers'.
     pub(super) arms: Option<f64>,
-    /// What the hands hold.
+    /// What the climber's hands hold.
     pub(super) hands: Option<f64>,
+    /// What the grip that was entered foretells, beside better evidence.
+    pub(super) by_grip: Option<f64>,
+    /// What sex and age foretell, beside better evidence.
+    pub(super) by_norm: Option<f64>,
     pub(super) travel: Option<f64>,
     /// How far the upper hitch can stand above the lower one, where the reach is known.
     pub(super) room: Option<f64>,
@@ -26,6 +33,16 @@ pub(super) struct Climb {
     pub(super) strokes: Option<f64>,
     /// The rope of all strokes.
     pub(super) rope: Option<f64>,
+    /// The work of one stroke.
+    pub(super) stroke_work: Option<f64>,
+    /// The work of all the rope.
+    pub(super) work: Option<f64>,
+    /// The power of the arms at the cadence that was said.
+    pub(super) power: Option<f64>,
+    /// How fast the climber rises at it.
+    pub(super) speed: Option<f64>,
+    /// How long the climb takes at it.
+    pub(super) climb_time: Option<f64>,
     pub(super) time: Option<f64>,
     /// The tension of every strand, ropes in order.
     pub(super) tensions: Vec<f64>,
@@ -45,19 +62,33 @@ const ROUGHNESS: u32 = 9;
 const GRIP: u32 = 10;
 const ONE_OF_TWO: u32 = 11;
 const DAY: u32 = 12;
+const HELPING: u32 = 13;
+const PERSON: u32 = 14;
+const NORM: u32 = 15;
+const TRUNK: u32 = 16;
 const HOLDS: u32 = 20;
 const TURNS: u32 = 100;
 const HITCHES: u32 = 200;
 
+/// Picks the likely value of everything, and of the grip that sex and age foretell the 20th percentile.
+pub(super) struct Planned;
+
+impl Pick for Planned {
+    fn of(&self, _: u32, spread: Spread) -> f64 {
+        spread.likely
+    }
+
+    fn deviations(&self, thing: u32) -> f64 {
+        if thing == NORM { TWENTIETH } else { 0.0 }
+    }
+}
+
 /// The peak load on the anchor while climbing, over the load standing still (judged).
-pub const CLIMBING_PEAK: crate::field::Spread = crate::field::Spread::new(1.2, 1.5, 2.0);
+pub const CLIMBING_PEAK: Spread = Spread::new(1.2, 1.5, 2.0);
 
 /// How many hands pull at a time.
 pub(super) fn hands_at_it(inputs: &Inputs) -> Arms {
-    match inputs.rig.name {
-        RigName::HandOverHand => Arms::One,
-        RigName::TailThree => inputs.arms,
-    }
+    if inputs.rig.name == RigName::HandOverHand { Arms::One } else { inputs.arms }
 }
 
 impl Climb {
@@ -68,10 +99,16 @@ impl Climb {
         let advantage = forces.as_ref().map_or(0.0, |forces| forces.load.low);
         let need = weight / advantage;
         let stroke = Stroke::of(inputs, pick);
-        let time =
-            pick.of(PULLING, PULL_TIME) + if has_upper_hitch(inputs) { pick.of(RESETTING, RESET_TIME) } else { 0.0 };
+        let resets = inputs.rig.upper_turns().is_some();
+        let time = pick.of(PULLING, PULL_TIME) + if resets { pick.of(RESETTING, RESET_TIME) } else { 0.0 };
         let strokes = stroke.gain.map(|gain| if gain > 0.0 { inputs.height.si() / gain } else { f64::INFINITY });
+        let rope_per_rise = rope_per_rise(inputs);
         let all = |each: f64| strokes.map(|strokes| if strokes.is_finite() { strokes * each } else { f64::INFINITY });
+        let hauled = inputs.rig.is_hauled();
+        let rope = if hauled { Some(inputs.height.si() * rope_per_rise) } else { stroke.taken.and_then(all) };
+        let stroke_work = stroke.taken.map(|taken| taken * need);
+        // Strokes a second.
+        let rate = inputs.cadence.map(|cadence| cadence / 60.0);
         let mut tensions = Vec::new();
         if let Some(forces) = &forces {
             for span in forces.strands.iter().flatten() {
@@ -80,17 +117,32 @@ impl Climb {
         }
         let tree = inputs.rig.rig.body(BodyKind::Tree);
         let on_anchor = tree.and_then(|tree| forces.as_ref()?.bodies.get(tree)).map_or(0.0, |span| -span.low * need);
+        let beside = |other: Evidence| {
+            let decides = hauled || inputs.evidence() == Some(other);
+            if decides { None } else { arms(inputs, pick, hands_at_it(inputs), Some(other)) }
+        };
         Self {
             weight,
             advantage,
             need,
-            arms: arms(inputs, pick, hands_at_it(inputs)),
-            hands: hands(inputs, pick),
+            arms: if hauled {
+                Some(pick.of(HELPING, inputs.helper))
+            } else {
+                arms(inputs, pick, hands_at_it(inputs), inputs.evidence())
+            },
+            hands: if hauled { None } else { hands(inputs, pick) },
+            by_grip: beside(Evidence::Grip),
+            by_norm: beside(Evidence::Norm),
             travel: stroke.travel,
             room: stroke.room,
             gain: stroke.gain,
             strokes,
-            rope: stroke.taken.and_then(all),
+            rope,
+            stroke_work,
+            work: rope.map(|rope| rope * need),
+            power: stroke_work.zip(rate).map(|(work, rate)| work * rate),
+            speed: stroke.gain.zip(rate).map(|(gain, rate)| gain.max(0.0) * rate),
+            climb_time: strokes.zip(rate).map(|(strokes, rate)| strokes / rate),
             time: all(time),
             tensions,
             anchor: on_anchor * pick.of(ROUGHNESS, CLIMBING_PEAK),
@@ -100,7 +152,8 @@ impl Climb {
     /// The need over the tighter of what arms and hands give; more than one where one pull fails. None when strength
     /// is not known.
     pub(super) fn strain(&self) -> Option<f64> {
-        Some((self.need / self.arms?).max(self.need / self.hands?))
+        let arms = self.need / self.arms?;
+        Some(self.hands.map_or(arms, |hands| arms.max(self.need / hands)))
     }
 
     /// Whether a stroke gains nothing, as far as the stroke is known.
@@ -109,37 +162,62 @@ impl Climb {
     }
 }
 
-pub(super) fn has_upper_hitch(inputs: &Inputs) -> bool {
-    inputs.rig.rig.body(BodyKind::Carriage).is_some()
+/// The rope that the hand takes for each metre of rise.
+fn rope_per_rise(inputs: &Inputs) -> f64 {
+    inputs.rig.motion.rope_per_rise.map_or(1.0, Fraction::in_f64)
 }
 
 /// The forces for a unit of pull. A catalogue rig always has them.
 fn forces(inputs: &Inputs, pick: &dyn Pick) -> Option<Forces> {
     let reeved = &inputs.rig;
     let losses = reeved.tested.clone().unwrap_or_else(|| Losses {
-        turns: (TURNS..).zip(&reeved.turns).map(|(thing, turn)| pick.of(thing, turn.kept)).collect(),
+        turns: reeved.places.iter().zip(&reeved.turns).map(|(place, turn)| pick.of(TURNS + place, turn.kept)).collect(),
         hitches: (HITCHES..).zip(&reeved.pull.grips).map(|(thing, _)| pick.of(thing, reeved.drag)).collect(),
     });
     statics(&reeved.rig, &reeved.motion, &losses, &Drive::Pull(1.0, Vec::new())).ok()
 }
 
-fn arms(inputs: &Inputs, pick: &dyn Pick, pulls_with: Arms) -> Option<f64> {
-    let measured = inputs.measured?;
-    let through = pick.of(THROUGH_THE_STROKE, measured.taken.through_the_stroke());
-    let arms = for_arms(measured.arms, pulls_with, pick.of(ONE_OF_TWO, ONE_ARM));
-    Some(measured.pull.in_newtons() * pick.of(DAY, ANOTHER_DAY) * through * arms)
+/// What the arms pull through a stroke, by the best evidence or by a given one.
+fn arms(inputs: &Inputs, pick: &dyn Pick, pulls_with: Arms, evidence: Option<Evidence>) -> Option<f64> {
+    let one_arm = pick.of(ONE_OF_TWO, ONE_ARM);
+    let grip = match evidence? {
+        Evidence::Pull => {
+            let measured = inputs.measured?;
+            let through = pick.of(THROUGH_THE_STROKE, measured.taken.through_the_stroke());
+            let arms = for_arms(measured.arms, pulls_with, one_arm);
+            return Some(measured.pull.in_newtons() * pick.of(DAY, ANOTHER_DAY) * through * arms);
+        }
+        Evidence::Grip => inputs.grip?,
+        Evidence::Norm => by_norm(inputs, pick)?,
+    };
+    let over_grip = pick.of(GRIP, inputs.training.pull_over_grip());
+    let pull = predicted_pull(grip.used(Arms::Two), over_grip, pick.deviations(PERSON));
+    let trunk = pick.of(TRUNK, inputs.trunk.share_of_prediction()?);
+    Some(pull * trunk * for_arms(Arms::Two, pulls_with, one_arm))
 }
 
+/// The two hands as sex and age foretell them.
+fn by_norm(inputs: &Inputs, pick: &dyn Pick) -> Option<Grip> {
+    inputs.norm.map(|norm| Grip::combined(norm.combined_grip(pick.deviations(NORM))))
+}
+
+/// What the hands hold: by the grip that was entered, or as the best evidence of strength foretells it.
 fn hands(inputs: &Inputs, pick: &dyn Pick) -> Option<f64> {
     // Each way of holding varies on its own, and is the same hand then and now.
-    let over_grip = |hold: Hold| pick.of(HOLDS + hold as u32, hold.over_grip());
+    let over_grip = |hold: Hold| pick.of(HOLDS + hold as u32, hold.over_grip(inputs.gloves));
     let proof = inputs.measured.map(|measured| (measured.pull.in_newtons(), measured.arms));
     let then = inputs.measured.map_or(1.0, |measured| over_grip(measured.held));
-    let reckoned = || arms(inputs, pick, Arms::Two).map(|pull| Grip::reckoned(pull, pick.of(GRIP, PULL_OVER_GRIP)));
-    let grip = inputs.grip.or_else(reckoned);
-    held_by(hands_at_it(inputs), over_grip(inputs.hold), grip, proof, then)
+    let reckoned = || match inputs.evidence()? {
+        Evidence::Pull => {
+            let pull = arms(inputs, pick, Arms::Two, Some(Evidence::Pull))?;
+            Some(Grip::reckoned(pull, pick.of(GRIP, inputs.training.pull_over_grip())))
+        }
+        _ => by_norm(inputs, pick),
+    };
+    held_by(hands_at_it(inputs), over_grip(inputs.hold), inputs.grip.or_else(reckoned), proof, then)
 }
 
+#[derive(Default)]
 struct Stroke {
     travel: Option<f64>,
     room: Option<f64>,
@@ -149,15 +227,19 @@ struct Stroke {
 }
 
 impl Stroke {
-    /// The upper hitch is moved up as far as it goes before every stroke.
+    /// The upper hitch is moved up as far as it goes before every stroke. A helper who hauls has no stroke to reckon.
     fn of(inputs: &Inputs, pick: &dyn Pick) -> Self {
+        if inputs.rig.is_hauled() {
+            return Self::default();
+        }
         let reach = inputs.stature.map(|stature| reach(stature.si(), pick.deviations(REACH)));
         let share = pick.of(SHARE_OF_REACH, share_used(inputs.posture, inputs.hold));
         let travel = inputs.hand_travel.map(Quantity::si).or(reach.map(|reach| reach.to_chest * share));
-        let per_rise = inputs.rig.motion.rope_per_rise.map_or(1.0, Fraction::in_f64);
-        let room = reach
-            .filter(|_| has_upper_hitch(inputs))
-            .map(|reach| (reach.to_lap - pick.of(STACK, inputs.stack)).max(0.0));
+        let per_rise = rope_per_rise(inputs);
+        let room = reach.zip(inputs.rig.upper_turns()).map(|(reach, turns)| {
+            let stack = pick.of(STACK, inputs.stack) + EXTRA_PAIR * turns.saturating_sub(1) as f64;
+            (reach.to_lap - stack).max(0.0)
+        });
         let rise = travel.map(|travel| room.map_or(travel / per_rise, |room| room.min(travel / per_rise)));
         let gain = rise.map(|rise| rise - pick.of(BACK, inputs.setback));
         Self { travel, room, gain, taken: rise.map(|rise| rise * per_rise) }

@@ -1,23 +1,20 @@
 //! What the question reads, checked.
 
-use super::TurnFact;
+use super::Evidence;
+use super::reeved::{Reeved, reeved};
 use crate::climber::{
-    Arms, BODY_MASS, CLIMB_ARMS, GRIP_LEFT, GRIP_RIGHT, Grip, HAND_TRAVEL, HOLD, Hold, KIT_MASS, MEASURED_PULL,
-    Measured, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, Posture, STACK_LENGTH, STATURE,
+    AGE, Arms, BODY_MASS, CADENCE, CLIMB_ARMS, GLOVES, GRIP_LEFT, GRIP_RIGHT, Gloves, Grip, HAND_TRAVEL, HELPER_PULL,
+    HOLD, Hold, KIT_MASS, MEASURED_PULL, Measured, Norm, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, Posture, SEX,
+    STACK_LENGTH, STATURE, TRAINING, TRUNK, Training, Trunk,
 };
 use crate::draft::{Draft, Reader};
-use crate::error::{Error, Reason};
+use crate::error::Error;
 use crate::field::{Row, Spread};
-use crate::gear::{LOWER_EFFICIENCY, LOWER_TURN, UPPER_EFFICIENCY, UPPER_TURN, kept_by};
-use crate::hitch::{HITCH_DRAG, SETBACK};
-use crate::quantity::{Force, Length, Mass, Quantity, Ratio};
+use crate::hitch::SETBACK;
+use crate::quantity::{Count, Force, Length, Mass};
 use crate::question::Question;
 use crate::question::fields::{CLIMB_HEIGHT, reader};
-use crate::reeving::{
-    BACKUP, BodyKind, Fraction, KNOT_SLACK, Losses, Motion, Phase, RIG, Rig, RigName, TEST_MASS, TEST_PULL, What,
-    kinematics, losses_that_give,
-};
-use std::sync::Arc;
+use crate::reeving::BACKUP;
 
 /// The inputs of the question. Made only by [`Inputs::of`], so that asking cannot fail.
 #[derive(Debug, Clone, PartialEq)]
@@ -26,7 +23,17 @@ pub struct Inputs {
     pub(super) kit_mass: Spread,
     pub(super) height: Length,
     pub(super) measured: Option<Measured>,
+    /// The grip that was entered.
     pub(super) grip: Option<Grip>,
+    /// What is known of the grip from sex and age.
+    pub(super) norm: Option<Norm>,
+    /// The half of sex and age that was not said beside the other.
+    pub(super) half_a_norm: Option<&'static Row>,
+    pub(super) training: Training,
+    pub(super) trunk: Trunk,
+    pub(super) gloves: Gloves,
+    /// Strokes a minute.
+    pub(super) cadence: Option<f64>,
     /// With how many arms the climber climbs.
     pub(super) arms: Arms,
     /// The fields whose defaults the answer rests on.
@@ -37,25 +44,25 @@ pub struct Inputs {
     pub(super) posture: Posture,
     pub(super) setback: Spread,
     pub(super) stack: Spread,
+    /// What a helper pulls, where one hauls.
+    pub(super) helper: Spread,
     pub(super) rig: Reeved,
 }
 
-/// A rig that has been worked out as far as it does not depend on figures that vary.
-#[derive(Debug, Clone, PartialEq)]
-pub(super) struct Reeved {
-    pub(super) name: RigName,
-    pub(super) rig: Arc<Rig>,
-    pub(super) pull: Phase,
-    pub(super) motion: Motion,
-    pub(super) turns: Vec<TurnFact>,
-    /// The rope that runs before a knot in the tail catches.
-    pub(super) slack: Spread,
-    pub(super) drag: Spread,
-    /// The losses that one's own test comes to, in place of the others.
-    pub(super) tested: Option<Losses>,
-}
-
 impl Inputs {
+    /// The best evidence of strength. From an injury at the neck nothing is predicted.
+    pub(super) fn evidence(&self) -> Option<Evidence> {
+        if self.measured.is_some() {
+            Some(Evidence::Pull)
+        } else if self.trunk == Trunk::Cervical {
+            None
+        } else if self.grip.is_some() {
+            Some(Evidence::Grip)
+        } else {
+            self.norm.map(|_| Evidence::Norm)
+        }
+    }
+
     /// The inputs that a draft comes to.
     ///
     /// # Errors
@@ -72,22 +79,38 @@ impl Inputs {
         let newtons = |force: Force| force.in_newtons();
         let left = reader.maybe(&GRIP_LEFT).map(newtons);
         let right = reader.maybe(&GRIP_RIGHT).map(newtons);
+        let (age, sex) = (reader.maybe(&AGE), reader.maybe(&SEX));
+        let half_a_norm = match (reader.says(&AGE.row), reader.says(&SEX.row)) {
+            (true, false) => Some(&SEX.row),
+            (false, true) => Some(&AGE.row),
+            _ => None,
+        };
+        let (training, trunk, gloves) = (reader.chosen(&TRAINING), reader.chosen(&TRUNK), reader.chosen(&GLOVES));
+        let cadence = reader.maybe(&CADENCE).map(Count::number);
         let (hold, posture) = (reader.chosen(&HOLD), reader.chosen(&POSTURE));
         let (stature, hand_travel) = (reader.maybe(&STATURE), reader.maybe(&HAND_TRAVEL));
         let (setback, stack) = (reader.spread(&SETBACK), reader.spread(&STACK_LENGTH));
-        let assumed = assumed(&reader);
+        let helper = reader.spread(&HELPER_PULL);
+        let assumed = assumed(&reader, rig.as_ref());
         reader.done(|| {
             let measured = match pull {
                 Some(pull) => Some(Measured { pull, taken: taken?, arms: arms?, held: held? }),
                 None => None,
             };
+            let body_mass = body_mass?;
             // Nobody is credited with an arm that was not measured.
             let arms_used = climb_arms.or(measured.map(|measured| measured.arms)).unwrap_or(Arms::Two);
             Some(Self {
-                body_mass: body_mass?,
+                body_mass,
                 kit_mass: kit_mass?,
                 height: height?,
                 measured,
+                norm: age.zip(sex).map(|(age, sex)| Norm { sex, age, stature, body_mass }),
+                half_a_norm,
+                training: training?,
+                trunk: trunk?,
+                gloves: gloves?,
+                cadence,
                 grip: if arms_used == Arms::One { Grip::of_one_hand(left, right) } else { Grip::of(left, right) },
                 arms: arms_used,
                 assumed,
@@ -97,6 +120,7 @@ impl Inputs {
                 posture: posture?,
                 setback: setback?,
                 stack: stack?,
+                helper: helper?,
                 rig: rig?,
             })
         })
@@ -104,79 +128,24 @@ impl Inputs {
 }
 
 /// The fields that have their defaults, of those that matter to this rig and this evidence.
-fn assumed(reader: &Reader<'_>) -> Vec<&'static Row> {
-    let mut assumed: Vec<&'static Row> = vec![&KIT_MASS.row, &HOLD.row, &POSTURE.row, &SETBACK.row];
-    if reader.says(&MEASURED_PULL.row) {
-        assumed.extend([&PULL_TAKEN.row, &PULL_ARMS.row, &PULL_HELD.row]);
+fn assumed(reader: &Reader<'_>, rig: Option<&Reeved>) -> Vec<&'static Row> {
+    let mut assumed: Vec<&'static Row> = vec![&KIT_MASS.row];
+    let hauled = rig.is_some_and(Reeved::is_hauled);
+    if hauled {
+        assumed.push(&HELPER_PULL.row);
+    } else {
+        assumed.extend([&HOLD.row, &GLOVES.row, &POSTURE.row, &SETBACK.row, &BACKUP.row]);
+        if reader.says(&MEASURED_PULL.row) {
+            assumed.extend([&PULL_TAKEN.row, &PULL_ARMS.row, &PULL_HELD.row]);
+        } else if [&GRIP_LEFT.row, &GRIP_RIGHT.row, &AGE.row].iter().any(|row| reader.says(row))
+            && !reader.chooses(&TRUNK, Trunk::Cervical)
+        {
+            assumed.extend([&TRAINING.row, &TRUNK.row]);
+        }
     }
-    if !reader.chooses(&RIG, RigName::HandOverHand) {
-        assumed.extend([&UPPER_TURN.row, &LOWER_TURN.row, &HITCH_DRAG.row, &STACK_LENGTH.row]);
+    if let Some(rig) = rig {
+        assumed.extend(rig.asked());
     }
-    assumed.push(&BACKUP.row);
     assumed.retain(|row| reader.rests_on_default(row));
     assumed
-}
-
-fn reeved(reader: &mut Reader<'_>) -> Option<Reeved> {
-    let name = reader.need(&RIG);
-    let backup = reader.chosen(&BACKUP);
-    let slack = reader.spread(&KNOT_SLACK);
-    let upper = (reader.chosen(&UPPER_TURN), reader.maybe(&UPPER_EFFICIENCY));
-    let lower = (reader.chosen(&LOWER_TURN), reader.maybe(&LOWER_EFFICIENCY));
-    let drag = reader.spread(&HITCH_DRAG);
-    let test = (reader.maybe(&TEST_MASS), reader.maybe(&TEST_PULL));
-    if reader.says(&TEST_MASS.row) != reader.says(&TEST_PULL.row) {
-        reader.note(of_the_test(Reason::HalfATest));
-    }
-    let (name, slack) = (name?, slack?);
-    let made = name.rig(backup?.with_slack(Length::from_si(slack.likely)));
-    let rig = noted(reader, made)?;
-    let pull = Phase::pull(&rig);
-    let motion = noted(reader, kinematics(&rig, &pull))?;
-    let mut turns = Vec::new();
-    for stop in rig.stops().filter(|stop| matches!(stop.what, What::Turn(_))) {
-        let (kind, own) = if rig.kind_at(stop) == Some(BodyKind::Climber) { lower } else { upper };
-        let kind = kind?;
-        turns.push(TurnFact { kind, kept: kept_by(kind, own), own: own.is_some() });
-    }
-    let tested = match test {
-        (Some(mass), Some(force)) => Some(tested(reader, (&rig, &motion), &turns, mass, force)?),
-        _ => None,
-    };
-    Some(Reeved { name, rig: Arc::new(rig), pull, motion, turns, slack, drag: drag?, tested })
-}
-
-/// What is wrong with both halves of one's own test together.
-fn of_the_test(reason: Reason) -> Error {
-    Error { fields: vec![TEST_MASS.row.id.to_owned(), TEST_PULL.row.id.to_owned()], reason }
-}
-
-fn tested(
-    reader: &mut Reader<'_>,
-    (rig, motion): (&Rig, &Motion),
-    turns: &[TurnFact],
-    mass: Mass,
-    force: Force,
-) -> Option<Losses> {
-    let measured = mass.weight().in_newtons() / force.in_newtons();
-    let kept: Vec<f64> = turns.iter().map(|turn| turn.kept.likely).collect();
-    let found = noted(reader, losses_that_give(rig, motion, &kept, measured))?;
-    if found.is_none() {
-        let ideal = motion.rope_per_rise.map_or(1.0, Fraction::in_f64);
-        let reason = if turns.is_empty() {
-            Reason::TestWithoutTurns
-        } else {
-            Reason::TestOutOfRange { measured: Ratio::new(measured), ideal: Ratio::new(ideal) }
-        };
-        reader.note(of_the_test(reason));
-    }
-    found
-}
-
-/// The value, or a note that the rig cannot be worked out.
-fn noted<T, E>(reader: &mut Reader<'_>, result: Result<T, E>) -> Option<T> {
-    if result.is_err() {
-        reader.note(Error::of(RIG.row.id, Reason::UnworkableRig));
-    }
-    result.ok()
 }

@@ -27,11 +27,14 @@
 mod answer;
 mod ask;
 mod climb;
+mod evidence;
 mod inputs;
+mod reeved;
 mod verdict;
 
 pub use answer::{Answer, Caution, Gate, Missing, PartFact, TurnFact};
 pub use ask::ask;
 pub use climb::CLIMBING_PEAK;
+pub use evidence::Evidence;
 pub use inputs::Inputs;
 pub use verdict::{AT_LEAST_WITHIN, Decided, Level, UNDER_IS_OUT, Verdict};

@@ -1,0 +1,179 @@
+//! The rig, as far as it does not depend on figures that vary.
+
+use super::TurnFact;
+use crate::climber::STACK_LENGTH;
+use crate::draft::Reader;
+use crate::error::{Error, Reason};
+use crate::field::{Row, Spread};
+use crate::gear::{LOWER_TURNS, TOP_TURN, TurnFields, UPPER_TURNS, kept_by};
+use crate::hitch::HITCH_DRAG;
+use crate::quantity::{Force, Length, Mass, Quantity, Ratio};
+use crate::reeving::{
+    BACKUP, BodyKind, Fraction, KNOT_SLACK, Losses, Motion, Phase, RIG, Rig, RigName, Stop, TEST_MASS, TEST_PULL, What,
+    kinematics, losses_that_give,
+};
+use std::sync::Arc;
+
+/// A rig that has been worked out as far as it does not depend on figures that vary.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Reeved {
+    pub(super) name: RigName,
+    pub(super) rig: Arc<Rig>,
+    pub(super) pull: Phase,
+    pub(super) motion: Motion,
+    /// In the order of the ropes.
+    pub(super) turns: Vec<TurnFact>,
+    /// Which turn each is, whatever the rig: the second upper one from the hand draws the same on a 5:1 and a 7:1.
+    pub(super) places: Vec<u32>,
+    /// The rope that runs before a knot in the tail catches.
+    pub(super) slack: Spread,
+    pub(super) drag: Spread,
+    /// The losses that one's own test comes to, in place of the others.
+    pub(super) tested: Option<Losses>,
+}
+
+impl Reeved {
+    /// Whether a helper on the ground pulls.
+    pub(super) fn is_hauled(&self) -> bool {
+        is_hauled(&self.rig)
+    }
+
+    /// How many turns the upper hitch carries, where there is one that the climber pushes up.
+    pub(super) fn upper_turns(&self) -> Option<usize> {
+        let carriage = self.rig.body(BodyKind::Carriage).filter(|_| !self.is_hauled())?;
+        let on_it = |stop: &&Stop| stop.body == Some(carriage) && matches!(stop.what, What::Turn(_));
+        Some(self.rig.stops().filter(on_it).count())
+    }
+
+    /// The fields that say what its turns and hitches are.
+    pub(super) fn asked(&self) -> Vec<&'static Row> {
+        let mut asked: Vec<&'static Row> = Vec::new();
+        for stop in self.rig.stops().filter(|stop| matches!(stop.what, What::Turn(_))) {
+            if let Some(nearest) = fields().get(body_of(self.rig.kind_at(stop))).and_then(|turns| turns.first())
+                && asked.iter().all(|row| row.id != nearest.kind.row.id)
+            {
+                asked.push(&nearest.kind.row);
+            }
+        }
+        if self.upper_turns().is_some() {
+            asked.extend([&HITCH_DRAG.row, &STACK_LENGTH.row]);
+        }
+        asked
+    }
+}
+
+fn is_hauled(rig: &Rig) -> bool {
+    rig.stops().any(|stop| stop.what == What::Hand && rig.kind_at(stop) == Some(BodyKind::Ground))
+}
+
+pub(super) fn reeved(reader: &mut Reader<'_>) -> Option<Reeved> {
+    let name = reader.need(&RIG);
+    let backup = reader.chosen(&BACKUP);
+    let slack = reader.spread(&KNOT_SLACK);
+    let said = fields().map(|fields| said_of(reader, fields));
+    let drag = reader.spread(&HITCH_DRAG);
+    let test = (reader.maybe(&TEST_MASS), reader.maybe(&TEST_PULL));
+    if reader.says(&TEST_MASS.row) != reader.says(&TEST_PULL.row) {
+        reader.note(of_the_test(Reason::HalfATest));
+    }
+    let (name, slack) = (name?, slack?);
+    let made = name.rig(backup?.with_slack(Length::from_si(slack.likely)));
+    let rig = noted(reader, made)?;
+    let pull = Phase::pull(&rig);
+    let motion = noted(reader, kinematics(&rig, &pull))?;
+    let (turns, places) = turns(&rig, &said)?;
+    let tested = match test {
+        (Some(mass), Some(force)) => Some(tested(reader, (&rig, &motion), &turns, mass, force)?),
+        _ => None,
+    };
+    Some(Reeved { name, rig: Arc::new(rig), pull, motion, turns, places, slack, drag: drag?, tested })
+}
+
+/// The turns of one body, from the hand, as far as something is said of them or taken for granted.
+fn said_of(reader: &mut Reader<'_>, fields: &'static [TurnFields]) -> Vec<Option<TurnFact>> {
+    let mut turns: Vec<Option<TurnFact>> = Vec::new();
+    for turn in fields {
+        let nearest = turns.first().copied().flatten();
+        let own = reader.maybe(&turn.own);
+        let kind = reader.chosen(&turn.kind);
+        turns.push(match kind.or(nearest.map(|nearest| nearest.kind)) {
+            Some(_) if kind.is_none() && own.is_none() => nearest,
+            Some(kind) => Some(TurnFact { kind, kept: kept_by(kind, own), own: own.is_some() }),
+            None => None,
+        });
+    }
+    turns
+}
+
+/// The fields of the turns in the crotch, at the hitches that move, and at harness or foot, each from the hand.
+fn fields() -> [&'static [TurnFields]; 3] {
+    [std::slice::from_ref(&TOP_TURN), &UPPER_TURNS, &LOWER_TURNS]
+}
+
+/// Whose place in [`fields`] a body has.
+fn body_of(kind: Option<BodyKind>) -> usize {
+    match kind {
+        Some(BodyKind::Tree) => 0,
+        Some(BodyKind::Carriage) => 1,
+        _ => 2,
+    }
+}
+
+/// What every turn of the rig is, and which one it is, in the order of the ropes.
+fn turns(rig: &Rig, said: &[Vec<Option<TurnFact>>; 3]) -> Option<(Vec<TurnFact>, Vec<u32>)> {
+    let mut met = [0; 3];
+    let (mut turns, mut places) = (Vec::new(), Vec::new());
+    let stops: Vec<&Stop> = rig.stops().filter(|stop| matches!(stop.what, What::Turn(_))).collect();
+    // The hand is at the end of its rope, so they are counted backwards.
+    for stop in stops.iter().rev() {
+        let body = body_of(rig.kind_at(stop));
+        let place = met.get_mut(body)?;
+        turns.push((*said.get(body)?.get(*place)?)?);
+        places.push((10 * body + *place) as u32);
+        *place += 1;
+    }
+    turns.reverse();
+    places.reverse();
+    Some((turns, places))
+}
+
+/// What is wrong with both halves of one's own test together.
+fn of_the_test(reason: Reason) -> Error {
+    Error { fields: vec![TEST_MASS.row.id.to_owned(), TEST_PULL.row.id.to_owned()], reason }
+}
+
+fn tested(
+    reader: &mut Reader<'_>,
+    (rig, motion): (&Rig, &Motion),
+    turns: &[TurnFact],
+    mass: Mass,
+    force: Force,
+) -> Option<Losses> {
+    let measured = mass.weight().in_newtons() / force.in_newtons();
+    let kept: Vec<f64> = turns.iter().map(|turn| turn.kept.likely).collect();
+    let found = noted(reader, losses_that_give(rig, motion, &kept, measured))?;
+    if found.is_none() {
+        // A hand on the climber lifts with its own strand, whatever the turns eat.
+        let least = if is_hauled(rig) { 0.0 } else { 1.0 };
+        let ideal = motion.rope_per_rise.map_or(1.0, Fraction::in_f64);
+        let reason = if turns.is_empty() {
+            Reason::TestWithoutTurns
+        } else {
+            Reason::TestOutOfRange {
+                measured: Ratio::new(measured),
+                least: Ratio::new(least),
+                ideal: Ratio::new(ideal),
+            }
+        };
+        reader.note(of_the_test(reason));
+    }
+    found
+}
+
+/// The value, or a note that the rig cannot be worked out.
+fn noted<T, E>(reader: &mut Reader<'_>, result: Result<T, E>) -> Option<T> {
+    if result.is_err() {
+        reader.note(Error::of(RIG.row.id, Reason::UnworkableRig));
+    }
+    result.ok()
+}
