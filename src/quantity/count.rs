@@ -2,7 +2,7 @@
 
 use super::figures::at_most;
 use super::unit::Family;
-use super::{Dimension, View};
+use super::View;
 
 newtype! {
     /// How many of something: years, strokes a minute. It is written as a bare number.
