@@ -1,8 +1,8 @@
 //! Counts.
 
+use super::View;
 use super::figures::at_most;
 use super::unit::Family;
-use super::View;
 
 newtype! {
     /// How many of something: years, strokes a minute. It is written as a bare number.
