@@ -1,8 +1,7 @@
 //! What the hands can hold on to.
 
-use super::Arms;
-use crate::field::{Field, Kind, Limits, Row, Spread, choice};
-use crate::quantity::{Dimension, Force, KILOGRAM_FORCE, POUND_FORCE};
+use super::{Arms, Gloves, Grip};
+use crate::field::{Field, Kind, Row, Spread, choice};
 use crate::source::{JUDGED, Source, YOUNG};
 
 choice! {
@@ -24,14 +23,19 @@ impl Hold {
     ///
     /// # Source
     /// Young 2009: 1.58 ± 0.25 times grip on a grippy bar across the pull, 1.26 ± 0.19 on a slick one; 435 N on an
-    /// upright one against 668 N, so about 1.03 (its range, 16 % either way, taken from the bar's). The slick bar is
-    /// likely, less one deviation low, the grippy bar high. Bare rope: judged.
+    /// upright one against 668 N, so about 1.03 (its range, 16 % either way, taken from the bar's). For a bare hand the
+    /// slick bar is likely, less one deviation low, the grippy bar high; a slick glove makes it the slick bar, a
+    /// rubbered one the grippy bar (judged). Bare rope: judged. Along the rope friction holds, so what is held is in
+    /// proportion to it (judged); on bare rope never more than the grip, whatever the glove (judged: nobody has
+    /// measured it on rope).
     #[must_use]
-    pub const fn over_grip(self) -> Spread {
-        match self {
-            Self::BareRope => Spread::new(0.60, 0.75, 1.0),
-            Self::VerticalHandle => Spread::new(0.87, 1.03, 1.19),
-            Self::CrossHandle | Self::HandLoop => Spread::new(1.07, 1.26, 1.58),
+    pub const fn over_grip(self, gloves: Gloves) -> Spread {
+        match (self, gloves) {
+            (Self::BareRope, _) => rubbed(Spread::new(0.60, 0.75, 1.0), gloves, 1.0),
+            (Self::VerticalHandle, _) => rubbed(Spread::new(0.87, 1.03, 1.19), gloves, f64::INFINITY),
+            (_, Gloves::None) => Spread::new(1.07, 1.26, 1.58),
+            (_, Gloves::Slick) => Spread::new(1.07, 1.26, 1.45),
+            (_, Gloves::Rubbered) => Spread::new(1.33, 1.58, 1.83),
         }
     }
 
@@ -51,62 +55,10 @@ impl Hold {
     }
 }
 
-/// Grip strength of the two hands; a hand without a figure has none here.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Grip {
-    /// Left hand, in newtons.
-    pub left: f64,
-    /// Right hand, in newtons.
-    pub right: f64,
-}
-
-/// The other hand of someone who has measured one.
-///
-/// # Source
-/// Crosby 1994: the dominant hand is about 10 % stronger in right-handers.
-pub const OTHER_HAND: f64 = 0.9;
-
-/// What two arms pull down over the grip of both hands, for somebody untrained.
-///
-/// # Source
-/// Judged, between two lines of evidence: pull-down maxima (Johnson 2009) over the grip of a national survey give 0.60
-/// for women and 0.78 for men; an isometric strength field (La Delfa and Potvin 2017) 0.36 to 0.55.
-pub const PULL_OVER_GRIP: Spread = Spread::new(0.50, 0.65, 0.85);
-
-impl Grip {
-    /// The grip of both hands from one or two figures, in newtons.
-    #[must_use]
-    pub fn of(left: Option<f64>, right: Option<f64>) -> Option<Self> {
-        match (left, right) {
-            (Some(left), Some(right)) => Some(Self { left, right }),
-            (Some(left), None) => Some(Self { left, right: left * OTHER_HAND }),
-            (None, Some(right)) => Some(Self { left: right * OTHER_HAND, right }),
-            (None, None) => None,
-        }
-    }
-
-    /// The grip of somebody who uses one hand only: the stronger of the figures, in newtons, whichever hand it stands for.
-    #[must_use]
-    pub fn of_one_hand(left: Option<f64>, right: Option<f64>) -> Option<Self> {
-        let hand = left.into_iter().chain(right).reduce(f64::max)?;
-        Some(Self { left: hand, right: hand })
-    }
-
-    /// The grip of somebody whose two arms pull so much, each hand alike, in newtons.
-    #[must_use]
-    pub fn reckoned(two_arm_pull: f64, pull_over_grip: f64) -> Self {
-        let hand = two_arm_pull / pull_over_grip / 2.0;
-        Self { left: hand, right: hand }
-    }
-
-    /// What counts: both hands together, or the weaker where they take turns.
-    #[must_use]
-    pub fn used(self, hands: Arms) -> f64 {
-        match hands {
-            Arms::Two => self.left + self.right,
-            Arms::One => self.left.min(self.right),
-        }
-    }
+/// What a bare hand holds by friction, with gloves, and never more than `most`.
+const fn rubbed(bare: Spread, gloves: Gloves, most: f64) -> Spread {
+    let more = gloves.friction() / Gloves::None.friction();
+    Spread::new((bare.low * more).min(most), (bare.likely * more).min(most), (bare.high * more).min(most))
 }
 
 /// What the hands are known to hold: by grip, or because a measured pull went through them, whichever is more.
@@ -129,30 +81,6 @@ pub fn held_by(
     }
 }
 
-const fn grip(id: &'static str, noun: &'static str) -> Row {
-    Row {
-        id,
-        noun,
-        hint: "Your best squeeze on a dynamometer. One that reads kilograms gives kgf, one that reads pounds lbf.",
-        kind: Kind::Quantity(Limits {
-            dimension: Dimension::Force,
-            least: 5.0,
-            most: 1200.0,
-            example: 390.0,
-            likely: None,
-            bare: Some([KILOGRAM_FORCE, POUND_FORCE]),
-        }),
-        why: "Beyond the strongest hands surveyed (judged).",
-        private: true,
-    }
-}
-
-/// Grip of the right hand.
-pub static GRIP_RIGHT: Field<Force> = Field::new(grip("gripRight", "grip, right hand"));
-
-/// Grip of the left hand.
-pub static GRIP_LEFT: Field<Force> = Field::new(grip("gripLeft", "grip, left hand"));
-
 /// What the hands hold on the climb.
 pub static HOLD: Field<Hold> = Field::new(Row {
     id: "hold",
@@ -167,6 +95,32 @@ pub static HOLD: Field<Hold> = Field::new(Row {
 mod tests {
     use super::*;
 
+    /// 0.32, 0.50 and 0.74 of friction: 0.75 times 0.64 is 0.48, and 0.75 times 1.48 is past the grip.
+    #[test]
+    fn gloves_change_what_friction_holds_and_no_rope_is_held_better_than_a_hand_squeezes() {
+        let likely = |hold: Hold, gloves| hold.over_grip(gloves).likely;
+        assert!((likely(Hold::BareRope, Gloves::Slick) - 0.48).abs() < 1e-12);
+        assert!((Hold::BareRope.over_grip(Gloves::Rubbered).low - 0.888).abs() < 1e-12);
+        assert_eq!(likely(Hold::BareRope, Gloves::Rubbered).to_bits(), 1.0_f64.to_bits());
+        assert!((likely(Hold::VerticalHandle, Gloves::Rubbered) - 1.5244).abs() < 1e-12);
+        assert_eq!(Hold::BareRope.over_grip(Gloves::None), Spread::new(0.60, 0.75, 1.0));
+    }
+
+    #[test]
+    fn more_friction_never_holds_less_and_nothing_beats_a_bar_across() {
+        for hold in Hold::ALL {
+            let mut before = Spread::point(0.0);
+            for gloves in [Gloves::Slick, Gloves::None, Gloves::Rubbered] {
+                let held = hold.over_grip(gloves);
+                assert!(held.low <= held.likely && held.likely <= held.high, "{hold:?} {gloves:?}");
+                assert!(held.low >= before.low && held.likely >= before.likely && held.high >= before.high);
+                let best = Hold::CrossHandle.over_grip(gloves);
+                assert!(held.low <= best.low && held.likely <= best.likely && held.high <= best.high);
+                before = held;
+            }
+        }
+    }
+
     #[test]
     fn a_pull_proves_the_hands_on_what_they_held() {
         let same = held_by(Arms::Two, 0.8, None, Some((500.0, Arms::Two)), 0.8);
@@ -180,7 +134,6 @@ mod tests {
     #[test]
     fn the_better_proof_counts_and_none_is_no_figure() {
         let grip = Grip::of(Some(400.0), None);
-        assert_eq!(grip, Some(Grip { left: 400.0, right: 360.0 }));
         let both = held_by(Arms::Two, 0.75, grip, Some((900.0, Arms::Two)), 0.75);
         assert!(both.is_some_and(|held| (held - 900.0).abs() < 1e-9));
         assert_eq!(held_by(Arms::Two, 0.75, None, None, 1.0), None);

@@ -1,17 +1,34 @@
-//! The climber: what they weigh, what their arms pull, what their hands hold, how far they reach.
+//! The climber: what they weigh, what their arms pull, what their hands hold, how far they reach; and who helps.
 
 mod arms;
 mod body;
+mod gloves;
+mod grip;
+mod helper;
 mod hold;
+mod norm;
 mod pull;
 mod stroke;
+mod survey;
+mod training;
+mod trunk;
 
 pub use arms::Arms;
 pub use body::{BODY_MASS, KIT_MASS, STATURE};
-pub use hold::{GRIP_LEFT, GRIP_RIGHT, Grip, HOLD, Hold, OTHER_HAND, PULL_OVER_GRIP, held_by};
+pub use gloves::{GLOVES, Gloves};
+pub use grip::{GRIP_LEFT, GRIP_RIGHT, Grip, OTHER_HAND};
+pub use helper::HELPER_PULL;
+pub use hold::{HOLD, Hold, held_by};
+pub use norm::{AGE, Norm, SEX, Sex};
 pub use pull::{
     ANOTHER_DAY, CLIMB_ARMS, MEASURED_PULL, Measured, ONE_ARM, PULL_ARMS, PULL_HELD, PULL_TAKEN, PullTaken, for_arms,
 };
 pub use stroke::{
-    HAND_TRAVEL, POSTURE, PULL_TIME, Posture, RESET_TIME, Reach, STACK_LENGTH, TO_CHEST, reach, share_used,
+    CADENCE, EXTRA_PAIR, HAND_TRAVEL, POSTURE, PULL_TIME, Posture, RESET_TIME, Reach, STACK_LENGTH, TO_CHEST, reach,
+    share_used,
 };
+pub use survey::{
+    AGE_BANDS, AgeBand, DEVIATIONS, FEMALE_LINE, HEAVIEST, LEAST_GRIP, Line, MALE_LINE, OLDEST, TWENTIETH,
+};
+pub use training::{PREDICTION_ERROR, PULL_OVER_GRIP, TRAINED_PULL_OVER_GRIP, TRAINING, Training, predicted_pull};
+pub use trunk::{TRUNK, Trunk};

@@ -2,7 +2,7 @@
 
 use super::Hold;
 use crate::field::{Field, Kind, Limits, Row, Spread, choice};
-use crate::quantity::{CENTIMETRE, Dimension, INCH, Length};
+use crate::quantity::{CENTIMETRE, Count, Dimension, INCH, Length};
 
 choice! {
     /// How the climber sits while pulling.
@@ -61,6 +61,13 @@ pub const PULL_TIME: Spread = Spread::new(1.2, 1.35, 1.5);
 /// Moving the upper hitch, in seconds (judged).
 pub const RESET_TIME: Spread = Spread::new(4.0, 8.0, 15.0);
 
+/// What the stack grows by for each pair of turns beyond the first, in metres.
+///
+/// # Source
+/// Judged: one more turn and its connector at either end, side by side with the first. Its range is within the stack
+/// length's own.
+pub const EXTRA_PAIR: f64 = 0.05;
+
 /// How the climber sits.
 pub static POSTURE: Field<Posture> = Field::new(Row {
     id: "posture",
@@ -102,6 +109,23 @@ pub static STACK_LENGTH: Field<Length> = Field::new(Row {
         bare: Some([CENTIMETRE, INCH]),
     }),
     why: "0.45 m, from 0.30 to 0.70, is judged.",
+    private: false,
+});
+
+/// How often the climber pulls.
+pub static CADENCE: Field<Count> = Field::new(Row {
+    id: "cadence",
+    noun: "strokes a minute",
+    hint: "Count your pulls through one whole minute, rests included.",
+    kind: Kind::Quantity(Limits {
+        dimension: Dimension::Count,
+        least: 1.0,
+        most: 40.0,
+        example: 6.0,
+        likely: None,
+        bare: None,
+    }),
+    why: "Hard pulls go 5 to 10 a minute, 15 to 20 only below a third of one's best; over 40 nobody moves a hitch (judged).",
     private: false,
 });
 

@@ -4,7 +4,8 @@ use super::Figure;
 use super::figure::{Style, figure};
 use super::phrase::{fine_length, metres, newtons, ranged, small_length};
 use crate::climber::{
-    Arms, Hold, ONE_ARM, OTHER_HAND, PULL_OVER_GRIP, PULL_TIME, Posture, PullTaken, RESET_TIME, TO_CHEST, share_used,
+    Arms, Gloves, Hold, ONE_ARM, OTHER_HAND, PULL_OVER_GRIP, PULL_TIME, Posture, PullTaken, RESET_TIME, TO_CHEST,
+    share_used,
 };
 use crate::field::Spread;
 use crate::quantity::{Dimension, STANDARD_GRAVITY, System, View, percent, plain, written};
@@ -97,7 +98,7 @@ impl Rows<'_> {
                     plain(OTHER_HAND, 1, view)
                 )
             };
-            let of = |hold: Hold| ranged(hold.over_grip(), 2, view);
+            let of = |hold: Hold| ranged(hold.over_grip(Gloves::None), 2, view);
             let held = format!(
                 "Grip × {} on bare rope, {} on a handle along the rope, {} on a handle across it or a loop; or what your measured pull proves, if that is more.",
                 of(Hold::BareRope),

@@ -3,7 +3,8 @@
 use super::inputs::Inputs;
 use crate::chance::Pick;
 use crate::climber::{
-    ANOTHER_DAY, Arms, Grip, Hold, ONE_ARM, PULL_OVER_GRIP, PULL_TIME, RESET_TIME, for_arms, held_by, reach, share_used,
+    ANOTHER_DAY, Arms, Gloves, Grip, Hold, ONE_ARM, PULL_OVER_GRIP, PULL_TIME, RESET_TIME, for_arms, held_by, reach,
+    share_used,
 };
 use crate::quantity::{Mass, Quantity};
 use crate::reeving::{BodyKind, Drive, Forces, Fraction, Losses, RigName, statics};
@@ -132,7 +133,7 @@ fn arms(inputs: &Inputs, pick: &dyn Pick, pulls_with: Arms) -> Option<f64> {
 
 fn hands(inputs: &Inputs, pick: &dyn Pick) -> Option<f64> {
     // Each way of holding varies on its own, and is the same hand then and now.
-    let over_grip = |hold: Hold| pick.of(HOLDS + hold as u32, hold.over_grip());
+    let over_grip = |hold: Hold| pick.of(HOLDS + hold as u32, hold.over_grip(Gloves::None));
     let proof = inputs.measured.map(|measured| (measured.pull.in_newtons(), measured.arms));
     let then = inputs.measured.map_or(1.0, |measured| over_grip(measured.held));
     let reckoned = || arms(inputs, pick, Arms::Two).map(|pull| Grip::reckoned(pull, pick.of(GRIP, PULL_OVER_GRIP)));
