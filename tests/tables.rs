@@ -107,7 +107,19 @@ fn every_field_explains_itself() {
 #[test]
 fn fields_about_the_body_are_private() {
     let private: Vec<&str> = all_fields().iter().filter(|row| row.private).map(|row| row.id).collect();
-    let body = ["bodyMass", "measuredPull", "gripRight", "gripLeft", "stature", "handTravel", "testMass", "testPull"];
+    let body = [
+        "bodyMass",
+        "measuredPull",
+        "gripRight",
+        "gripLeft",
+        "sex",
+        "age",
+        "trunk",
+        "stature",
+        "handTravel",
+        "testMass",
+        "testPull",
+    ];
     assert_eq!(private, body);
 }
 

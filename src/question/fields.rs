@@ -2,8 +2,8 @@
 
 use super::Question;
 use crate::climber::{
-    BODY_MASS, CLIMB_ARMS, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, HOLD, KIT_MASS, MEASURED_PULL, POSTURE, PULL_ARMS,
-    PULL_HELD, PULL_TAKEN, STACK_LENGTH, STATURE,
+    AGE, BODY_MASS, CADENCE, CLIMB_ARMS, GLOVES, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, HELPER_PULL, HOLD, KIT_MASS,
+    MEASURED_PULL, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, SEX, STACK_LENGTH, STATURE, TRAINING, TRUNK,
 };
 use crate::draft::{Draft, Reader};
 use crate::field::{Field, Kind, Limits, Row};
@@ -41,10 +41,17 @@ pub(super) static CAN_I_CLIMB: &[&Row] = &[
     &CLIMB_ARMS.row,
     &GRIP_RIGHT.row,
     &GRIP_LEFT.row,
+    &SEX.row,
+    &AGE.row,
+    &TRAINING.row,
+    &TRUNK.row,
     &HOLD.row,
+    &GLOVES.row,
     &STATURE.row,
     &HAND_TRAVEL.row,
     &POSTURE.row,
+    &CADENCE.row,
+    &HELPER_PULL.row,
     &KIT_MASS.row,
     &UPPER_TURN.row,
     &LOWER_TURN.row,
