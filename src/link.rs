@@ -52,7 +52,8 @@ pub enum Notice {
 /// another plan than the one on the page.
 ///
 /// # Guarantees
-/// Choices that were not made are written out with their defaults, so that a later default cannot change the plan.
+/// Choices that were not made are written out with their defaults wherever the answer rests on them, so that a later
+/// default cannot change the plan.
 /// Reading it back gives the same inputs to the last bit.
 #[must_use]
 pub fn write(question: Question, draft: &Draft, view: View) -> Option<String> {
@@ -61,10 +62,12 @@ pub fn write(question: Question, draft: &Draft, view: View) -> Option<String> {
     if view.decimal == Decimal::Comma {
         link.push_str("&d=comma");
     }
+    let assumed = question.assumed(draft);
+    let matters = |id| assumed.as_ref().is_none_or(|rows| rows.iter().any(|row| row.id == id));
     for row in question.fields() {
         match (draft.get(row.id), row.kind) {
             (Some(said), _) => add(&mut link, row.id, &row.linked(said)?),
-            (None, Kind::Choice { likely: Some(likely), .. }) => add(&mut link, row.id, likely),
+            (None, Kind::Choice { likely: Some(likely), .. }) if matters(row.id) => add(&mut link, row.id, likely),
             _ => {}
         }
     }

@@ -67,9 +67,9 @@ sources! {
     SETNICKA: "setnicka-1977", "T. Setnicka, Wilderness Search and Rescue (1977): 0.66 for a carabiner, 0.75 for a cheap pulley, 0.93 for a rescue pulley", Quoted;
     JOHNSON: "johnson-2009", "Johnson and others, J Strength Cond Res 23:1022 (2009): about ten repetitions at 80 % of the greatest pull-down", Read;
     LA_DELFA: "la-delfa-2017", "La Delfa and Potvin, Appl Ergon 59:410 (2017): pull by height of the hand, evaluated from its published coefficients", Computed;
-    NHANES: "nhanes-2011-2014", "National Health and Nutrition Examination Survey 2011-2014, public microdata: combined grip by sex, age, stature and body mass", Computed;
-    HUR: "hur-2012", "Hur and others (2012): friction of hand or glove on a metal handle, 0.32 slick, 0.50 bare, 0.74 rubbered", Read;
     YOUNG: "young-2009", "Young and others, Hum Factors 51:705 (2009): what one hand holds overhead, as a multiple of grip", Read;
+    HUR: "hur-2012", "Hur and others (2012, PMC8887815): friction of a hand on a metal handle: slick polyester glove 0.32, bare 0.50, rubbered glove 0.74", Read;
+    NHANES: "nhanes-grip", "National Health and Nutrition Examination Survey 2011-2014, US, public microdata: best grip of right and left, 10 386 adults, by weight", Computed;
     HARNESS_TEST: "harness-mass", "Fall-protection standards test with 100 kg; ratings of 136 to 150 kg exist, and every part must carry the same rating", Read;
     AFAG401: "hse-afag401", "Health and Safety Executive, leaflet AFAG401: two people at all tree climbing, one on the ground able and equipped to rescue", Read;
     TURNER: "turner-2008", "Turner and others (2008), motionless suspension in a harness: median 29 to 31 min, range 4 to 60", Read;

@@ -24,6 +24,9 @@ const PLANS: &[&str] = &[
     "bodyMass=80kg&climbHeight=11m&rig=tail-3&measuredPull=520N",
     "bodyMass=150kg&climbHeight=11m&rig=hand-over-hand&handTravel=60cm&measuredPull=900N",
     "bodyMass=60kg&climbHeight=11m&rig=tail-3&measuredPull=900N&backup=second-hitch",
+    "bodyMass=60kg&climbHeight=11m&rig=moving-rope&measuredPull=900N&gripRight=300N&age=50&sex=female&stature=170cm&cadence=6",
+    "bodyMass=60kg&climbHeight=11m&rig=haul-cord-2&age=50&sex=female",
+    "bodyMass=60kg&climbHeight=11m&rig=ground-5",
 ];
 
 fn reports() -> Vec<Report> {
@@ -107,7 +110,19 @@ fn every_field_explains_itself() {
 #[test]
 fn fields_about_the_body_are_private() {
     let private: Vec<&str> = all_fields().iter().filter(|row| row.private).map(|row| row.id).collect();
-    let body = ["bodyMass", "measuredPull", "gripRight", "gripLeft", "stature", "handTravel", "testMass", "testPull"];
+    let body = [
+        "bodyMass",
+        "measuredPull",
+        "gripRight",
+        "gripLeft",
+        "age",
+        "sex",
+        "trunk",
+        "stature",
+        "handTravel",
+        "testMass",
+        "testPull",
+    ];
     assert_eq!(private, body);
 }
 

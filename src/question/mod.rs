@@ -7,6 +7,7 @@ mod fields;
 pub use effort::Effort;
 pub use fields::{CLIMB_HEIGHT, all_fields, field};
 
+use crate::draft::Draft;
 use crate::field::Row;
 
 /// A question, by the id that links carry.
@@ -33,6 +34,14 @@ impl Question {
     #[must_use]
     pub fn of(id: &str) -> Option<Self> {
         Self::ALL.iter().copied().find(|question| question.id() == id)
+    }
+
+    /// The fields whose defaults its answer to a draft rests on; none while the draft has no answer.
+    #[must_use]
+    pub fn assumed(self, draft: &Draft) -> Option<Vec<&'static Row>> {
+        match self {
+            Self::CanIClimb => can_i_climb::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
+        }
     }
 
     /// The fields it reads, in the order people are asked.

@@ -2,9 +2,10 @@
 
 use super::plans::plans;
 use super::{answer, answer_with, cases, spreads};
+use boughline::field::Kind;
 use boughline::quantity::{System, View};
-use boughline::question::Effort;
 use boughline::question::can_i_climb::Level;
+use boughline::question::{Effort, Question};
 use boughline::words::report;
 use proptest::prelude::*;
 
@@ -79,6 +80,27 @@ proptest! {
         }
         prop_assert_eq!(little.parts, full.parts);
         prop_assert_eq!(little.turn_efficiency, full.turn_efficiency);
+    }
+
+    /// What is listed as taken for granted is all that is: nothing else that could be chosen would change a figure, a
+    /// part, a caution or the verdict.
+    #[test]
+    fn a_default_that_is_not_named_changes_nothing(plan in plans(), row in any::<prop::sample::Index>(), option in any::<prop::sample::Index>()) {
+        let choices: Vec<_> = Question::CanIClimb.fields().iter().filter_map(|row| match row.kind {
+            Kind::Choice { options, likely: Some(_) } => Some((row.id, options)),
+            _ => None,
+        }).collect();
+        let (id, options) = *row.get(&choices);
+        let plan = super::plans::without(&plan, &[id]);
+        let assumed = Question::CanIClimb.assumed(&super::plans::draft(&plan)).expect("in order");
+        if assumed.iter().all(|row| row.id != id) {
+            let chosen = super::plans::with(&plan, id, boughline::field::Said::Text(option.get(options).id.to_owned()));
+            let told = |plan| {
+                let report = report(&answer(plan), View::default());
+                (report.verdict, report.figures, report.drawing, report.parts, report.cautions)
+            };
+            prop_assert!(told(&plan) == told(&chosen), "{} of {:?}", id, plan);
+        }
     }
 
     /// An own test decides the real advantage, whatever else is said of turns and drag.

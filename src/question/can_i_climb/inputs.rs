@@ -63,6 +63,12 @@ impl Inputs {
         }
     }
 
+    /// The fields whose defaults the answer rests on.
+    #[must_use]
+    pub fn assumed(&self) -> &[&'static Row] {
+        &self.assumed
+    }
+
     /// The inputs that a draft comes to.
     ///
     /// # Errors
@@ -135,12 +141,18 @@ fn assumed(reader: &Reader<'_>, rig: Option<&Reeved>) -> Vec<&'static Row> {
         assumed.push(&HELPER_PULL.row);
     } else {
         assumed.extend([&HOLD.row, &GLOVES.row, &POSTURE.row, &SETBACK.row, &BACKUP.row]);
-        if reader.says(&MEASURED_PULL.row) {
+        let says = |rows: &[&Row]| rows.iter().any(|row| reader.says(row));
+        let (measured, grip) = (says(&[&MEASURED_PULL.row]), says(&[&GRIP_LEFT.row, &GRIP_RIGHT.row]));
+        let predicts = grip || says(&[&AGE.row]) && says(&[&SEX.row]);
+        if measured {
             assumed.extend([&PULL_TAKEN.row, &PULL_ARMS.row, &PULL_HELD.row]);
-        } else if [&GRIP_LEFT.row, &GRIP_RIGHT.row, &AGE.row].iter().any(|row| reader.says(row))
-            && !reader.chooses(&TRUNK, Trunk::Cervical)
-        {
-            assumed.extend([&TRAINING.row, &TRUNK.row]);
+        }
+        if predicts {
+            assumed.push(&TRUNK.row);
+        }
+        // Without a grip the hands' figure is reckoned back from the pull.
+        if measured && !grip || predicts && !reader.chooses(&TRUNK, Trunk::Cervical) {
+            assumed.push(&TRAINING.row);
         }
     }
     if let Some(rig) = rig {
