@@ -1,8 +1,9 @@
 //! Counts.
 
+use super::View;
 use super::figures::at_most;
+use super::newtype::newtype;
 use super::unit::Family;
-use super::{Dimension, View};
 
 newtype! {
     /// How many of something: years, strokes a minute. It is written as a bare number.
