@@ -11,6 +11,10 @@ use serde::Serialize;
 use serde_wasm_bindgen::Serializer;
 use wasm_bindgen::prelude::*;
 
+#[cfg(target_arch = "wasm32")]
+#[global_allocator]
+static ALLOCATOR: rlsf::SmallGlobalTlsf = rlsf::SmallGlobalTlsf::new();
+
 #[wasm_bindgen(typescript_custom_section)]
 const TYPES: &str = include_str!("wasm.d.ts");
 

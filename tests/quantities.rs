@@ -2,7 +2,10 @@
 //!
 //! Expected values are exact decimal products of the definitions, worked by hand, compared to the last bit.
 #![cfg(not(target_arch = "wasm32"))]
+#![allow(clippy::approx_constant, reason = "an angle's bits are written out, like every other quantity's")]
 
+#[path = "quantities/fuzz.rs"]
+mod fuzz;
 #[path = "quantities/properties.rs"]
 mod properties;
 #[path = "quantities/reading.rs"]

@@ -1,17 +1,17 @@
 //! Quantities as they stand in links: letters, digits, point and minus.
 
-use super::Dimension;
 use super::figures::shortest;
 use super::misread::Misread;
 use super::reading::{LONGEST, reading};
 use super::table::family;
+use super::{Dimension, Unit};
 
 /// The text in the form of a link: `6ft3.5in`. No spaces, point decimals, fractions as the shortest decimals, canonical
-/// symbols; per cent becomes the plain ratio.
+/// symbols, with `-per-` for a stroke; per cent becomes the plain ratio.
 ///
 /// # Guarantees
 ///
-/// It says the same bits as the text, in letters, digits, points and a leading minus.
+/// It says the same bits as the text, in letters, digits, points and hyphens.
 ///
 /// # Errors
 ///
@@ -41,7 +41,7 @@ pub fn canonical(text: &str, dimension: Dimension) -> Result<String, Misread> {
                 return Err(Misread::TooLong);
             }
             text += &number;
-            text += unit.map_or("", |unit| unit.symbol);
+            text += &unit.map_or_else(String::new, symbol);
         }
     }
     if text.is_empty() || text.len() > LONGEST { Err(Misread::TooLong) } else { Ok(text) }
@@ -67,9 +67,16 @@ pub fn canonical_si(si: f64, dimension: Dimension) -> String {
     if !si.is_finite() {
         return String::new();
     }
-    let symbol = family(dimension).si.map_or("", |unit| unit.symbol);
     let number = signed(si);
-    if number.is_empty() { number } else { number + symbol }
+    if number.is_empty() { number } else { number + &family(dimension).si.map_or_else(String::new, symbol) }
+}
+
+/// The symbol, without the stroke that a link has no letter for: `m-per-s`.
+fn symbol(unit: &Unit) -> String {
+    match unit.symbol.split_once('/') {
+        Some((above, below)) => [above, "-per-", below].concat(),
+        None => unit.symbol.to_owned(),
+    }
 }
 
 fn signed(number: f64) -> String {

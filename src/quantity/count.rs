@@ -2,6 +2,7 @@
 
 use super::View;
 use super::figures::at_most;
+use super::newtype::newtype;
 use super::unit::Family;
 
 newtype! {

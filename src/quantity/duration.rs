@@ -1,6 +1,7 @@
 //! Durations.
 
 use super::figures::{at_most, rounded};
+use super::newtype::{counted_in, newtype};
 use super::unit::{Family, Unit};
 use super::{Dimension, View};
 
@@ -47,30 +48,10 @@ pub const HOUR: &Unit = &Unit::row(
 
 pub(super) const FAMILY: Family = Family { units: &[SECOND, MINUTE, HOUR], si: Some(SECOND), written };
 
-impl Duration {
-    /// The duration of so many seconds.
-    #[must_use]
-    pub const fn seconds(number: f64) -> Self {
-        Self(SECOND.si(number))
-    }
-
-    /// The duration of so many minutes.
-    #[must_use]
-    pub const fn minutes(number: f64) -> Self {
-        Self(MINUTE.si(number))
-    }
-
-    /// How many seconds it is.
-    #[must_use]
-    pub const fn in_seconds(self) -> f64 {
-        SECOND.count(self.0)
-    }
-
-    /// How many minutes it is.
-    #[must_use]
-    pub const fn in_minutes(self) -> f64 {
-        MINUTE.count(self.0)
-    }
+counted_in! {
+    Duration:
+    SECOND, seconds, in_seconds;
+    MINUTE, minutes, in_minutes;
 }
 
 /// The same in either system. Seconds are dropped from two minutes on: nobody climbs to the second.

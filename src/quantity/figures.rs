@@ -72,6 +72,12 @@ pub(super) fn at_most(number: f64, decimals: usize, view: View) -> String {
     text.trim_end_matches('0').trim_end_matches(['.', ',']).to_owned()
 }
 
+/// The number without decimals from ten on, with one at most below.
+pub(super) fn whole_from_ten(number: f64, view: View) -> String {
+    let decimals = if number < 10.0 { 1 } else { 0 };
+    at_most(number, decimals, view)
+}
+
 /// The number rounded to `decimals` decimals, halves away from zero; itself where it is too big to have any.
 pub(super) fn rounded(number: f64, decimals: usize) -> f64 {
     let scale = scale(decimals);

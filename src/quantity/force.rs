@@ -1,6 +1,7 @@
 //! Forces.
 
-use super::figures::{at_most, rounded};
+use super::figures::{at_most, rounded, whole_from_ten};
+use super::newtype::{counted_in, newtype};
 use super::unit::{Family, Unit};
 use super::{Dimension, System, View};
 
@@ -14,7 +15,7 @@ newtype! {
 }
 
 /// Standard gravity as a fraction of whole numbers.
-const GRAVITY_FRACTION: (f64, f64) = (980_665.0, 100_000.0);
+pub(super) const GRAVITY_FRACTION: (f64, f64) = (980_665.0, 100_000.0);
 
 /// The pound in kilograms, 0.45359237, as a fraction of whole numbers: here because the pound-force and the pound both
 /// rest on it.
@@ -60,54 +61,12 @@ pub const KILOGRAM_FORCE: &Unit = &Unit::row(
 pub(super) const FAMILY: Family =
     Family { units: &[NEWTON, KILONEWTON, POUND_FORCE, KILOGRAM_FORCE], si: Some(NEWTON), written };
 
-impl Force {
-    /// The force of so many newtons.
-    #[must_use]
-    pub const fn newtons(number: f64) -> Self {
-        Self(NEWTON.si(number))
-    }
-
-    /// The force of so many kilonewtons.
-    #[must_use]
-    pub const fn kilonewtons(number: f64) -> Self {
-        Self(KILONEWTON.si(number))
-    }
-
-    /// The force of so many pounds-force.
-    #[must_use]
-    pub const fn pounds_force(number: f64) -> Self {
-        Self(POUND_FORCE.si(number))
-    }
-
-    /// The force of so many kilograms-force.
-    #[must_use]
-    pub const fn kilograms_force(number: f64) -> Self {
-        Self(KILOGRAM_FORCE.si(number))
-    }
-
-    /// How many newtons it is.
-    #[must_use]
-    pub const fn in_newtons(self) -> f64 {
-        NEWTON.count(self.0)
-    }
-
-    /// How many kilonewtons it is.
-    #[must_use]
-    pub const fn in_kilonewtons(self) -> f64 {
-        KILONEWTON.count(self.0)
-    }
-
-    /// How many pounds-force it is.
-    #[must_use]
-    pub const fn in_pounds_force(self) -> f64 {
-        POUND_FORCE.count(self.0)
-    }
-
-    /// How many kilograms-force it is.
-    #[must_use]
-    pub const fn in_kilograms_force(self) -> f64 {
-        KILOGRAM_FORCE.count(self.0)
-    }
+counted_in! {
+    Force:
+    NEWTON, newtons, in_newtons;
+    KILONEWTON, kilonewtons, in_kilonewtons;
+    POUND_FORCE, pounds_force, in_pounds_force;
+    KILOGRAM_FORCE, kilograms_force, in_kilograms_force;
 }
 
 fn written(si: f64, view: View) -> String {
@@ -118,10 +77,4 @@ fn written(si: f64, view: View) -> String {
         System::Si => format!("{} N", whole_from_ten(si, view)),
         System::Us => format!("{} lbf", whole_from_ten(POUND_FORCE.count(si), view)),
     }
-}
-
-/// The number without decimals from ten on, with one at most below.
-fn whole_from_ten(number: f64, view: View) -> String {
-    let decimals = if number < 10.0 { 1 } else { 0 };
-    at_most(number, decimals, view)
 }

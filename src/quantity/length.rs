@@ -1,6 +1,7 @@
 //! Lengths and heights.
 
 use super::figures::{at_most, rounded};
+use super::newtype::{counted_in, newtype};
 use super::unit::{Family, Unit};
 use super::{Dimension, System, View};
 
@@ -73,66 +74,13 @@ const INCHES_TO_A_FOOT: f64 = 12.0;
 pub(super) const FAMILY: Family =
     Family { units: &[METRE, CENTIMETRE, MILLIMETRE, FOOT, INCH], si: Some(METRE), written };
 
-impl Length {
-    /// The length of so many metres.
-    #[must_use]
-    pub const fn metres(number: f64) -> Self {
-        Self(METRE.si(number))
-    }
-
-    /// The length of so many centimetres.
-    #[must_use]
-    pub const fn centimetres(number: f64) -> Self {
-        Self(CENTIMETRE.si(number))
-    }
-
-    /// The length of so many millimetres.
-    #[must_use]
-    pub const fn millimetres(number: f64) -> Self {
-        Self(MILLIMETRE.si(number))
-    }
-
-    /// The length of so many feet.
-    #[must_use]
-    pub const fn feet(number: f64) -> Self {
-        Self(FOOT.si(number))
-    }
-
-    /// The length of so many inches.
-    #[must_use]
-    pub const fn inches(number: f64) -> Self {
-        Self(INCH.si(number))
-    }
-
-    /// How many metres it is.
-    #[must_use]
-    pub const fn in_metres(self) -> f64 {
-        METRE.count(self.0)
-    }
-
-    /// How many centimetres it is.
-    #[must_use]
-    pub const fn in_centimetres(self) -> f64 {
-        CENTIMETRE.count(self.0)
-    }
-
-    /// How many millimetres it is.
-    #[must_use]
-    pub const fn in_millimetres(self) -> f64 {
-        MILLIMETRE.count(self.0)
-    }
-
-    /// How many feet it is.
-    #[must_use]
-    pub const fn in_feet(self) -> f64 {
-        FOOT.count(self.0)
-    }
-
-    /// How many inches it is.
-    #[must_use]
-    pub const fn in_inches(self) -> f64 {
-        INCH.count(self.0)
-    }
+counted_in! {
+    Length:
+    METRE, metres, in_metres;
+    CENTIMETRE, centimetres, in_centimetres;
+    MILLIMETRE, millimetres, in_millimetres;
+    FOOT, feet, in_feet;
+    INCH, inches, in_inches;
 }
 
 /// Where the unit changes, the step is taken on the rounded figure, so that nothing is ever "100 cm" or "5 ft 12 in".

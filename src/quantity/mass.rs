@@ -2,6 +2,7 @@
 
 use super::figures::at_most;
 use super::force::{Force, KILOGRAM_FORCE, POUND_FRACTION};
+use super::newtype::{counted_in, newtype};
 use super::unit::{Family, Unit};
 use super::{Dimension, System, View};
 
@@ -47,31 +48,13 @@ pub const POUND: &Unit = &Unit::row(
 
 pub(super) const FAMILY: Family = Family { units: &[KILOGRAM, STONE, POUND], si: Some(KILOGRAM), written };
 
+counted_in! {
+    Mass:
+    KILOGRAM, kilograms, in_kilograms;
+    POUND, pounds, in_pounds;
+}
+
 impl Mass {
-    /// The mass of so many kilograms.
-    #[must_use]
-    pub const fn kilograms(number: f64) -> Self {
-        Self(KILOGRAM.si(number))
-    }
-
-    /// The mass of so many pounds.
-    #[must_use]
-    pub const fn pounds(number: f64) -> Self {
-        Self(POUND.si(number))
-    }
-
-    /// How many kilograms it is.
-    #[must_use]
-    pub const fn in_kilograms(self) -> f64 {
-        KILOGRAM.count(self.0)
-    }
-
-    /// How many pounds it is.
-    #[must_use]
-    pub const fn in_pounds(self) -> f64 {
-        POUND.count(self.0)
-    }
-
     /// The force it hangs with: the one bridge from mass to force.
     ///
     /// # Source

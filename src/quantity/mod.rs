@@ -12,10 +12,11 @@
 //!
 //! | file | knows |
 //! |---|---|
+//! | `newtype` | what every newtype is made of |
 //! | `unit` | what a unit's row is |
 //! | `decimal` | decimal digits to and from binary, exactly |
 //! | `figures` | decimal figures, for people and for links |
-//! | `length`, `force`, `mass`, `duration`, `ratio`, `count` | one quantity each: its newtype, units, way of being written |
+//! | `length`, `force`, `mass`, `angle`, `duration`, `energy`, `power`, `speed`, `ratio`, `count` | one quantity each: its newtype, units, way of being written |
 //! | `table` | all of them by dimension, all units by name |
 //! | `misread` | what can be wrong with a text |
 //! | `number` | one number, as people write it |
@@ -35,86 +36,42 @@
 //! # Ok::<(), boughline::quantity::Misread>(())
 //! ```
 
-/// The newtype of one quantity: a value in SI that only adds to its own kind.
-macro_rules! newtype {
-    ($(#[$doc:meta])* $name:ident) => {
-        $(#[$doc])*
-        #[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
-        pub struct $name(f64);
-
-        impl $crate::quantity::Quantity for $name {
-            const DIMENSION: $crate::quantity::Dimension = $crate::quantity::Dimension::$name;
-
-            fn from_si(si: f64) -> Self {
-                Self(si)
-            }
-
-            fn si(self) -> f64 {
-                self.0
-            }
-        }
-
-        impl std::ops::Add for $name {
-            type Output = Self;
-
-            fn add(self, other: Self) -> Self {
-                Self(self.0 + other.0)
-            }
-        }
-
-        impl std::ops::Sub for $name {
-            type Output = Self;
-
-            fn sub(self, other: Self) -> Self {
-                Self(self.0 - other.0)
-            }
-        }
-
-        impl std::ops::Mul<f64> for $name {
-            type Output = Self;
-
-            fn mul(self, times: f64) -> Self {
-                Self(self.0 * times)
-            }
-        }
-
-        impl std::ops::Div<f64> for $name {
-            type Output = Self;
-
-            fn div(self, by: f64) -> Self {
-                Self(self.0 / by)
-            }
-        }
-    };
-}
-
+mod angle;
 mod canonical;
 mod count;
 mod decimal;
 mod duration;
+mod energy;
 mod figures;
 mod force;
 mod length;
 mod mass;
 mod misread;
+mod newtype;
 mod number;
+mod power;
 mod ratio;
 mod read;
 mod reading;
+mod speed;
 mod table;
 mod unit;
 mod write;
 
+pub use angle::{Angle, DEGREE, RADIAN};
 pub use canonical::{canonical, canonical_si};
 pub use count::Count;
 pub use duration::{Duration, HOUR, MINUTE, SECOND};
+pub use energy::{Energy, FOOT_POUND, JOULE, KILOJOULE};
 pub use figures::{percent, plain};
 pub use force::{Force, KILOGRAM_FORCE, KILONEWTON, NEWTON, POUND_FORCE, STANDARD_GRAVITY};
 pub use length::{CENTIMETRE, FOOT, INCH, Length, METRE, MILLIMETRE};
 pub use mass::{KILOGRAM, Mass, POUND, STONE};
 pub use misread::Misread;
+pub use power::{Power, WATT};
 pub use ratio::{PERCENT, Ratio};
 pub use read::{read, tidy};
+pub use speed::{FOOT_A_MINUTE, METRE_A_MINUTE, METRE_A_SECOND, Speed};
 pub use table::{unit, units};
 pub use unit::Unit;
 pub use write::written;
@@ -157,8 +114,16 @@ pub enum Dimension {
     Mass,
     /// How hard a pull, in newtons.
     Force,
+    /// How far something is turned, in radians.
+    Angle,
     /// How long it takes, in seconds.
     Duration,
+    /// How much work, in joules.
+    Energy,
+    /// How much work by the second, in watts.
+    Power,
+    /// How fast, in metres a second.
+    Speed,
     /// One thing over another of its kind: an efficiency, an advantage, a share.
     Ratio,
     /// How many of something.
@@ -167,7 +132,18 @@ pub enum Dimension {
 
 impl Dimension {
     /// Every dimension.
-    pub const ALL: [Self; 6] = [Self::Length, Self::Mass, Self::Force, Self::Duration, Self::Ratio, Self::Count];
+    pub const ALL: [Self; 10] = [
+        Self::Length,
+        Self::Mass,
+        Self::Force,
+        Self::Angle,
+        Self::Duration,
+        Self::Energy,
+        Self::Power,
+        Self::Speed,
+        Self::Ratio,
+        Self::Count,
+    ];
 
     /// The word for it in a sentence.
     #[must_use]
@@ -176,7 +152,11 @@ impl Dimension {
             Self::Length => "length",
             Self::Mass => "mass",
             Self::Force => "force",
+            Self::Angle => "angle",
             Self::Duration => "duration",
+            Self::Energy => "energy",
+            Self::Power => "power",
+            Self::Speed => "speed",
             Self::Ratio => "ratio",
             Self::Count => "count",
         }
@@ -188,9 +168,9 @@ pub trait Quantity: Copy {
     /// What it measures.
     const DIMENSION: Dimension;
 
-    /// The quantity of `si` metres, kilograms, newtons, seconds, or of one.
+    /// The quantity of `si` metres, kilograms, newtons, …, or of one.
     fn from_si(si: f64) -> Self;
 
-    /// Its value in metres, kilograms, newtons, seconds, or of one.
+    /// Its value in metres, kilograms, newtons, …, or of one.
     fn si(self) -> f64;
 }

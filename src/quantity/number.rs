@@ -27,7 +27,7 @@ const VULGAR: [(char, f64, f64); 18] = [
 ];
 
 /// Whether it is a space that people put between thousands or before a unit: plain, no-break, figure, thin, narrow.
-pub(super) const fn is_space(character: char) -> bool {
+pub(super) fn is_space(character: char) -> bool {
     matches!(character, ' ' | '\u{a0}' | '\u{2007}' | '\u{2009}' | '\u{202f}')
 }
 
@@ -42,21 +42,21 @@ pub(super) fn number(text: &str) -> Result<(f64, &str), Misread> {
         return Ok(split);
     }
     let (whole, after) = leading_whole(text)?;
-    if let Some(rest) = after.strip_prefix(is_separator) {
+    if let Some(rest) = behind(after, is_separator) {
         return with_decimals(text, &whole, rest);
     }
-    if let Some(rest) = after.strip_prefix('/') {
-        let (below, rest) = leading_digits(rest);
+    if let Some(rest) = behind(after, is_stroke) {
+        let (below, rest) = leading(rest, is_digit);
         return Ok((fraction(&whole, below)?, alone(rest)?));
     }
     let value = counted(&whole)?;
-    let spaced = after.trim_start_matches(is_space);
+    let (_, spaced) = leading(after, is_space);
     if let Some((part, rest)) = leading_vulgar(spaced) {
         return Ok((value + part, rest));
     }
-    let (above, rest) = leading_digits(spaced);
-    if let Some(rest) = rest.strip_prefix('/').filter(|_| !above.is_empty()) {
-        let (below, rest) = leading_digits(rest);
+    let (above, rest) = leading(spaced, is_digit);
+    if let Some(rest) = behind(rest, is_stroke).filter(|_| !above.is_empty()) {
+        let (below, rest) = leading(rest, is_digit);
         let part = fraction(above, below)?;
         if part >= 1.0 {
             return Err(Misread::NotANumber);
@@ -68,15 +68,15 @@ pub(super) fn number(text: &str) -> Result<(f64, &str), Misread> {
 
 /// The whole number that `text` starts with, its spaces between thousands taken out.
 fn leading_whole(text: &str) -> Result<(String, &str), Misread> {
-    let (first, mut after) = leading_digits(text);
+    let (first, mut after) = leading(text, is_digit);
     if first.is_empty() {
         return Err(Misread::NotANumber);
     }
     let mut whole = first.to_owned();
-    if first.len() <= 3 && !first.starts_with('0') {
+    if first.len() <= 3 && behind(first, is_nought).is_none() {
         while let Some((thousand, rest)) = leading_thousand(after) {
             // `3 125/1000` is 3125 thousandths to one reader and 3⅛ to another.
-            if rest.starts_with('/') {
+            if behind(rest, is_stroke).is_some() {
                 return Err(Misread::NotANumber);
             }
             whole.push_str(thousand);
@@ -88,14 +88,14 @@ fn leading_whole(text: &str) -> Result<(String, &str), Misread> {
 
 /// One space and exactly three digits.
 fn leading_thousand(text: &str) -> Option<(&str, &str)> {
-    let (digits, rest) = leading_digits(text.strip_prefix(is_space)?);
+    let (digits, rest) = leading(behind(text, is_space)?, is_digit);
     (digits.len() == 3).then_some((digits, rest))
 }
 
 /// The rest of a decimal number whose whole part and separator have been read.
 fn with_decimals<'a>(text: &'a str, whole: &str, rest: &'a str) -> Result<(f64, &'a str), Misread> {
-    let (decimals, rest) = leading_digits(rest);
-    if rest.starts_with(is_separator) {
+    let (decimals, rest) = leading(rest, is_digit);
+    if behind(rest, is_separator).is_some() {
         return Err(Misread::TwoSeparators);
     }
     if decimals.is_empty() {
@@ -104,8 +104,8 @@ fn with_decimals<'a>(text: &'a str, whole: &str, rest: &'a str) -> Result<(f64, 
     let value = decimal::value(whole, decimals).ok_or(Misread::TooLong)?;
     if decimals.len() == 3 && whole.bytes().any(|digit| digit != b'0') {
         return Err(Misread::Ambiguous {
-            said: text.strip_suffix(rest).unwrap_or(text).to_owned(),
-            whole: format!("{whole}{decimals}").trim_start_matches('0').to_owned(),
+            said: text.get(..text.len() - rest.len()).unwrap_or(text).to_owned(),
+            whole: leading(&(whole.to_owned() + decimals), is_nought).1.to_owned(),
             decimal: shortest(value),
         });
     }
@@ -114,8 +114,8 @@ fn with_decimals<'a>(text: &'a str, whole: &str, rest: &'a str) -> Result<(f64, 
 
 /// `rest`, unless it would make the number before it another one.
 fn alone(rest: &str) -> Result<&str, Misread> {
-    let spoils = |character| character == '/' || is_separator(character) || vulgar(character).is_some();
-    if rest.starts_with(spoils) { Err(Misread::NotANumber) } else { Ok(rest) }
+    let spoils = |character| is_stroke(character) || is_separator(character) || vulgar(character).is_some();
+    if behind(rest, spoils).is_some() { Err(Misread::NotANumber) } else { Ok(rest) }
 }
 
 fn fraction(above: &str, below: &str) -> Result<f64, Misread> {
@@ -134,8 +134,20 @@ fn counted(digits: &str) -> Result<f64, Misread> {
     decimal::value(digits, "").ok_or(Misread::TooLong)
 }
 
-const fn is_separator(character: char) -> bool {
+fn is_separator(character: char) -> bool {
     matches!(character, '.' | ',')
+}
+
+fn is_stroke(character: char) -> bool {
+    character == '/'
+}
+
+fn is_nought(character: char) -> bool {
+    character == '0'
+}
+
+fn is_digit(character: char) -> bool {
+    character.is_ascii_digit()
 }
 
 fn vulgar(character: char) -> Option<f64> {
@@ -148,9 +160,20 @@ fn leading_vulgar(text: &str) -> Option<(f64, &str)> {
     Some((value, characters.as_str()))
 }
 
-fn leading_digits(text: &str) -> (&str, &str) {
-    let rest = text.trim_start_matches(|character: char| character.is_ascii_digit());
-    (text.strip_suffix(rest).unwrap_or(text), rest)
+/// The characters of a kind that `text` starts with, and the rest. A plain loop: std's patterns are a page of code each.
+pub(super) fn leading(text: &str, is_of_kind: fn(char) -> bool) -> (&str, &str) {
+    let mut characters = text.chars();
+    let mut rest = text;
+    while characters.next().is_some_and(is_of_kind) {
+        rest = characters.as_str();
+    }
+    text.split_at_checked(text.len() - rest.len()).unwrap_or((text, rest))
+}
+
+/// What comes behind the first character of `text`, if that is of a kind.
+pub(super) fn behind(text: &str, is_of_kind: fn(char) -> bool) -> Option<&str> {
+    let mut characters = text.chars();
+    characters.next().filter(|first| is_of_kind(*first)).map(|_| characters.as_str())
 }
 
 #[cfg(test)]

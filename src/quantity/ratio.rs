@@ -1,6 +1,7 @@
 //! Ratios.
 
 use super::figures::plain;
+use super::newtype::newtype;
 use super::unit::{Family, Unit};
 use super::{Dimension, View};
 

@@ -1,12 +1,18 @@
 //! A text understood: from letters and figures to numbers of units.
 
 use super::misread::Misread;
-use super::number::{is_space, number, starts_number};
+use super::number::{behind, is_space, leading, number, starts_number};
 use super::table::{family, unit_written};
 use super::{Dimension, Unit};
 
-/// The marks that are part of a number, or of none.
-const MARKS: [char; 6] = ['.', ',', '/', '+', '-', '−'];
+/// Whether it is a mark that is part of a number, or of none.
+fn is_mark(character: char) -> bool {
+    matches!(character, '.' | ',' | '/' | '+' | '-' | '−')
+}
+
+fn is_minus(character: char) -> bool {
+    matches!(character, '-' | '−')
+}
 
 /// The longest text that is read, in characters: judged, twice the longest sensible one.
 pub(super) const LONGEST: usize = 60;
@@ -47,7 +53,7 @@ pub(super) fn reading(text: &str, dimension: Dimension, default: Option<&'static
     if text.chars().nth(LONGEST).is_some() {
         return Err(Misread::TooLong);
     }
-    let unsigned = text.strip_prefix(['-', '−']);
+    let unsigned = behind(text, is_minus);
     let mut rest = unsigned.unwrap_or(text);
     if is_infinite_or_nan(rest) {
         return Err(Misread::NotFinite);
@@ -70,24 +76,34 @@ pub(super) fn reading(text: &str, dimension: Dimension, default: Option<&'static
 
 /// The unit that follows a number, and the next number with all after it. A number with nothing after it has none.
 fn leading_unit(text: &str) -> Result<(Option<&'static Unit>, &str), Misread> {
-    let next = text.find(starts_number).unwrap_or(text.len());
-    let (between, rest) = text.split_at_checked(next).unwrap_or((text, ""));
-    let said = between.trim_matches(is_space);
+    let (between, rest) = leading(text, |character| !starts_number(character));
+    let said = ending(leading(between, is_space).1, is_space).0;
     if said.is_empty() && rest.is_empty() {
         return Ok((None, rest));
     }
-    if !rest.is_empty() && matches!(between.trim_end_matches(MARKS), "e" | "E") {
+    let (before_marks, marks) = ending(between, is_mark);
+    if !rest.is_empty() && matches!(before_marks, "e" | "E") {
         return Err(Misread::Exponent);
     }
     // Two numbers side by side are none, nor is one with a mark that belongs to it: `6 3`, `3 / 8`, `6 ft -3 in`.
-    let only_marks = said.trim_matches(MARKS).is_empty();
-    if only_marks || (!rest.is_empty() && between.ends_with(MARKS)) {
+    let only_marks = leading(said, is_mark).1.is_empty();
+    if only_marks || (!rest.is_empty() && !marks.is_empty()) {
         return Err(Misread::NotANumber);
     }
     match unit_written(said) {
         Some(unit) => Ok((Some(unit), rest)),
         None => Err(Misread::UnknownUnit { said: said.to_owned() }),
     }
+}
+
+/// What stands before the characters of a kind that `text` ends with, and those.
+fn ending(text: &str, is_of_kind: fn(char) -> bool) -> (&str, &str) {
+    let mut characters = text.chars();
+    let mut before = text;
+    while characters.next_back().is_some_and(is_of_kind) {
+        before = characters.as_str();
+    }
+    text.split_at_checked(before.len()).unwrap_or((text, ""))
 }
 
 /// The parts with the default unit where none was written, all of the one dimension.
@@ -138,6 +154,7 @@ fn is_part_of(unit: &Unit, whole: &Unit) -> bool {
 }
 
 fn is_infinite_or_nan(text: &str) -> bool {
-    let word = text.split(is_space).next().unwrap_or(text);
-    ["inf", "infinity", "nan"].iter().any(|name| word.eq_ignore_ascii_case(name)) || word.starts_with('∞')
+    let word = leading(text, |character| !is_space(character)).0;
+    ["inf", "infinity", "nan"].iter().any(|name| word.eq_ignore_ascii_case(name))
+        || behind(word, |character| character == '∞').is_some()
 }

@@ -1,7 +1,7 @@
 //! Every dimension's row, and every unit by what people call it.
 
 use super::unit::{Family, Unit};
-use super::{Dimension, count, duration, force, length, mass, ratio};
+use super::{Dimension, angle, count, duration, energy, force, length, mass, power, ratio, speed};
 
 /// The row of a dimension.
 pub(super) const fn family(dimension: Dimension) -> &'static Family {
@@ -9,7 +9,11 @@ pub(super) const fn family(dimension: Dimension) -> &'static Family {
         Dimension::Length => &length::FAMILY,
         Dimension::Mass => &mass::FAMILY,
         Dimension::Force => &force::FAMILY,
+        Dimension::Angle => &angle::FAMILY,
         Dimension::Duration => &duration::FAMILY,
+        Dimension::Energy => &energy::FAMILY,
+        Dimension::Power => &power::FAMILY,
+        Dimension::Speed => &speed::FAMILY,
         Dimension::Ratio => &ratio::FAMILY,
         Dimension::Count => &count::FAMILY,
     }

@@ -5,7 +5,7 @@ use super::{Dimension, View};
 /// A unit of measure, from its exact definition.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Unit {
-    /// The canonical symbol, as in links and answers: `ft`.
+    /// The canonical symbol, as in answers and, but for a stroke, in links: `ft`.
     pub symbol: &'static str,
     /// Whatever else people write for it: names, plurals, marks.
     pub names: &'static [&'static str],

@@ -9,7 +9,7 @@ use super::{Dimension, View};
 /// # Guarantees
 ///
 /// [`read`](super::read) reads it, to within the figures printed. A minus stands for all of it; nothing is ever "−0".
-/// A value that is not finite is "—", which nobody can read for a number.
+/// A value that is not finite, or has more digits than an `f64` tells apart, is "—", which nobody can read for a number.
 ///
 /// # Example
 ///
@@ -23,10 +23,10 @@ use super::{Dimension, View};
 /// ```
 #[must_use]
 pub fn written(si: f64, dimension: Dimension, view: View) -> String {
-    if !si.is_finite() {
+    let size = if si.is_finite() { (family(dimension).written)(si.abs(), view) } else { String::new() };
+    if size.is_empty() || size.starts_with(NO_FIGURE) {
         return NO_FIGURE.to_owned();
     }
-    let size = (family(dimension).written)(si.abs(), view);
     let rounds_to_nothing = !size.contains(|character: char| matches!(character, '1'..='9'));
     if si < 0.0 && !rounds_to_nothing { format!("−{size}") } else { size }
 }

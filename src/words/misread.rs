@@ -58,7 +58,7 @@ fn no_unit(said: &str, dimension: Dimension, row: Option<&Row>) -> (String, bool
 /// A unit of something else. What a scale shows is nearly always a mass, and a force is meant.
 fn wrong_dimension(said: &str, unit: &Unit, wanted: Dimension, view: View) -> (String, bool) {
     let mass = if wanted == Dimension::Force { read(said, Dimension::Mass, None).ok() } else { None };
-    match mass {
+    match mass.filter(|mass| mass.abs() < NO_SCALE) {
         Some(mass) => {
             let (unit, force) = if unit.symbol == KILOGRAM.symbol { (KILOGRAM, "kgf") } else { (POUND, "lbf") };
             let number = short(unit.count(mass), view);
@@ -69,8 +69,18 @@ fn wrong_dimension(said: &str, unit: &Unit, wanted: Dimension, view: View) -> (S
                 true,
             )
         }
-        None => (format!("“{said}” is a {}, and a {} is wanted.", unit.dimension.noun(), wanted.noun()), false),
+        None => (format!("“{said}” is {}, and {} is wanted.", one(unit.dimension), one(wanted)), false),
     }
+}
+
+/// No scale shows a million kilograms, and of far more there is no figure (judged).
+const NO_SCALE: f64 = 1e6;
+
+/// "a length", "an angle".
+fn one(dimension: Dimension) -> String {
+    let noun = dimension.noun();
+    let article = if noun.starts_with(['a', 'e']) { "an " } else { "a " };
+    article.to_owned() + noun
 }
 
 /// More than one of a unit, spelt out.

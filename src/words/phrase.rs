@@ -44,7 +44,8 @@ pub(super) fn short(number: f64, view: View) -> String {
         scaled *= 10.0;
         decimals += 1;
     }
-    plain(number, decimals, view)
+    // With three it could be read as thousands.
+    plain(number, if decimals == 3 { 4 } else { decimals }, view)
 }
 
 /// "0.70 (0.65 to 0.74)", or one number where there is no range.

@@ -90,6 +90,62 @@ const ACCEPTED: &[(Dimension, &[Accepted])] = &[
             ("41 kilograms-force", 402.072_65, "41kgf"),
         ],
     ),
+    // π/180 and 0.45359237 × 9.80665 × 0.3048 times the number, to sixty digits and rounded once: NIST SP 811 (2008),
+    // table 6 and appendix B.8.
+    (
+        Dimension::Angle,
+        &[
+            ("45°", 0.785_398_163_397_448_3, "45deg"),
+            ("45 °", 0.785_398_163_397_448_3, "45deg"),
+            ("45 deg", 0.785_398_163_397_448_3, "45deg"),
+            ("30 degrees", 0.523_598_775_598_298_9, "30deg"),
+            ("1 Degree", 0.017_453_292_519_943_295, "1deg"),
+            ("60 deg", 1.047_197_551_196_597_9, "60deg"),
+            ("22,5°", 0.392_699_081_698_724_14, "22.5deg"),
+            ("90 deg", 1.570_796_326_794_896_6, "90deg"),
+            ("120 deg", 2.094_395_102_393_195_7, "120deg"),
+            ("-15 deg", -0.261_799_387_799_149_46, "-15deg"),
+            ("0.5 rad", 0.5, "0.5rad"),
+            ("2 radians", 2.0, "2rad"),
+        ],
+    ),
+    (
+        Dimension::Energy,
+        &[
+            ("8600 J", 8600.0, "8600J"),
+            ("1 joule", 1.0, "1J"),
+            ("8.6 kJ", 8600.0, "8.6kJ"),
+            ("8,6 KJ", 8600.0, "8.6kJ"),
+            ("12 kilojoules", 12_000.0, "12kJ"),
+            ("1 ft-lbf", 1.355_817_948_331_400_4, "1ft-lbf"),
+            ("3 ft·lbf", 4.067_453_844_994_201, "3ft-lbf"),
+            ("50 ft lbf", 67.790_897_416_570_02, "50ft-lbf"),
+            ("50 foot-pounds", 67.790_897_416_570_02, "50ft-lbf"),
+            ("50 Foot Pounds-Force", 67.790_897_416_570_02, "50ft-lbf"),
+            ("6330 ft-lb", 8_582.327_612_937_765, "6330ft-lbf"),
+            ("6 330 ft lbs", 8_582.327_612_937_765, "6330ft-lbf"),
+            ("72 1/2 ft-lbf", 98.296_801_254_026_53, "72.5ft-lbf"),
+        ],
+    ),
+    (
+        Dimension::Power,
+        &[("150 W", 150.0, "150W"), ("150w", 150.0, "150W"), ("1 watt", 1.0, "1W"), ("7,5 watts", 7.5, "7.5W")],
+    ),
+    (
+        Dimension::Speed,
+        &[
+            ("0.5 m/s", 0.5, "0.5m-per-s"),
+            ("1,4 m/sec", 1.4, "1.4m-per-s"),
+            ("2 metres per second", 2.0, "2m-per-s"),
+            ("12 m/min", 0.2, "12m-per-min"),
+            ("12 M/MIN", 0.2, "12m-per-min"),
+            ("-6 meters per minute", -0.1, "-6m-per-min"),
+            ("1 ft/min", 0.005_08, "1ft-per-min"),
+            ("40 fpm", 0.2032, "40ft-per-min"),
+            ("40 feet per minute", 0.2032, "40ft-per-min"),
+            ("1/2 ft/min", 0.002_54, "0.5ft-per-min"),
+        ],
+    ),
     (
         Dimension::Duration,
         &[
@@ -120,7 +176,7 @@ const ACCEPTED: &[(Dimension, &[Accepted])] = &[
     (Dimension::Count, &[("45", 45.0, "45"), ("5,5", 5.5, "5.5"), ("2 1/2", 2.5, "2.5")]),
 ];
 
-fn accepted() -> impl Iterator<Item = (Dimension, Accepted)> {
+pub(super) fn accepted() -> impl Iterator<Item = (Dimension, Accepted)> {
     ACCEPTED.iter().flat_map(|&(dimension, rows)| rows.iter().map(move |&row| (dimension, row)))
 }
 

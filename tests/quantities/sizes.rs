@@ -4,11 +4,12 @@
 
 use super::spellings;
 use boughline::quantity::{
-    Dimension, Duration, Force, Length, Mass, Quantity, Ratio, STANDARD_GRAVITY, read, unit, units,
+    Angle, Dimension, Duration, Energy, Force, Length, Mass, Power, Quantity, Ratio, STANDARD_GRAVITY, Speed, read,
+    unit, units,
 };
 
 /// Symbol and size by definition, SP 811 appendix B: written as the definitions are, not as the crate has them.
-const SIZES: [(&str, f64); 15] = [
+const SIZES: [(&str, f64); 24] = [
     ("m", 1.0),
     ("cm", 0.01),
     ("mm", 0.001),
@@ -21,9 +22,18 @@ const SIZES: [(&str, f64); 15] = [
     ("kN", 1000.0),
     ("lbf", 4.448_221_615_260_5),
     ("kgf", 9.806_65),
+    ("rad", 1.0),
+    ("deg", std::f64::consts::PI / 180.0), // table 6
     ("s", 1.0),
     ("min", 60.0),
     ("h", 3600.0),
+    ("J", 1.0),
+    ("kJ", 1000.0),
+    ("ft-lbf", 1.355_817_948_331_400_4), // 0.45359237 × 9.80665 × 0.3048, which is exact
+    ("W", 1.0),
+    ("m/s", 1.0),
+    ("m/min", 1.0 / 60.0),
+    ("ft/min", 0.005_08), // 0.3048 / 60
 ];
 
 #[test]
@@ -89,6 +99,20 @@ fn every_dimension_but_a_bare_count_has_units_and_each_a_noun_of_its_own() {
 }
 
 #[test]
+fn a_whole_degree_is_the_nearest_number_there_is() {
+    // n × π/180 to sixty digits, rounded once; multiplying by std's π and dividing misses these.
+    for (degrees, radians) in [
+        (15.0, 0.261_799_387_799_149_46),
+        (30.0, 0.523_598_775_598_298_9),
+        (60.0, 1.047_197_551_196_597_9),
+        (120.0, 2.094_395_102_393_195_7),
+    ] {
+        assert_eq!(Angle::degrees(degrees).in_radians(), radians);
+        assert_ne!(degrees * std::f64::consts::PI / 180.0, radians);
+    }
+}
+
+#[test]
 fn weight_is_mass_under_standard_gravity() {
     // 94.3 kg x 9.80665 m/s², worked by hand.
     assert_eq!(Mass::kilograms(94.3).weight(), Force::newtons(924.767_095));
@@ -122,4 +146,13 @@ fn a_quantity_says_how_many_of_a_unit_it_is() {
     assert_eq!(Force::kilograms_force(41.0).in_kilograms_force(), 41.0);
     assert_eq!(Duration::seconds(90.0).in_minutes(), 1.5);
     assert_eq!(Duration::minutes(1.5).in_seconds(), 90.0);
+    assert_eq!(Angle::degrees(90.0).in_radians(), std::f64::consts::FRAC_PI_2);
+    assert_eq!(Angle::radians(std::f64::consts::FRAC_PI_4).in_degrees(), 45.0);
+    assert_eq!(Energy::kilojoules(8.6).in_joules(), 8600.0);
+    assert_eq!(Energy::joules(8600.0).in_kilojoules(), 8.6);
+    assert_eq!(Energy::foot_pounds(6330.0).in_foot_pounds(), 6330.0);
+    assert_eq!(Power::watts(150.0).in_watts(), 150.0);
+    assert_eq!(Speed::metres_a_minute(12.0).in_metres_a_second(), 0.2);
+    assert_eq!(Speed::metres_a_second(0.2).in_metres_a_minute(), 12.0);
+    assert_eq!(Speed::feet_a_minute(40.0).in_feet_a_minute(), 40.0);
 }

@@ -11,6 +11,7 @@ fn answers_are_written_with_the_digits_they_earn() {
     let ft = 0.3048;
     let lb = 0.453_592_37;
     let lbf = 4.448_221_615_260_5;
+    let deg = 0.017_453_292_519_943_295;
     let tables: &[(Dimension, &[Answered])] = &[
         (
             Dimension::Length,
@@ -66,6 +67,49 @@ fn answers_are_written_with_the_digits_they_earn() {
             ],
         ),
         (
+            Dimension::Angle,
+            &[
+                (0.0, "0°", "0°"),
+                (45.0 * deg, "45°", "45°"),
+                (7.46 * deg, "7.5°", "7.5°"),
+                (9.96 * deg, "10°", "10°"),
+                (-112.4 * deg, "−112°", "−112°"),
+                (-0.01 * deg, "0°", "0°"),
+            ],
+        ),
+        (
+            Dimension::Energy,
+            &[
+                (0.0, "0 J", "0 ft-lbf"),
+                (9.94, "9.9 J", "7.3 ft-lbf"),
+                (400.4, "400 J", "295 ft-lbf"),
+                (999.4, "999 J", "737 ft-lbf"),
+                (999.6, "1 kJ", "737 ft-lbf"),
+                (1355.0, "1.36 kJ", "999 ft-lbf"),
+                (1355.2, "1.36 kJ", "1000 ft-lbf"),
+                (8629.8, "8.63 kJ", "6370 ft-lbf"),
+                (9_996.0, "10 kJ", "7370 ft-lbf"),
+                (12_345.0, "12.3 kJ", "9110 ft-lbf"),
+            ],
+        ),
+        (
+            Dimension::Power,
+            &[(0.0, "0 W", "0 W"), (7.46, "7.5 W", "7.5 W"), (9.96, "10 W", "10 W"), (1234.4, "1234 W", "1234 W")],
+        ),
+        (
+            Dimension::Speed,
+            &[
+                (0.0, "0 m/min", "0 ft/min"),
+                (0.1, "6 m/min", "20 ft/min"),
+                (0.0123, "0.7 m/min", "2.4 ft/min"),
+                (0.166, "10 m/min", "33 ft/min"),
+                (0.99, "59 m/min", "195 ft/min"),
+                (0.992, "1 m/s", "195 ft/min"),
+                (1.38, "1.4 m/s", "272 ft/min"),
+                (-0.1, "−6 m/min", "−20 ft/min"),
+            ],
+        ),
+        (
             Dimension::Duration,
             &[
                 (0.0, "0 s", "0 s"),
@@ -96,8 +140,8 @@ fn answers_are_written_with_the_digits_they_earn() {
 }
 
 #[test]
-fn what_is_not_finite_is_written_so_that_nobody_reads_a_number() {
-    for value in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY] {
+fn what_has_no_figure_is_written_so_that_nobody_reads_a_number() {
+    for value in [f64::NAN, f64::INFINITY, f64::NEG_INFINITY, f64::MAX, -1e30] {
         for dimension in Dimension::ALL {
             for view in VIEWS {
                 assert_eq!(written(value, dimension, view), "—");
@@ -125,4 +169,6 @@ fn an_si_value_in_a_link_is_short_and_plain() {
     assert_eq!(canonical_si(-400.0, Dimension::Force), "-400N");
     assert_eq!(canonical_si(2.625, Dimension::Duration), "2.6250s");
     assert_eq!(canonical_si(0.9, Dimension::Ratio), "0.9");
+    assert_eq!(canonical_si(0.2, Dimension::Speed), "0.2m-per-s");
+    assert_eq!(canonical_si(0.785_398_163_397_448_3, Dimension::Angle), "0.7853981633974483rad");
 }

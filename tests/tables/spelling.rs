@@ -53,7 +53,7 @@ const AMERICAN: &[&str] = &[
 
 /// Where a unit's name is spelt as some people write it, which is read.
 fn may_stand(path: &Path, word: &str) -> bool {
-    path.ends_with("quantity/length.rs") && word.contains("meter")
+    (path.ends_with("quantity/length.rs") || path.ends_with("quantity/speed.rs")) && word.contains("meter")
 }
 
 fn sources_below(folder: &Path, found: &mut Vec<PathBuf>) {

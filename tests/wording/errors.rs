@@ -31,6 +31,8 @@ const TEXTS: &[Row] = &[
     (&[("climbHeight", "11 kg")], "Height to climb: “11 kg” is a mass, and a length is wanted. Write it like “11 m”.", "Height to climb: “11 kg” is a mass, and a length is wanted. Write it like “36 ft”."),
     (&[("measuredPull", "40 kg")], "Measured pull: “40 kg” is a mass, and a pull is a force. If it is the reading of a scale, write 40 kgf.", TOLD_ALIKE),
     (&[("measuredPull", "90 lbs")], "Measured pull: “90 lbs” is a mass, and a pull is a force. If it is the reading of a scale, write 90 lbf.", TOLD_ALIKE),
+    (&[("measuredPull", "94⅞ kg")], "Measured pull: “94⅞ kg” is a mass, and a pull is a force. If it is the reading of a scale, write 94.8750 kgf.", TOLD_ALIKE),
+    (&[("climbHeight", "45°")], "Height to climb: “45°” is an angle, and a length is wanted. Write it like “11 m”.", "Height to climb: “45°” is an angle, and a length is wanted. Write it like “36 ft”."),
     (&[("measuredPull", "40 m")], "Measured pull: “40 m” is a length, and a force is wanted. Write it like “41 kgf”.", "Measured pull: “40 m” is a length, and a force is wanted. Write it like “90 lbf”."),
     (&[("bodyMass", "80 furlongs")], "Body mass: the unit “furlongs” is not known here. Write it like “80 kg”.", "Body mass: the unit “furlongs” is not known here. Write it like “176 lb”."),
     (&[("bodyMass", "4 lb 15 st")], "Body mass: write the larger unit of “4 lb 15 st” first, and each only once. Write it like “80 kg”.", "Body mass: write the larger unit of “4 lb 15 st” first, and each only once. Write it like “176 lb”."),
