@@ -78,10 +78,21 @@ fn a_caution_is_there_only_where_it_holds() {
 
 #[rustfmt::skip]
 const MISSING: &[(&[&str], &str)] = &[
-    (&["measuredPull"], "How strong you are: enter a pull you have measured. Without it there is no verdict, only the pull that is needed."),
+    (&["measuredPull", "gripRight", "gripLeft", "age", "sex"], "How strong you are: best a pull you have measured, else your grip, else age and sex. Without it there is no verdict, only the pull that is needed."),
     (&["stature", "handTravel"], "How long your pull is: enter your stature, or the rope you pull in a stroke. Without it there is no count of strokes."),
     (&[], "A way down, tried low down first. This page does not ask for it yet, so it never says more than “at your limit”."),
     (&[], "A second person on the ground, able and equipped to get you down at once."),
+];
+
+/// What is said, and what is still missing of the strength.
+const STRENGTH: &[(&str, &str, &str)] = &[
+    (
+        "trunk=cervical&gripRight=300N",
+        "measuredPull",
+        "How strong you are: after an injury at the neck only a measured pull counts.",
+    ),
+    ("age=45", "sex", "Age and sex tell something only together. A measured pull or a grip tells more."),
+    ("sex=male", "age", "Age and sex tell something only together. A measured pull or a grip tells more."),
 ];
 
 #[test]
@@ -96,6 +107,13 @@ fn everything_missing_has_its_line() {
         let wanted: Vec<(Vec<&str>, &str)> = MISSING.iter().map(|(fields, text)| (fields.to_vec(), *text)).collect();
         assert_eq!(lines, wanted);
     }
-    let met: BTreeSet<String> = answer.missing.iter().map(variant).collect();
+    let mut met: BTreeSet<String> = answer.missing.iter().map(variant).collect();
+    for (more, fields, message) in STRENGTH {
+        let answer = super::answer(&plan(TAIL, more));
+        let lines = report(&answer, SI).missing;
+        let line = lines.first().expect("strength is missing");
+        assert_eq!((line.fields.as_slice(), line.message.as_str()), ([(*fields).to_owned()].as_slice(), *message));
+        met.extend(answer.missing.iter().map(variant));
+    }
     assert_eq!(met, variants(include_str!("../../src/question/can_i_climb/answer.rs"), "Missing"));
 }

@@ -61,12 +61,37 @@ impl Rows<'_> {
             let style = Style::Unit(Dimension::Duration);
             self.add(("workingTime", "pulling time alone, no rests"), time, style, workings, &[JUDGED]);
         }
+        let at_the_cadence = [
+            (answer.stroke_work, ("strokeWork", "work of one stroke"), Dimension::Energy, "pull × rope pulled"),
+            (
+                answer.power,
+                ("power", "power at your strokes a minute"),
+                Dimension::Power,
+                "work of one stroke × strokes a minute",
+            ),
+            (answer.speed, ("climbSpeed", "speed at them"), Dimension::Speed, "gain × strokes a minute"),
+            (
+                answer.climb_time,
+                ("climbTime", "time to the height at them"),
+                Dimension::Duration,
+                "strokes ÷ strokes a minute",
+            ),
+        ];
+        for (figure, names, dimension, working) in at_the_cadence {
+            if let Some(figure) = figure {
+                self.add(names, figure, Style::Unit(dimension), vec![working.to_owned()], &[GEOMETRY]);
+            }
+        }
     }
 
     fn rope(&mut self, working: &str) {
         if let Some(rope) = self.answer.rope_handled {
             let noun = if self.answer.hauled { "rope the helper hauls" } else { "rope through your hands" };
             self.add(("ropeHandled", noun), rope, LENGTH, vec![working.to_owned()], &[GEOMETRY]);
+        }
+        if let Some(work) = self.answer.work {
+            let workings = vec!["pull × all this rope; lifting you alone would be your weight × the height".to_owned()];
+            self.add(("work", "work to the height"), work, Style::Unit(Dimension::Energy), workings, &[GEOMETRY]);
         }
     }
 }
