@@ -1,9 +1,11 @@
-// Writes the npm package: `node npm.mjs WASM_PACK_FOLDER PACKAGE_FOLDER`.
+// Writes the npm package: `node npm.mjs WASM_PACK_FOLDER WHOLE_FOLDER PACKAGE_FOLDER`, where WHOLE_FOLDER holds the
+// module built with its texts.
 import { copyFile, readFile, writeFile } from "node:fs/promises";
 import { resolve } from "node:path";
 import { gluePackaged } from "./glue.mjs";
+import { textsOf } from "./texts.mjs";
 
-const [built, out] = process.argv.slice(2).map((path) => resolve(path));
+const [built, whole, out] = process.argv.slice(2).map((path) => resolve(path));
 const text = (path) => readFile(path, "utf8");
 const write = (name, content) => writeFile(`${out}/${name}`, content);
 
@@ -17,6 +19,8 @@ for (const entry of ["index.js", "node.js", "inline.js"]) {
   const source = await text(`pkg-config/npm/${entry}`);
   await write(entry, source.replace("WASM_HEX", () => wasm.toString("hex")) + exported);
 }
+const texts = JSON.stringify(await textsOf(whole));
+await write("told.js", (await text("pkg-config/npm/told.js")).replace("TEXTS", () => texts));
 for (const file of ["calls.js", "index.d.ts", "inline.d.ts"]) await copyFile(`pkg-config/npm/${file}`, `${out}/${file}`);
 await write("boughline_bg.wasm", wasm);
 

@@ -22,6 +22,7 @@
 //!
 //! | storey | knows |
 //! |---|---|
+//! | `told` | which texts the shipped module leaves to the npm package |
 //! | `float` | the transcendental functions, from `libm` |
 //! | [`quantity`] | lengths, masses, forces, durations, ratios, as people write them |
 //! | [`source`] | every publication cited |
@@ -54,6 +55,7 @@ pub mod quantity;
 pub mod question;
 pub mod reeving;
 pub mod source;
+mod told;
 #[cfg(feature = "wasm")]
 pub mod wasm;
 pub mod words;

@@ -52,7 +52,7 @@ pub struct Source {
 macro_rules! sources {
     ($($name:ident: $id:literal, $title:literal, $obtained:ident;)*) => {
         $(#[doc = concat!($title, ".")]
-        pub const $name: Source = Source { id: $id, title: $title, obtained: Obtained::$obtained };)*
+        pub const $name: Source = Source { id: $id, title: crate::told::told($title), obtained: Obtained::$obtained };)*
 
         /// All of them.
         pub const SOURCES: &[Source] = &[$($name),*];

@@ -1,5 +1,6 @@
 // The library's functions over an instance that can be replaced.
 import { makeGlue } from "./glue.js";
+import { told } from "./told.js";
 
 /**
  * Every function of the glue, each starting an instance of `compiled()` when there is none.
@@ -21,7 +22,7 @@ export function makeCalls(compiled) {
   const once = (name, args) => {
     const instance = started();
     try {
-      return instance[name](...args);
+      return told(name, instance[name](...args));
     } catch (thrown) {
       glue = null;
       throw thrown;

@@ -25,7 +25,7 @@ macro_rules! choice {
             pub const ALL: &[Self] = &[$(Self::$variant),*];
             /// The options as people see them.
             pub const OPTIONS: &[$crate::field::Named] =
-                &[$($crate::field::Named { id: $id, noun: $noun, hint: $hint }),*];
+                &[$($crate::field::Named { id: $id, noun: $noun, hint: $crate::told::told($hint) }),*];
 
             /// The option that stands for this.
             #[must_use]

@@ -2,6 +2,7 @@
 
 use super::{Reading, Row, Said};
 use crate::quantity::Quantity;
+use crate::told::told;
 use std::marker::PhantomData;
 
 /// A field of values of one type.
@@ -15,7 +16,9 @@ pub struct Field<T: 'static> {
 impl<T> Field<T> {
     /// The field with this row.
     #[must_use]
-    pub const fn new(row: Row) -> Self {
+    pub const fn new(mut row: Row) -> Self {
+        row.hint = told(row.hint);
+        row.why = told(row.why);
         Self { row, of: PhantomData }
     }
 }

@@ -1,0 +1,29 @@
+// The package says all that the library says, though its module leaves some texts to it.
+import assert from "node:assert/strict";
+import { resolve } from "node:path";
+import { test } from "node:test";
+import * as packaged from "boughline";
+import { wholeLibrary } from "../../pkg-config/texts.mjs";
+
+const whole = await wholeLibrary(resolve(process.env.CARGO_TARGET_DIR ?? "target", "wasm-whole"));
+const plan = { bodyMass: "80 kg", climbHeight: "11 m", rig: "tail-5", age: 45, sex: "female", stature: "1.7 m" };
+const rope = { crotchHeight: "9 m", anchor: "base" };
+
+for (const system of ["si", "us"]) {
+  test(`the fields, hints and reasons are all there, ${system}`, () => {
+    assert.deepEqual(packaged.fields({ system }), whole.fields({ system }));
+  });
+}
+
+test("so are the rigs, the turns and the sources", () => {
+  assert.deepEqual(packaged.catalogue(), whole.catalogue());
+  assert.deepEqual(packaged.sources(), whole.sources());
+});
+
+test("so are the sources that answers cite, and errors are as they are", () => {
+  for (const draft of [plan, rope, {}, { bodyMass: "" }]) {
+    for (const ask of ["canIClimb", "ropeLength"].filter((name) => whole[name])) {
+      assert.deepEqual(packaged[ask](draft), whole[ask](draft));
+    }
+  }
+});
