@@ -9,7 +9,7 @@
 
 use crate::draft::Draft;
 use crate::field::{Kind, Said};
-use crate::quantity::{Decimal, System, View};
+use crate::quantity::{Decimal, System, View, plain};
 use crate::question::{Question, field};
 
 /// The form of the links that are written, and the only one that is read.
@@ -57,7 +57,7 @@ pub enum Notice {
 #[must_use]
 pub fn write(question: Question, draft: &Draft, view: View) -> Option<String> {
     let system = if view.system == System::Si { "si" } else { "us" };
-    let mut link = format!("v={FORM}&q={}&f={FIGURES}&u={system}", question.id());
+    let mut link = format!("v={}&q={}&f={}&u={system}", version(FORM), question.id(), version(FIGURES));
     if view.decimal == Decimal::Comma {
         link.push_str("&d=comma");
     }
@@ -75,6 +75,10 @@ pub fn write(question: Question, draft: &Draft, view: View) -> Option<String> {
         }
     }
     Some(link)
+}
+
+fn version(number: u32) -> String {
+    plain(f64::from(number), 0, View::default())
 }
 
 fn add(link: &mut String, id: &str, text: &str) {
@@ -119,9 +123,9 @@ pub fn read(text: &str) -> Link {
 /// Takes a part of the head of a link, or notices why not.
 fn head(link: &mut Link, key: &str, value: &str) -> Option<Notice> {
     match (key, value) {
-        ("v", _) if value == FORM.to_string() => {}
+        ("v", _) if value == version(FORM) => {}
         ("v", _) => return Some(Notice::UnknownForm(value.to_owned())),
-        ("f", _) if value == FIGURES.to_string() => {}
+        ("f", _) if value == version(FIGURES) => {}
         ("f", _) => return Some(Notice::OtherFigures(value.to_owned())),
         ("q", _) => {
             link.question = Question::of(value);

@@ -74,7 +74,7 @@ pub fn canonical_si(si: f64, dimension: Dimension) -> String {
 /// The symbol, without the stroke that a link has no letter for: `m-per-s`.
 fn symbol(unit: &Unit) -> String {
     match unit.symbol.split_once('/') {
-        Some((above, below)) => [above, "-per-", below].concat(),
+        Some((above, below)) => format!("{above}-per-{below}"),
         None => unit.symbol.to_owned(),
     }
 }
