@@ -9,7 +9,7 @@
 
 use crate::draft::Draft;
 use crate::field::{Kind, Said};
-use crate::quantity::{Decimal, System, View, plain};
+use crate::quantity::{Decimal, System, View, parted, plain};
 use crate::question::{Question, field};
 
 /// The form of the links that are written, and the only one that is read.
@@ -94,26 +94,28 @@ fn add(link: &mut String, id: &str, text: &str) {
 #[must_use]
 pub fn read(text: &str) -> Link {
     let mut link = Link::default();
-    let fragment = text.trim();
-    let fragment = fragment.split_once('#').map_or(fragment, |(_, fragment)| fragment);
+    let text = text.trim();
+    let (whole, fragment) = parted(text, '#');
+    let mut rest = Some(fragment.unwrap_or(whole));
     let mut heads: Vec<&str> = Vec::new();
-    for part in fragment.split('&').filter(|part| !part.is_empty()) {
-        let notice = match part.split_once('=') {
-            Some((key, value)) if !value.is_empty() => {
-                if heads.contains(&key) || link.draft.get(key).is_some() {
-                    Some(Notice::Twice(key.to_owned()))
-                } else if field(key).is_some() {
-                    link.draft.put(key, Said::Text(value.to_owned()));
-                    None
-                } else {
-                    let notice = head(&mut link, key, value);
-                    if notice.is_none() {
-                        heads.push(key);
-                    }
-                    notice
-                }
+    while let Some(unread) = rest {
+        let (part, after) = parted(unread, '&');
+        rest = after;
+        let notice = match parted(part, '=') {
+            _ if part.is_empty() => None,
+            (_, None | Some("")) => Some(Notice::NoValue(part.to_owned())),
+            (key, _) if heads.contains(&key) || link.draft.get(key).is_some() => Some(Notice::Twice(key.to_owned())),
+            (key, Some(value)) if field(key).is_some() => {
+                link.draft.put(key, Said::Text(value.to_owned()));
+                None
             }
-            _ => Some(Notice::NoValue(part.to_owned())),
+            (key, Some(value)) => {
+                let notice = head(&mut link, key, value);
+                if notice.is_none() {
+                    heads.push(key);
+                }
+                notice
+            }
         };
         link.notices.extend(notice);
     }

@@ -16,6 +16,19 @@ pub(crate) fn behind(text: &str, is_of_kind: fn(char) -> bool) -> Option<&str> {
     characters.next().filter(|first| is_of_kind(*first)).map(|_| characters.as_str())
 }
 
+/// What stands before the first of a mark, and what behind it, if it is there.
+pub(crate) fn parted(text: &str, mark: char) -> (&str, Option<&str>) {
+    let mut characters = text.chars();
+    let mut before = 0;
+    while let Some(character) = characters.next() {
+        if character == mark {
+            return (text.get(..before).unwrap_or(text), Some(characters.as_str()));
+        }
+        before += character.len_utf8();
+    }
+    (text, None)
+}
+
 /// What stands before the characters of a kind that `text` ends with, and those.
 pub(crate) fn ending(text: &str, is_of_kind: fn(char) -> bool) -> (&str, &str) {
     let mut characters = text.chars();

@@ -2,7 +2,7 @@
 
 use super::Figure;
 use super::figure::{Style, figure};
-use super::phrase::{fine_length, metres, newtons, ranged, small_length};
+use super::phrase::{fine_length, joined, metres, newtons, ranged, small_length};
 use crate::climber::{
     Arms, Hold, ONE_ARM, OTHER_HAND, PULL_OVER_GRIP, PULL_TIME, Posture, PullTaken, RESET_TIME, TO_CHEST, share_used,
 };
@@ -260,8 +260,10 @@ fn advantage_workings(answer: &Answer, view: View) -> Vec<String> {
     }
     lifting.reverse();
     let sum = plain(answer.advantage.likely, 2, view);
-    let mut workings =
-        vec![format!("Each strand that lifts you, for one unit of pull at the hand: {} = {sum}", lifting.join(" + "))];
+    let mut workings = vec![format!(
+        "Each strand that lifts you, for one unit of pull at the hand: {} = {sum}",
+        joined(&lifting, " + ")
+    )];
     if answer.turn_efficiency.is_some() {
         workings.push(
             "The losses are those of your own test, which stands in place of any figure for a turn or a hitch."
