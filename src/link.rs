@@ -9,7 +9,7 @@
 
 use crate::draft::Draft;
 use crate::field::{Kind, Said};
-use crate::quantity::{Decimal, System, View};
+use crate::quantity::{Decimal, System, View, parted, plain};
 use crate::question::{Question, field};
 
 /// The form of the links that are written, and the only one that is read.
@@ -58,7 +58,7 @@ pub enum Notice {
 #[must_use]
 pub fn write(question: Question, draft: &Draft, view: View) -> Option<String> {
     let system = if view.system == System::Si { "si" } else { "us" };
-    let mut link = format!("v={FORM}&q={}&f={FIGURES}&u={system}", question.id());
+    let mut link = format!("v={}&q={}&f={}&u={system}", version(FORM), question.id(), version(FIGURES));
     if view.decimal == Decimal::Comma {
         link.push_str("&d=comma");
     }
@@ -80,6 +80,10 @@ pub fn write(question: Question, draft: &Draft, view: View) -> Option<String> {
     Some(link)
 }
 
+fn version(number: u32) -> String {
+    plain(f64::from(number), 0, View::default())
+}
+
 fn add(link: &mut String, id: &str, text: &str) {
     for part in ["&", id, "=", text] {
         link.push_str(part);
@@ -93,26 +97,28 @@ fn add(link: &mut String, id: &str, text: &str) {
 #[must_use]
 pub fn read(text: &str) -> Link {
     let mut link = Link::default();
-    let fragment = text.trim();
-    let fragment = fragment.split_once('#').map_or(fragment, |(_, fragment)| fragment);
+    let text = text.trim();
+    let (whole, fragment) = parted(text, '#');
+    let mut rest = Some(fragment.unwrap_or(whole));
     let mut heads: Vec<&str> = Vec::new();
-    for part in fragment.split('&').filter(|part| !part.is_empty()) {
-        let notice = match part.split_once('=') {
-            Some((key, value)) if !value.is_empty() => {
-                if heads.contains(&key) || link.draft.get(key).is_some() {
-                    Some(Notice::Twice(key.to_owned()))
-                } else if field(key).is_some() {
-                    link.draft.put(key, Said::Text(value.to_owned()));
-                    None
-                } else {
-                    let notice = head(&mut link, key, value);
-                    if notice.is_none() {
-                        heads.push(key);
-                    }
-                    notice
-                }
+    while let Some(unread) = rest {
+        let (part, after) = parted(unread, '&');
+        rest = after;
+        let notice = match parted(part, '=') {
+            _ if part.is_empty() => None,
+            (_, None | Some("")) => Some(Notice::NoValue(part.to_owned())),
+            (key, _) if heads.contains(&key) || link.draft.get(key).is_some() => Some(Notice::Twice(key.to_owned())),
+            (key, Some(value)) if field(key).is_some() => {
+                link.draft.put(key, Said::Text(value.to_owned()));
+                None
             }
-            _ => Some(Notice::NoValue(part.to_owned())),
+            (key, Some(value)) => {
+                let notice = head(&mut link, key, value);
+                if notice.is_none() {
+                    heads.push(key);
+                }
+                notice
+            }
         };
         link.notices.extend(notice);
     }
@@ -122,9 +128,9 @@ pub fn read(text: &str) -> Link {
 /// Takes a part of the head of a link, or notices why not.
 fn head(link: &mut Link, key: &str, value: &str) -> Option<Notice> {
     match (key, value) {
-        ("v", _) if value == FORM.to_string() => {}
+        ("v", _) if value == version(FORM) => {}
         ("v", _) => return Some(Notice::UnknownForm(value.to_owned())),
-        ("f", _) if value == FIGURES.to_string() => {}
+        ("f", _) if value == version(FIGURES) => {}
         ("f", _) => return Some(Notice::OtherFigures(value.to_owned())),
         ("q", _) => {
             link.question = Question::of(value);

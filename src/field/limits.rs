@@ -1,7 +1,7 @@
 //! Limits of a quantity.
 
 use super::{Reading, Refusal, Spread};
-use crate::quantity::{Dimension, Unit, read, units};
+use crate::quantity::{Dimension, Unit, ending, read, units};
 
 /// Limits of a quantity.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -44,8 +44,8 @@ impl Limits {
 
     /// The same number with a unit that brings it into range, for someone who typed 175 m for 175 cm.
     fn other_unit(&self, text: &str) -> Option<String> {
-        let number =
-            text.trim().trim_end_matches(|c: char| c.is_ascii_alphabetic() || matches!(c, ' ' | '/' | '-' | '°'));
+        let is_of_unit = |c: char| c.is_ascii_alphabetic() || matches!(c, ' ' | '/' | '-' | '°');
+        let (number, _) = ending(text.trim(), is_of_unit);
         for unit in units().filter(|unit| unit.dimension == self.dimension) {
             let guess = format!("{number} {}", unit.symbol);
             if read(&guess, self.dimension, None).is_ok_and(|si| self.contain(si)) {

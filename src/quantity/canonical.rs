@@ -2,6 +2,7 @@
 
 use super::figures::shortest;
 use super::misread::Misread;
+use super::pieces::parted;
 use super::reading::{LONGEST, reading};
 use super::table::family;
 use super::{Dimension, Unit};
@@ -73,9 +74,9 @@ pub fn canonical_si(si: f64, dimension: Dimension) -> String {
 
 /// The symbol, without the stroke that a link has no letter for: `m-per-s`.
 fn symbol(unit: &Unit) -> String {
-    match unit.symbol.split_once('/') {
-        Some((above, below)) => [above, "-per-", below].concat(),
-        None => unit.symbol.to_owned(),
+    match parted(unit.symbol, '/') {
+        (above, Some(below)) => format!("{above}-per-{below}"),
+        (symbol, None) => symbol.to_owned(),
     }
 }
 

@@ -10,7 +10,7 @@ const MOST_DIGITS: usize = 19;
 const MOST_DECIMALS: usize = 37;
 
 /// The most decimals that are written: 53 bits times ten to this power fit 128 bits.
-const MOST_WRITTEN: u32 = 22;
+const MOST_WRITTEN: usize = 22;
 
 /// The number `whole.decimals`, rounded to the nearest `f64` and halves to even, as std rounds it.
 ///
@@ -67,39 +67,47 @@ fn two_to(power: i32) -> f64 {
     f64::from_bits(u64::from((1023 + power).unsigned_abs()) << 52)
 }
 
-/// The digits of the shortest decimal that reads back to this number, which is finite and not negative: its whole part
-/// and its decimals. None for what has more digits than are read or written; from 1e-5 to 1e15 there always are some.
-pub(super) fn shortest(number: f64) -> Option<(u64, String)> {
+/// The shortest decimal that reads back to this number, which is finite and not negative: as a whole number, and how many
+/// of its digits are decimals. None for what has more digits than are read or written; from 1e-5 to 1e15 there always is
+/// one.
+pub(super) fn shortest(number: f64) -> Option<(u64, usize)> {
     let bits = number.to_bits();
     let power = i32::try_from(bits >> 52 & 0x7ff).ok()? - 1075;
     if power < -1074 {
         // Nought, and what is next to it.
-        return (bits == 0).then(|| (0, String::new()));
+        return (bits == 0).then_some((0, 0));
     }
     let mantissa = u128::from(bits & ((1 << 52) - 1) | 1 << 52);
-    (0..=MOST_WRITTEN).find_map(|decimals| {
-        let scaled = mantissa * ten_to(decimals as usize);
+    for decimals in 0..=MOST_WRITTEN {
+        let scaled = mantissa * ten_to(decimals);
         let nearest = match u32::try_from(-power) {
             Ok(0) => scaled,
             Ok(down @ 1..128) => (scaled >> down) + (scaled >> (down - 1) & 1),
             Ok(_) => return None,
             Err(_) => scaled.checked_mul(1_u128.checked_shl(power.unsigned_abs())?)?,
         };
-        let nearest = u64::try_from(nearest).ok().filter(|nearest| *nearest < 10_u64.pow(19))?;
-        let reads_back = quotient(nearest, ten_to(decimals as usize)).to_bits() == bits;
-        reads_back.then(|| pointed(nearest, decimals as usize))
-    })
+        let Some(nearest) = u64::try_from(nearest).ok().filter(|nearest| *nearest < 10_u64.pow(19)) else { continue };
+        if quotient(nearest, ten_to(decimals)).to_bits() == bits {
+            return Some((nearest, decimals));
+        }
+    }
+    None
 }
 
-/// A whole number of `10^-decimals` as whole part and decimals.
-pub(super) fn pointed(number: u64, decimals: usize) -> (u64, String) {
+/// The digits of a whole number of `10^-decimals`, with a mark before the decimals.
+pub(super) fn pointed(number: u64, decimals: usize, mark: char) -> String {
     let mut text = String::new();
-    let mut whole = number;
-    for _ in 0..decimals {
-        text.insert(0, char::from(b'0' + (whole % 10) as u8));
-        whole /= 10;
+    let mut rest = number;
+    let mut place = 0;
+    while rest > 0 || place <= decimals {
+        if place > 0 && place == decimals {
+            text.insert(0, mark);
+        }
+        text.insert(0, char::from(b'0' + (rest % 10) as u8));
+        rest /= 10;
+        place += 1;
     }
-    (whole, text)
+    text
 }
 
 #[cfg(test)]
@@ -124,9 +132,8 @@ mod tests {
         #[test]
         fn the_shortest_is_the_shortest_of_std(power in -5_i32..15, lead in 1.0_f64..10.0) {
             let number = lead * format!("1e{power}").parse::<f64>().unwrap();
-            let (whole, decimals) = shortest(number).unwrap();
-            let text = if decimals.is_empty() { format!("{whole}") } else { format!("{whole}.{decimals}") };
-            prop_assert_eq!(text, format!("{number}"));
+            let (digits, decimals) = shortest(number).unwrap();
+            prop_assert_eq!(pointed(digits, decimals, '.'), format!("{number}"));
         }
     }
 
@@ -145,7 +152,7 @@ mod tests {
         assert_eq!(value("1x", ""), None);
         assert_eq!(shortest(1e30), None);
         assert_eq!(shortest(f64::MIN_POSITIVE), None);
-        assert_eq!(shortest(0.0), Some((0, String::new())));
-        assert_eq!(shortest(0.1), Some((0, "1".to_owned())));
+        assert_eq!(shortest(0.0), Some((0, 0)));
+        assert_eq!(shortest(0.1), Some((1, 1)));
     }
 }

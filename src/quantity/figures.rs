@@ -1,6 +1,7 @@
 //! Decimal figures: for people, and for links.
 
 use super::decimal::{self, pointed};
+use super::pieces::{ending, is_nought, is_separator};
 use super::{Decimal, View};
 
 /// What stands where a figure would, when there is none.
@@ -31,14 +32,12 @@ pub fn plain(number: f64, decimals: usize, view: View) -> String {
     if !is_told_apart {
         return NO_FIGURE.to_owned();
     }
-    let (whole, decimals) = pointed(scaled as u64, decimals);
-    let sign = if number < 0.0 && scaled > 0.0 { "−" } else { "" };
-    let mark = match view.decimal {
-        _ if decimals.is_empty() => "",
-        Decimal::Point => ".",
-        Decimal::Comma => ",",
-    };
-    format!("{sign}{whole}{mark}{decimals}")
+    let mark = if view.decimal == Decimal::Point { '.' } else { ',' };
+    let mut text = pointed(scaled as u64, decimals, mark);
+    if number < 0.0 && scaled > 0.0 {
+        text.insert(0, '−');
+    }
+    text
 }
 
 /// Up to here every whole number is an `f64`: 2^53, by definition of its format.
@@ -69,7 +68,7 @@ pub(super) fn at_most(number: f64, decimals: usize, view: View) -> String {
     if decimals == 0 {
         return text;
     }
-    text.trim_end_matches('0').trim_end_matches(['.', ',']).to_owned()
+    ending(ending(&text, is_nought).0, is_separator).0.to_owned()
 }
 
 /// The number without decimals from ten on, with one at most below.
@@ -88,14 +87,12 @@ pub(super) fn rounded(number: f64, decimals: usize) -> f64 {
 /// The shortest decimal that reads back to the same bits, for a number that is not negative. Three decimals get a
 /// fourth, a zero: `1.234` could be meant for 1234, so the reader refuses it. Empty where there is none.
 pub(super) fn shortest(number: f64) -> String {
-    let Some((whole, mut decimals)) = decimal::shortest(number) else { return String::new() };
-    if decimals.is_empty() {
-        return format!("{whole}");
+    let Some((digits, decimals)) = decimal::shortest(number) else { return String::new() };
+    let mut text = pointed(digits, decimals, '.');
+    if decimals == 3 && digits >= 1000 {
+        text.push('0');
     }
-    if whole > 0 && decimals.len() == 3 {
-        decimals.push('0');
-    }
-    format!("{whole}.{decimals}")
+    text
 }
 
 #[cfg(test)]

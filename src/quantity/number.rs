@@ -3,6 +3,7 @@
 use super::decimal;
 use super::figures::shortest;
 use super::misread::Misread;
+use super::pieces::{behind, is_digit, is_nought, is_separator, is_stroke, leading};
 
 /// The single-character fractions, by definition (their Unicode names).
 const VULGAR: [(char, f64, f64); 18] = [
@@ -134,22 +135,6 @@ fn counted(digits: &str) -> Result<f64, Misread> {
     decimal::value(digits, "").ok_or(Misread::TooLong)
 }
 
-fn is_separator(character: char) -> bool {
-    matches!(character, '.' | ',')
-}
-
-fn is_stroke(character: char) -> bool {
-    character == '/'
-}
-
-fn is_nought(character: char) -> bool {
-    character == '0'
-}
-
-fn is_digit(character: char) -> bool {
-    character.is_ascii_digit()
-}
-
 fn vulgar(character: char) -> Option<f64> {
     VULGAR.iter().find(|row| row.0 == character).map(|row| row.1 / row.2)
 }
@@ -158,22 +143,6 @@ fn leading_vulgar(text: &str) -> Option<(f64, &str)> {
     let mut characters = text.chars();
     let value = vulgar(characters.next()?)?;
     Some((value, characters.as_str()))
-}
-
-/// The characters of a kind that `text` starts with, and the rest. A plain loop: std's patterns are a page of code each.
-pub(super) fn leading(text: &str, is_of_kind: fn(char) -> bool) -> (&str, &str) {
-    let mut characters = text.chars();
-    let mut rest = text;
-    while characters.next().is_some_and(is_of_kind) {
-        rest = characters.as_str();
-    }
-    text.split_at_checked(text.len() - rest.len()).unwrap_or((text, rest))
-}
-
-/// What comes behind the first character of `text`, if that is of a kind.
-pub(super) fn behind(text: &str, is_of_kind: fn(char) -> bool) -> Option<&str> {
-    let mut characters = text.chars();
-    characters.next().filter(|first| is_of_kind(*first)).map(|_| characters.as_str())
 }
 
 #[cfg(test)]

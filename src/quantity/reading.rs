@@ -1,7 +1,8 @@
 //! A text understood: from letters and figures to numbers of units.
 
 use super::misread::Misread;
-use super::number::{behind, is_space, leading, number, starts_number};
+use super::number::{is_space, number, starts_number};
+use super::pieces::{behind, ending, leading};
 use super::table::{family, unit_written};
 use super::{Dimension, Unit};
 
@@ -94,16 +95,6 @@ fn leading_unit(text: &str) -> Result<(Option<&'static Unit>, &str), Misread> {
         Some(unit) => Ok((Some(unit), rest)),
         None => Err(Misread::UnknownUnit { said: said.to_owned() }),
     }
-}
-
-/// What stands before the characters of a kind that `text` ends with, and those.
-fn ending(text: &str, is_of_kind: fn(char) -> bool) -> (&str, &str) {
-    let mut characters = text.chars();
-    let mut before = text;
-    while characters.next_back().is_some_and(is_of_kind) {
-        before = characters.as_str();
-    }
-    text.split_at_checked(before.len()).unwrap_or((text, ""))
 }
 
 /// The parts with the default unit where none was written, all of the one dimension.

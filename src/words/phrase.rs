@@ -74,6 +74,18 @@ pub(super) fn listed(words: &[String]) -> String {
     match words {
         [] => String::new(),
         [one] => one.clone(),
-        [start @ .., last] => format!("{} and {last}", start.join(", ")),
+        [start @ .., last] => format!("{} and {last}", joined(start, ", ")),
     }
+}
+
+/// The words with something between them.
+pub(super) fn joined(words: &[String], between: &str) -> String {
+    let mut text = String::new();
+    let mut before = "";
+    for word in words {
+        text += before;
+        text += word;
+        before = between;
+    }
+    text
 }

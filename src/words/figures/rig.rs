@@ -1,7 +1,7 @@
 //! What the rig does with the pull, and what hangs on it.
 
 use super::super::figure::Style;
-use super::super::phrase::{newtons, ranged};
+use super::super::phrase::{joined, newtons, ranged};
 use super::{FORCE, Rows};
 use crate::field::Spread;
 use crate::quantity::{Dimension, STANDARD_GRAVITY, System, View, plain, written};
@@ -61,7 +61,7 @@ fn advantage_workings(answer: &Answer, view: View) -> Vec<String> {
     lifting.reverse();
     let sum = plain(answer.advantage.likely, 2, view);
     let mut workings = vec![if lifting.len() > 1 {
-        format!("Each strand that lifts you, for one unit of pull at the hand: {} = {sum}", lifting.join(" + "))
+        format!("Each strand that lifts you, for one unit of pull at the hand: {} = {sum}", joined(&lifting, " + "))
     } else {
         format!("One strand lifts you; for one unit of pull at the hand it carries {sum}")
     }];

@@ -1,0 +1,56 @@
+//! A text taken apart by kinds of characters, in plain loops: std's patterns are a page of code each.
+
+/// The characters of a kind that `text` starts with, and the rest.
+pub(crate) fn leading(text: &str, is_of_kind: fn(char) -> bool) -> (&str, &str) {
+    let mut characters = text.chars();
+    let mut rest = text;
+    while characters.next().is_some_and(is_of_kind) {
+        rest = characters.as_str();
+    }
+    text.split_at_checked(text.len() - rest.len()).unwrap_or((text, rest))
+}
+
+/// What comes behind the first character of `text`, if that is of a kind.
+pub(crate) fn behind(text: &str, is_of_kind: fn(char) -> bool) -> Option<&str> {
+    let mut characters = text.chars();
+    characters.next().filter(|first| is_of_kind(*first)).map(|_| characters.as_str())
+}
+
+/// What stands before the first of a mark, and what behind it, if it is there.
+pub(crate) fn parted(text: &str, mark: char) -> (&str, Option<&str>) {
+    let mut characters = text.chars();
+    let mut before = 0;
+    while let Some(character) = characters.next() {
+        if character == mark {
+            return (text.get(..before).unwrap_or(text), Some(characters.as_str()));
+        }
+        before += character.len_utf8();
+    }
+    (text, None)
+}
+
+/// What stands before the characters of a kind that `text` ends with, and those.
+pub(crate) fn ending(text: &str, is_of_kind: fn(char) -> bool) -> (&str, &str) {
+    let mut characters = text.chars();
+    let mut before = text;
+    while characters.next_back().is_some_and(is_of_kind) {
+        before = characters.as_str();
+    }
+    text.split_at_checked(before.len()).unwrap_or((text, ""))
+}
+
+pub(super) fn is_separator(character: char) -> bool {
+    matches!(character, '.' | ',')
+}
+
+pub(super) fn is_stroke(character: char) -> bool {
+    character == '/'
+}
+
+pub(super) fn is_nought(character: char) -> bool {
+    character == '0'
+}
+
+pub(super) fn is_digit(character: char) -> bool {
+    character.is_ascii_digit()
+}
