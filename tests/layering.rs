@@ -8,7 +8,7 @@ use std::path::{Path, PathBuf};
 
 /// From the ground floor up. A storey uses itself and whatever stands before it.
 const STOREYS: &[&str] = &[
-    "float", "quantity", "source", "field", "error", "draft", "chance", "gear", "hitch", "reeving", "climber",
+    "float", "quantity", "source", "field", "error", "draft", "chance", "gear", "hitch", "reeving", "climber", "rope",
     "question", "link", "words", "wasm",
 ];
 
