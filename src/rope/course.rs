@@ -173,7 +173,7 @@ mod tests {
 
     fn likely(rig: &Rig, crotch: f64, hitch: f64, state: State) -> Vec<(Piece, f64)> {
         let sizes = Sizes { crotch, hitch: Spread::point(hitch), over: NONE, knot: NONE, end: NONE, spare: NONE };
-        let courses = courses(rig, None, &sizes);
+        let courses = courses(rig, Some(Anchor::Base), &sizes);
         let course = courses.into_iter().find(|course| course.state == state).unwrap();
         course.pieces.into_iter().map(|(piece, length)| (piece, length.likely)).collect()
     }

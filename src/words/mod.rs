@@ -12,6 +12,7 @@ mod part;
 mod phrase;
 mod record;
 mod report;
+mod rope_caution;
 mod rope_length;
 mod row;
 mod source;
