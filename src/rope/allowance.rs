@@ -32,15 +32,22 @@ pub static OVER_CROTCH: Field<Length> = Field::new(allowance(
     "0.3 m, from 0.1 to 0.8, is judged: half the girth of a limb 6 to 50 cm thick.",
 ));
 
-/// The rope in the knot or tie that makes it fast.
-pub static ANCHOR_KNOT: Field<Length> = Field::new(allowance(
-    "anchorKnot",
-    "rope in the anchor's knot",
-    "What the knot at the crotch takes, or the tie at the foot: for each turn round a stem add its girth.",
-    Spread::new(0.7, 1.0, 2.0),
-    (30.0, [METRE, FOOT]),
-    "1 m, from 0.7 to 2, is judged: a double fisherman's with its tails takes 67 diameters (read), 0.7 to 0.9 m of 11 to 13 mm rope.",
-));
+/// The rope in the knot or tie that makes it fast; its default is that of a knot at the crotch.
+pub static ANCHOR_KNOT: Field<Length> = Field::new(knot("rope in the anchor's knot", Spread::new(0.7, 1.0, 2.0)));
+
+/// The same field where the rope is made fast at the foot, with the default of a tie round a stem.
+pub static BASE_TIE: Field<Length> = Field::new(knot("rope in the tie at the foot", Spread::new(1.2, 2.5, 5.0)));
+
+const fn knot(noun: &'static str, likely: Spread) -> Row {
+    allowance(
+        "anchorKnot",
+        noun,
+        "What the knot at the crotch takes, or the tie at the foot: for each turn round a stem add its girth.",
+        likely,
+        (30.0, [METRE, FOOT]),
+        "Judged. 1 m, from 0.7 to 2, at the crotch: a double fisherman's with its tails takes 67 diameters (read), 0.7 to 0.9 m of 11 to 13 mm rope. 2.5 m, from 1.2 to 5, at the foot: as much, and round a stem 15 cm to 1.3 m thick.",
+    )
+}
 
 /// What a stopper and the shortest tail take, in metres.
 ///

@@ -107,8 +107,10 @@ proptest! {
         prop_assert!(at_most(high.need, low.need));
     }
 
+    /// With knots alike; round a thick stem a tie may take more than a low crotch is high.
     #[test]
-    fn a_canopy_anchor_never_needs_less_than_a_base_anchor(plan in rope_plans()) {
+    fn a_canopy_anchor_never_needs_less_than_a_base_anchor(plan in rope_plans(), knot in 0.0..=30.0_f64) {
+        let plan = with(&plan, "anchorKnot", Said::Number(knot));
         prop_assert!(at_most(chosen(&plan, "anchor", "base").need, chosen(&plan, "anchor", "canopy").need));
     }
 

@@ -8,7 +8,8 @@ use crate::question::Question;
 use crate::question::fields::reader;
 use crate::reeving::{Backup, RIG, Rig, RigName};
 use crate::rope::{
-    ANCHOR, ANCHOR_KNOT, Anchor, CROTCH_HEIGHT, HITCH_HEIGHT, OVER_CROTCH, ROPE_SPARE, ROPE_TAIL, Sizes, is_anchored,
+    ANCHOR, ANCHOR_KNOT, Anchor, BASE_TIE, CROTCH_HEIGHT, HITCH_HEIGHT, OVER_CROTCH, ROPE_SPARE, ROPE_TAIL, Sizes,
+    is_anchored,
 };
 
 /// The inputs of the question. Made only by [`Inputs::of`], so that asking cannot fail.
@@ -47,9 +48,10 @@ impl Inputs {
             let fields = vec![CROTCH_HEIGHT.row.id.to_owned(), HITCH_HEIGHT.row.id.to_owned()];
             reader.note(Error { fields, reason: Reason::HitchAboveCrotch });
         }
-        let (over, knot) = (reader.spread(&OVER_CROTCH), reader.spread(&ANCHOR_KNOT));
+        let fast = if said == Some(Anchor::Base) && !runs_over { &BASE_TIE } else { &ANCHOR_KNOT };
+        let (over, knot) = (reader.spread(&OVER_CROTCH), reader.spread(fast));
         let (end, spare) = (reader.spread(&ROPE_TAIL), reader.spread(&ROPE_SPARE));
-        let assumed = assumed(&reader);
+        let assumed = assumed(&reader, &fast.row);
         reader.done(|| {
             Some(Self {
                 rig: rig?,
@@ -73,9 +75,9 @@ fn rig(reader: &mut Reader<'_>) -> Option<Rig> {
 }
 
 /// The fields that have their defaults.
-fn assumed(reader: &Reader<'_>) -> Vec<&'static Row> {
+fn assumed(reader: &Reader<'_>, fast: &'static Row) -> Vec<&'static Row> {
     let mut assumed: Vec<&'static Row> =
-        vec![&USUAL_RIG, &HITCH_HEIGHT.row, &OVER_CROTCH.row, &ANCHOR_KNOT.row, &ROPE_TAIL.row, &ROPE_SPARE.row];
+        vec![&USUAL_RIG, &HITCH_HEIGHT.row, &OVER_CROTCH.row, fast, &ROPE_TAIL.row, &ROPE_SPARE.row];
     assumed.retain(|row| !reader.says(row));
     assumed
 }

@@ -15,7 +15,7 @@
 //! let inputs = rope_length::Inputs::of(&draft).map_err(|errors| errors.len())?;
 //! let answer = rope_length::ask(&inputs);
 //! assert_eq!(answer.decides, State::Down);
-//! assert!((answer.need.likely - 26.7).abs() < 1e-9);
+//! assert!((answer.need.likely - 28.2).abs() < 1e-9);
 //! # Ok::<(), usize>(())
 //! ```
 
