@@ -45,7 +45,7 @@ const fn knot(noun: &'static str, likely: Spread) -> Row {
         "What the knot at the crotch takes, or the tie at the foot: for each turn round a stem add its girth.",
         likely,
         (30.0, [METRE, FOOT]),
-        "Judged. 1 m, from 0.7 to 2, at the crotch: a double fisherman's with its tails takes 67 diameters (read), 0.7 to 0.9 m of 11 to 13 mm rope. 2.5 m, from 1.2 to 5, at the foot: as much, and round a stem 15 cm to 1.3 m thick.",
+        "Judged. 1 m, from 0.7 to 2, at the crotch: a double fisherman's takes 67 diameters with its tails (read). 2.5 m, from 1.2 to 5, at the foot: that, and the girth of a stem 15 cm to 1.3 m thick.",
     )
 }
 

@@ -30,11 +30,16 @@ pub fn rope_report(answer: &Answer, view: View) -> RopeReport {
     }
     let figures = figures(answer, &states, view);
     let mut used = Vec::new();
-    for figure in figures.iter().chain(states.iter().flat_map(|state| state.items.iter().chain([&state.total]))) {
-        used.extend(&figure.sources);
+    for figure in &figures {
+        used.extend_from_slice(&figure.sources);
+    }
+    for state in &states {
+        for item in &state.items {
+            used.extend_from_slice(&item.sources);
+        }
     }
     for caution in &cautions {
-        used.extend(&caution.sources);
+        used.extend_from_slice(&caution.sources);
     }
     RopeReport {
         first: first(answer.need, view),
