@@ -20,7 +20,7 @@ pub fn ask(inputs: &Inputs) -> Answer {
         anchor: inputs.anchor,
         crotch: inputs.sizes.crotch,
         section: section(&inputs.rig),
-        assumed: inputs.assumed.clone(),
+        assumed: inputs.assumed().to_vec(),
         decides: greatest(&courses),
         courses,
         need,

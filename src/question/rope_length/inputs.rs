@@ -30,6 +30,12 @@ static USUAL_RIG: Row =
     Row { kind: Kind::Choice { options: RigName::OPTIONS, likely: Some("hand-over-hand") }, ..RIG.row };
 
 impl Inputs {
+    /// The fields whose defaults the answer rests on.
+    #[must_use]
+    pub fn assumed(&self) -> &[&'static Row] {
+        &self.assumed
+    }
+
     /// The inputs that a draft comes to.
     ///
     /// # Errors
