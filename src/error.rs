@@ -45,4 +45,6 @@ pub enum Reason {
     HalfATest,
     /// The rig cannot be worked out.
     UnworkableRig,
+    /// The lower hitch is as high as the crotch, or higher.
+    HitchAboveCrotch,
 }

@@ -32,6 +32,7 @@
 //! | [`gear`], [`hitch`] | what turns and hitches lose |
 //! | [`reeving`] | a rig as data; motion, forces, who is held by what |
 //! | [`climber`] | what they weigh, pull, hold and reach |
+//! | [`rope`] | the pieces of a rope and their sum, state by state |
 //! | [`question`] | one pure function a question |
 //! | [`link`] | a draft to and from an address |
 //! | [`words`] | facts to sentences |
@@ -54,6 +55,7 @@ pub mod link;
 pub mod quantity;
 pub mod question;
 pub mod reeving;
+pub mod rope;
 pub mod source;
 mod told;
 #[cfg(feature = "wasm")]

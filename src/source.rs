@@ -72,6 +72,9 @@ sources! {
     NHANES: "nhanes-grip", "National Health and Nutrition Examination Survey 2011-2014, US, public microdata: best grip of right and left, 10 386 adults, by weight", Computed;
     HARNESS_TEST: "harness-mass", "Fall-protection standards test with 100 kg; ratings of 136 to 150 kg exist, and every part must carry the same rating", Read;
     AFAG401: "hse-afag401", "Health and Safety Executive, leaflet AFAG401: two people at all tree climbing, one on the ground able and equipped to rescue", Read;
+    RESCUE_MANUAL: "tree-rescue-manual-2022", "Arboriculture Australia, Tree rescue manual (2022): a base anchor loads the crotch with close to twice the weight (p. 84); an anchor that its own tail pulls down takes three times its height of rope (p. 87)", Read;
+    OREGON: "oregon-437-002-0310", "Oregon Administrative Rules 437-002-0310: a figure-eight in the end of the rope, so that it cannot run through the hitch", Read;
+    KNOT_PAGES: "knot-pages", "Knots: a stopper takes about 23 cm of rope; tails of at least 10 cm (US Army, Ranger Handbook, ch. 9) and ten diameters (two alpine teaching pages); a double fisherman's with its tails 67 diameters (a New Zealand caving association's page)", Read;
     TURNER: "turner-2008", "Turner and others (2008), motionless suspension in a harness: median 29 to 31 min, range 4 to 60", Read;
     RAUCH: "rauch-2019", "Rauch and others (2019): hanging still in a sit harness, 30 % of tests ended near fainting, the earliest at 13.4 min", Read;
     GRAVITY: "standard-gravity", "Standard gravity, 9.80665 m/s2 (3rd General Conference on Weights and Measures, 1901; the place is from memory)", Definition;

@@ -33,9 +33,9 @@ export interface Figure {
   id: string;
   noun: string;
   value: Si | null;
-  /** The 5th percentile of the samples. */
+  /** The 5th percentile of the samples; of a length of rope, the sum of the low ends. */
   low: Si | null;
-  /** The 95th percentile of the samples. */
+  /** The 95th percentile of the samples; of a length of rope, the sum of the high ends. */
   high: Si | null;
   text: string;
   /** None where it has no width. */
@@ -122,6 +122,34 @@ export interface CanIClimb {
   effort: { samples: number; more: boolean };
 }
 
+/** What a rope must do for, and the rope that takes. */
+export interface RopeState {
+  id: "set" | "start" | "top" | "down" | "retrieve";
+  noun: string;
+  /** Whether it takes most; true of one of them. */
+  decides: boolean;
+  /** The sum of the items; low and high are the sums of theirs. */
+  total: Figure;
+  /** The pieces of the rope. */
+  items: Figure[];
+}
+
+/** The answer to "How much rope?" */
+export interface RopeLength {
+  /** How much to buy, rounded up. */
+  first: string;
+  /** Which state decides, and what that means. */
+  second: string;
+  /** The defaults it rests on; empty where all was said. */
+  assumed: string;
+  /** `ropeNeeded` first. */
+  figures: Figure[];
+  /** In the order they come. */
+  states: RopeState[];
+  cautions: Caution[];
+  sources: Source[];
+}
+
 export interface Choice {
   id: string;
   noun: string;
@@ -155,6 +183,8 @@ export interface Link {
 
 /** Can I climb this? `effort` is the number of sampled climbs, 50 to 4000; 4000 unless said. */
 export function canIClimb(draft: Draft, view?: View | null, effort?: number | null): Reply<CanIClimb>;
+/** How much rope? */
+export function ropeLength(draft: Draft, view?: View | null): Reply<RopeLength>;
 /** Every field, in the order people are asked. */
 export function fields(view?: View | null): Field[];
 /** The rigs, and what their ropes can turn round. */

@@ -1,9 +1,10 @@
 //! The boundary to JavaScript: decode, call, encode. The only file that names `wasm_bindgen`.
 
 use crate::draft::Draft;
+use crate::error::Error;
 use crate::field::{Named, Said};
 use crate::quantity::{Decimal, System, View};
-use crate::question::{Effort, Question, all_fields, can_i_climb, field};
+use crate::question::{Effort, Question, all_fields, can_i_climb, field, rope_length};
 use crate::words::{self, ChoiceLine, ErrorLine, IsPlain, Plain};
 use crate::{gear, link, reeving, source};
 use js_sys::{Array, Reflect};
@@ -22,15 +23,20 @@ const TYPES: &str = include_str!("wasm.d.ts");
 #[wasm_bindgen(js_name = canIClimb, skip_typescript)]
 #[must_use]
 pub fn can_i_climb(draft: &JsValue, view: &JsValue, effort: &JsValue) -> JsValue {
-    let view = view_of(view);
-    let answer = draft_of(draft).and_then(|draft| {
-        let inputs = can_i_climb::Inputs::of(&draft).map_err(|errors| words::error_lines(&errors, view))?;
-        Ok(words::report(&can_i_climb::ask(&inputs, effort_of(effort)), view))
-    });
-    encoded(&Plain::Object(match answer {
-        Ok(answer) => vec![("ok", Plain::Truth(true)), ("answer", answer.plain())],
-        Err(errors) => vec![("ok", Plain::Truth(false)), ("errors", errors.plain())],
-    }))
+    reply(draft, view, &|draft, view| {
+        let inputs = can_i_climb::Inputs::of(draft)?;
+        Ok(words::report(&can_i_climb::ask(&inputs, effort_of(effort)), view).plain())
+    })
+}
+
+/// How much rope? See `rope_length::ask`.
+#[wasm_bindgen(js_name = ropeLength, skip_typescript)]
+#[must_use]
+pub fn rope_length(draft: &JsValue, view: &JsValue) -> JsValue {
+    reply(draft, view, &|draft, view| {
+        let inputs = rope_length::Inputs::of(draft)?;
+        Ok(words::rope_report(&rope_length::ask(&inputs), view).plain())
+    })
 }
 
 /// Every field, as a form shows it.
@@ -122,6 +128,17 @@ pub fn tidy(id: &JsValue, text: &JsValue, view: &JsValue) -> JsValue {
 #[must_use]
 pub fn version() -> JsValue {
     encoded(&Plain::Object(vec![("version", env!("CARGO_PKG_VERSION").plain()), ("figures", link::FIGURES.plain())]))
+}
+
+/// The answer to a question, or every error at once.
+fn reply(draft: &JsValue, view: &JsValue, question: &dyn Fn(&Draft, View) -> Result<Plain, Vec<Error>>) -> JsValue {
+    let view = view_of(view);
+    let answer =
+        draft_of(draft).and_then(|draft| question(&draft, view).map_err(|errors| words::error_lines(&errors, view)));
+    encoded(&Plain::Object(match answer {
+        Ok(answer) => vec![("ok", Plain::Truth(true)), ("answer", answer)],
+        Err(errors) => vec![("ok", Plain::Truth(false)), ("errors", errors.plain())],
+    }))
 }
 
 fn encoded(value: &Plain) -> JsValue {

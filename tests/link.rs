@@ -79,6 +79,25 @@ fn the_head_of_a_link_is_read() {
     assert_eq!(link.notices, []);
 }
 
+/// A plan for one question is there on the other: what it does not read travels with it.
+#[test]
+fn each_question_has_its_links_and_carries_the_fields_of_the_others() {
+    let plan = read("crotchHeight=12m&anchor=canopy&bodyMass=80kg&climbHeight=10.5m&rig=tail-3");
+    assert_eq!(plan.notices, []);
+    let fragment = write(Question::RopeLength, &plan.draft, View::default());
+    assert_eq!(
+        fragment,
+        "v=1&q=rope-length&f=1&u=si&crotchHeight=12m&anchor=canopy&rig=tail-3&bodyMass=80kg&climbHeight=10.5m"
+    );
+    for question in Question::ALL {
+        let link = read(&write(*question, &plan.draft, View::default()));
+        assert_eq!((link.question, link.notices.len()), (Some(*question), 0));
+        for id in plan.draft.ids() {
+            assert_eq!(link.draft.get(id), plan.draft.get(id), "{id} of {}", question.id());
+        }
+    }
+}
+
 #[test]
 fn what_is_not_understood_is_noticed() {
     let notices = |text: &str| read(text).notices;

@@ -11,9 +11,9 @@ use boughline::field::{Kind, Row};
 use boughline::link::read;
 use boughline::quantity::{System, View};
 use boughline::question::can_i_climb::{Inputs, ask};
-use boughline::question::{Effort, all_fields};
+use boughline::question::{Effort, all_fields, rope_length};
 use boughline::source::SOURCES;
-use boughline::words::{Report, report, row_line};
+use boughline::words::{CautionLine, Figure, Report, RopeReport, SourceLine, report, rope_report, row_line};
 use std::collections::BTreeSet;
 
 /// Plans that between them bring out every figure and every caution.
@@ -28,6 +28,22 @@ const PLANS: &[&str] = &[
     "bodyMass=60kg&climbHeight=11m&rig=haul-cord-2&age=50&sex=female",
     "bodyMass=60kg&climbHeight=11m&rig=ground-5",
 ];
+
+/// Plans that between them bring out every piece of a rope and every caution about one that a plan can bring.
+const ROPES: &[&str] = &["crotchHeight=11m&anchor=canopy", "crotchHeight=11m&anchor=base&rig=tail-3&ropeTail=10cm"];
+
+fn rope_reports() -> Vec<RopeReport> {
+    let report = |plan: &&str| {
+        let inputs = rope_length::Inputs::of(&read(plan).draft).expect(plan);
+        rope_report(&rope_length::ask(&inputs), View::default())
+    };
+    ROPES.iter().map(report).collect()
+}
+
+/// The figures of every state.
+fn pieces(report: &RopeReport) -> impl Iterator<Item = &Figure> {
+    report.states.iter().flat_map(|state| state.items.iter().chain([&state.total]))
+}
 
 fn reports() -> Vec<Report> {
     let report = |plan: &&str| {
@@ -81,6 +97,17 @@ fn ids_differ_and_have_their_form() {
         differ(report.parts.iter().map(|part| part.id.as_str()));
         assert!(report.figures.iter().all(|figure| is_camel_case(figure.id)));
         assert!(report.cautions.iter().all(|caution| is_kebab_case(caution.id)));
+    }
+    for report in rope_reports() {
+        differ(report.figures.iter().map(|figure| figure.id));
+        differ(report.cautions.iter().map(|caution| caution.id));
+        differ(report.states.iter().map(|state| state.id));
+        for state in &report.states {
+            differ(state.items.iter().chain([&state.total]).map(|figure| figure.id));
+        }
+        assert!(report.figures.iter().chain(pieces(&report)).all(|figure| is_camel_case(figure.id)));
+        assert!(report.cautions.iter().all(|caution| is_kebab_case(caution.id)));
+        assert!(report.states.iter().all(|state| is_kebab_case(state.id)));
     }
 }
 
@@ -149,28 +176,38 @@ fn every_field_is_shown_whole_in_either_system() {
     }
 }
 
+/// What is shown rests on the sources that are shown, and they on nothing else.
+fn rests_on(figures: &[&Figure], cautions: &[CautionLine], sources: &[SourceLine]) {
+    let shown: Vec<&str> = sources.iter().map(|source| source.id).collect();
+    for figure in figures {
+        assert!(!figure.workings.is_empty() && !figure.sources.is_empty(), "{}", figure.id);
+        assert!(figure.sources.iter().all(|id| shown.contains(id)), "{} rests on what is not shown", figure.id);
+    }
+    for caution in cautions {
+        assert!(caution.sources.iter().all(|id| shown.contains(id)), "{} rests on what is not shown", caution.id);
+    }
+    let figures = figures.iter().map(|figure| &figure.sources);
+    let used: Vec<&str> = figures.chain(cautions.iter().map(|caution| &caution.sources)).flatten().copied().collect();
+    assert!(shown.iter().all(|id| used.contains(id)));
+}
+
 #[test]
 fn every_figure_has_workings_and_sources_that_are_known() {
     for report in reports() {
-        let shown: Vec<&str> = report.sources.iter().map(|source| source.id).collect();
-        for figure in &report.figures {
-            assert!(!figure.workings.is_empty() && !figure.sources.is_empty(), "{}", figure.id);
-            assert!(figure.sources.iter().all(|id| shown.contains(id)), "{} rests on what is not shown", figure.id);
-        }
-        for caution in &report.cautions {
-            assert!(caution.sources.iter().all(|id| shown.contains(id)), "{} rests on what is not shown", caution.id);
-        }
-        let figures = report.figures.iter().map(|figure| &figure.sources);
-        let cautions = report.cautions.iter().map(|caution| &caution.sources);
-        let used: Vec<&str> = figures.chain(cautions).flatten().copied().collect();
-        assert!(shown.iter().all(|id| used.contains(id)));
+        rests_on(&report.figures.iter().collect::<Vec<_>>(), &report.cautions, &report.sources);
+    }
+    for report in rope_reports() {
+        let figures: Vec<&Figure> = report.figures.iter().chain(pieces(&report)).collect();
+        rests_on(&figures, &report.cautions, &report.sources);
     }
 }
 
 #[test]
 fn every_source_is_shown_with_something() {
-    let reports = reports();
-    let shown: BTreeSet<&str> = reports.iter().flat_map(|report| &report.sources).map(|source| source.id).collect();
+    let (reports, ropes) = (reports(), rope_reports());
+    let shown =
+        reports.iter().flat_map(|report| &report.sources).chain(ropes.iter().flat_map(|report| &report.sources));
+    let shown: BTreeSet<&str> = shown.map(|source| source.id).collect();
     let unshown: Vec<&str> = SOURCES.iter().map(|source| source.id).filter(|id| !shown.contains(id)).collect();
     assert_eq!(unshown, Vec::<&str>::new());
 }

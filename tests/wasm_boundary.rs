@@ -119,6 +119,24 @@ fn what_is_no_draft_is_an_error_and_not_an_exception() {
 }
 
 #[wasm_bindgen_test]
+fn a_rope_has_its_answer_of_plain_objects_and_its_errors_at_once() {
+    let rope = |draft: &str, view: &str| wasm::rope_length(&js(draft), &js(view));
+    let reply = rope("{ crotchHeight: 12, anchor: 'base', bodyMass: '' }", "{ system: 'us' }");
+    assert_eq!(get(&reply, "ok"), JsValue::TRUE, "{}", JSON::stringify(&reply).unwrap());
+    assert_eq!(get(&reply, "answer.figures.0.id").as_string().as_deref(), Some("ropeNeeded"));
+    assert_eq!(get(&reply, "answer.first").as_string().as_deref(), Some("About 93 ft of rope, 86 to 107."));
+    assert_eq!(get(&reply, "answer.states.3.id").as_string().as_deref(), Some("down"));
+    assert_eq!(get(&reply, "answer.states.3.decides"), JsValue::TRUE);
+    assert_eq!(get(&reply, "answer.states.3.items.0.value").as_f64(), Some(12.0));
+    let wrong = errors(&rope("{ crotchHeight: '1,200', anchor: null, ropeTail: true, zzz: 1 }", "{}"));
+    let named: Vec<&str> = wrong.iter().map(|(fields, _)| fields.as_str()).collect();
+    assert_eq!(named, ["crotchHeight", "anchor", "ropeTail", "zzz"]);
+    let high = errors(&rope("{ crotchHeight: 3, anchor: 'base', hitchHeight: 4 }", "{}"));
+    assert_eq!(high[0].0, "crotchHeight,hitchHeight");
+    assert_eq!(errors(&rope("null", "{}")).len(), 1);
+}
+
+#[wasm_bindgen_test]
 fn a_strange_view_or_effort_is_as_if_it_were_not_said() {
     let plain = JSON::stringify(&ask(&format!("{{ {PLAN} }}"))).unwrap();
     for strange in ["null", "7", "{}", "{ system: 'imperial' }", "[]", "NaN"] {

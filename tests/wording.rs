@@ -8,6 +8,8 @@ mod cautions;
 mod errors;
 #[path = "wording/notices.rs"]
 mod notices;
+#[path = "wording/rope_length.rs"]
+mod rope_length;
 #[path = "wording/sense.rs"]
 mod sense;
 #[path = "wording/verdicts.rs"]

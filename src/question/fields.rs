@@ -11,6 +11,7 @@ use crate::gear::{LOWER_TURNS, TOP_TURN, UPPER_TURNS};
 use crate::hitch::{HITCH_DRAG, SETBACK};
 use crate::quantity::{Dimension, FOOT, Length, METRE};
 use crate::reeving::{BACKUP, KNOT_SLACK, RIG, TEST_MASS, TEST_PULL};
+use crate::rope::{ANCHOR, ANCHOR_KNOT, CROTCH_HEIGHT, HITCH_HEIGHT, OVER_CROTCH, ROPE_SPARE, ROPE_TAIL};
 
 /// The height to be gained.
 pub static CLIMB_HEIGHT: Field<Length> = Field::new(Row {
@@ -74,6 +75,18 @@ pub(super) static CAN_I_CLIMB: &[&Row] = &[
     &TEST_PULL.row,
     &BACKUP.row,
     &KNOT_SLACK.row,
+];
+
+/// What "How much rope?" reads, in the order people are asked.
+pub(super) static ROPE_LENGTH: &[&Row] = &[
+    &CROTCH_HEIGHT.row,
+    &ANCHOR.row,
+    &RIG.row,
+    &HITCH_HEIGHT.row,
+    &OVER_CROTCH.row,
+    &ANCHOR_KNOT.row,
+    &ROPE_TAIL.row,
+    &ROPE_SPARE.row,
 ];
 
 /// Every field of every question, once.

@@ -3,6 +3,7 @@
 pub mod can_i_climb;
 mod effort;
 mod fields;
+pub mod rope_length;
 
 pub use effort::Effort;
 pub use fields::{CLIMB_HEIGHT, all_fields, field};
@@ -16,17 +17,20 @@ use crate::field::Row;
 pub enum Question {
     /// Can I climb this?
     CanIClimb,
+    /// How much rope?
+    RopeLength,
 }
 
 impl Question {
     /// Every question.
-    pub const ALL: &[Self] = &[Self::CanIClimb];
+    pub const ALL: &[Self] = &[Self::CanIClimb, Self::RopeLength];
 
     /// Its id, which never changes.
     #[must_use]
     pub const fn id(self) -> &'static str {
         match self {
             Self::CanIClimb => "can-i-climb",
+            Self::RopeLength => "rope-length",
         }
     }
 
@@ -41,6 +45,7 @@ impl Question {
     pub fn assumed(self, draft: &Draft) -> Option<Vec<&'static Row>> {
         match self {
             Self::CanIClimb => can_i_climb::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
+            Self::RopeLength => rope_length::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
         }
     }
 
@@ -49,6 +54,7 @@ impl Question {
     pub fn fields(self) -> &'static [&'static Row] {
         match self {
             Self::CanIClimb => fields::CAN_I_CLIMB,
+            Self::RopeLength => fields::ROPE_LENGTH,
         }
     }
 }

@@ -34,7 +34,7 @@ pub fn report(answer: &Answer, view: View) -> Report {
         verdict: verdict_line(answer.verdict),
         first: first(answer, view),
         second: second(answer, view),
-        assumed: assumed(answer, view),
+        assumed: assumed(&answer.assumed, view),
         missing: missing_lines(answer),
         figures,
         drawing: drawing(answer, view),

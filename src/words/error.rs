@@ -48,6 +48,9 @@ pub fn message(error: &Error, view: View) -> String {
             "A test has two halves, the mass and the pull: fill in both, or leave both empty.".to_owned()
         }
         Reason::UnworkableRig => "This rig cannot be worked out. Choose another.".to_owned(),
+        Reason::HitchAboveCrotch => {
+            "The lower hitch must be below the crotch: measure both heights from the ground.".to_owned()
+        }
     }
 }
 

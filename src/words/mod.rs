@@ -12,6 +12,8 @@ mod part;
 mod phrase;
 mod record;
 mod report;
+mod rope_caution;
+mod rope_length;
 mod row;
 mod source;
 mod verdict;
@@ -21,8 +23,9 @@ pub use error::{error_lines, message};
 pub use notice::notice;
 pub(crate) use record::{IsPlain, Plain};
 pub use report::{
-    CautionLine, Drawing, DrawnRope, DrawnStop, ErrorLine, Figure, Level, PartLine, Report, SourceLine, Strand,
-    Tension, VerdictLine, WorkDone,
+    CautionLine, Drawing, DrawnRope, DrawnStop, ErrorLine, Figure, Level, PartLine, Report, RopeReport, RopeState,
+    SourceLine, Strand, Tension, VerdictLine, WorkDone,
 };
+pub use rope_length::rope_report;
 pub use row::{ChoiceLine, RowLine, row_line};
 pub use source::source_line;

@@ -168,4 +168,36 @@ records! {
         /// The effort it rests on.
         pub effort: WorkDone,
     }
+
+    /// What a rope must do for, and the rope it takes.
+    pub struct RopeState {
+        /// Its id, which never changes.
+        pub id: &'static str,
+        /// What people call it.
+        pub noun: &'static str,
+        /// Whether it takes most.
+        pub decides: bool,
+        /// The sum of its items.
+        pub total: Figure,
+        /// The pieces of the rope.
+        pub items: Vec<Figure>,
+    }
+
+    /// The answer to "How much rope?" as people read it.
+    pub struct RopeReport {
+        /// How much to buy.
+        pub first: String,
+        /// Which state decides.
+        pub second: String,
+        /// The defaults it rests on; empty where all was said.
+        pub assumed: String,
+        /// The figures, in the order to show them.
+        pub figures: Vec<Figure>,
+        /// The states, in the order they come.
+        pub states: Vec<RopeState>,
+        /// What to be careful about.
+        pub cautions: Vec<CautionLine>,
+        /// The sources that the figures and cautions rest on.
+        pub sources: Vec<SourceLine>,
+    }
 }

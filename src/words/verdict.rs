@@ -3,7 +3,7 @@
 use super::phrase::{metres, pull};
 use super::{ErrorLine, VerdictLine};
 use crate::climber::{AGE, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, Hold, MEASURED_PULL, Posture, SEX, STATURE};
-use crate::field::Kind;
+use crate::field::{Kind, Row};
 use crate::quantity::{View, percent, plain, written};
 use crate::question::can_i_climb::{Answer, Decided, Gate, Level, Missing, Verdict};
 
@@ -202,9 +202,9 @@ fn share(share: f64, view: View) -> String {
 }
 
 /// The defaults the answer rests on, in a sentence; nothing where all was said.
-pub(super) fn assumed(answer: &Answer, view: View) -> String {
+pub(super) fn assumed(rows: &[&Row], view: View) -> String {
     let mut text = String::new();
-    for row in &answer.assumed {
+    for row in rows {
         let value = match row.kind {
             Kind::Choice { options, likely } => {
                 options.iter().find(|option| Some(option.id) == likely).map(|option| option.noun.to_owned())

@@ -3,8 +3,8 @@
 use boughline::link::{read, write};
 use boughline::quantity::View;
 use boughline::question::can_i_climb::{Inputs, ask};
-use boughline::question::{Effort, Question, all_fields};
-use boughline::words::{error_lines, notice, report};
+use boughline::question::{Effort, Question, all_fields, rope_length};
+use boughline::words::{error_lines, notice, report, rope_report};
 use proptest::prelude::*;
 use proptest::test_runner::Config;
 
@@ -18,8 +18,14 @@ fn follow(text: &str) {
         Ok(inputs) => assert!(!report(&ask(&inputs, Effort::samples(50)), link.view).figures.is_empty()),
         Err(errors) => assert!(!error_lines(&errors, link.view).is_empty()),
     }
-    if let Some(again) = write(Question::CanIClimb, &link.draft, View::default()) {
-        assert!(read(&again).notices.is_empty(), "{again}");
+    match rope_length::Inputs::of(&link.draft) {
+        Ok(inputs) => assert!(!rope_report(&rope_length::ask(&inputs), link.view).figures.is_empty()),
+        Err(errors) => assert!(!error_lines(&errors, link.view).is_empty()),
+    }
+    for question in Question::ALL {
+        if let Some(again) = write(*question, &link.draft, View::default()) {
+            assert!(read(&again).notices.is_empty(), "{again}");
+        }
     }
 }
 
@@ -81,6 +87,8 @@ fn pieces() -> impl Strategy<Value = String> {
         "us",
         "comma",
         "can-i-climb",
+        "rope-length",
+        "canopy",
         "%20",
         "80kg",
         "11 m",

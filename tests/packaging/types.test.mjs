@@ -9,8 +9,10 @@ import * as boughline from "boughline";
 
 const climber = { bodyMass: "80 kg", climbHeight: "11 m", rig: "tail-3" };
 const measured = { ...climber, measuredPull: "400 N", pullTaken: "overhead", pullArms: "two", testMass: "80 kg", testPull: "390 N", backup: "tail-knot" };
+const rope = { crotchHeight: "12 m", anchor: "canopy" };
 const calls = {
   canIClimb: [[climber], [measured], [{ ...climber, rig: "hand-over-hand" }, { system: "us" }], [{ bodyMass: "" }]],
+  ropeLength: [[rope], [{ ...rope, anchor: "base", rig: "tail-3", hitchHeight: 1.5 }, { system: "us" }], [{ anchor: "" }]],
   fields: [[], [{ system: "us" }]],
   catalogue: [[]],
   sources: [[]],

@@ -6,7 +6,7 @@ import { shipped, wasmInside } from "./shipped.mjs";
 
 const path = process.env.WORKED_JSON ?? "target/worked.json";
 
-/** Rows the native test wrote: `[{ draft, figures: { id: [value, low, high] } }]`, bits in hexadecimal. */
+/** Rows the native test wrote: `[{ question, draft, figures: { place: [value, low, high] } }]`, bits in hexadecimal. */
 function workedRows() {
   try {
     return JSON.parse(readFileSync(path, "utf8"));
@@ -24,6 +24,12 @@ const bits = (number) => {
 };
 const written = (hex) => hex === null ? null : hex.replace(/^0x/, "").toLowerCase().padStart(16, "0");
 
+/** The figures of an answer by their place: the id, or those of a state and of its figure. */
+const placed = ({ figures, states = [] }) => [
+  ...figures.map((figure) => [figure.id, figure]),
+  ...states.flatMap(({ id, total, items }) => [...items, total].map((figure) => [`${id}/${figure.id}`, figure])),
+];
+
 test("the page holds the module of the npm package", () => {
   assert.ok(wasmInside(readFileSync("dist/index.html", "utf8")).equals(readFileSync("dist/npm/boughline_bg.wasm")));
 });
@@ -32,12 +38,13 @@ test("every worked row has the same bits natively and as shipped", async (t) => 
   const library = shipped();
   const rows = workedRows();
   assert.ok(rows.length > 0, `${path} holds no row`);
-  for (const [index, { draft, figures }] of rows.entries()) {
-    await t.test(`row ${index + 1}: ${JSON.stringify(draft)}`, () => {
+  const ask = { "can-i-climb": library.canIClimb, "rope-length": library.ropeLength };
+  for (const [index, { question, draft, figures }] of rows.entries()) {
+    await t.test(`row ${index + 1}: ${question} ${JSON.stringify(draft)}`, () => {
       assert.ok(Object.keys(figures).length > 0, "the row has no figure");
-      const reply = library.canIClimb(draft);
+      const reply = ask[question](draft);
       assert.ok(reply.ok, JSON.stringify(reply.errors));
-      const here = Object.fromEntries(reply.answer.figures.map(({ id, value, low, high }) => [id, [value, low, high].map(bits)]));
+      const here = Object.fromEntries(placed(reply.answer).map(([place, { value, low, high }]) => [place, [value, low, high].map(bits)]));
       const native = Object.fromEntries(Object.entries(figures).map(([id, hexes]) => [id, hexes.map(written)]));
       // Only the figures the row names, but each of those whole.
       assert.deepEqual(Object.fromEntries(Object.keys(native).map((id) => [id, here[id]])), native);

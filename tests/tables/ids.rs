@@ -1,13 +1,13 @@
 //! Published ids, which never change: they stand in links and in other people's programs.
 
-use super::reports;
+use super::{reports, rope_reports};
 use boughline::field::Kind;
 use boughline::link::read;
 use boughline::quantity::View;
 use boughline::question::can_i_climb::{Decided, Inputs, Level, Verdict, ask};
-use boughline::question::{Effort, Question, all_fields};
+use boughline::question::{Effort, Question, all_fields, rope_length};
 use boughline::source::SOURCES;
-use boughline::words::report;
+use boughline::words::{report, rope_report};
 use std::collections::BTreeSet;
 
 /// Every id that can be met today, with what it is the id of.
@@ -31,9 +31,28 @@ fn present() -> BTreeSet<String> {
         ids.extend(report.drawing.levels.iter().map(|level| format!("level {}", level.kind)));
         ids.extend(report.drawing.ropes.iter().flat_map(|rope| &rope.stops).map(|stop| format!("stop {}", stop.kind)));
     }
+    for report in rope_reports() {
+        ids.extend(report.figures.iter().map(|figure| format!("figure {}", figure.id)));
+        ids.extend(report.cautions.iter().map(|caution| format!("caution {}", caution.id)));
+        for state in &report.states {
+            ids.insert(format!("state {}", state.id));
+            ids.insert(format!("figure {}", state.total.id));
+            ids.extend(state.items.iter().map(|item| format!("piece {}", item.id)));
+        }
+    }
+    ids.extend(of_other_rigs());
     // No plan is complete yet, so none comes to this.
     ids.insert(format!("verdict {}", within_reach()));
     ids
+}
+
+/// Cautions of rigs that may be in the catalogue or not.
+fn of_other_rigs() -> Vec<String> {
+    let inputs = rope_length::Inputs::of(&read("crotchHeight=11m&anchor=base").draft).expect("in order");
+    let mut answer = rope_length::ask(&inputs);
+    answer.cautions = vec![rope_length::Caution::CordApart, rope_length::Caution::NoAnchor];
+    let cautions = rope_report(&answer, View::default()).cautions;
+    cautions.iter().map(|caution| format!("caution {}", caution.id)).collect()
 }
 
 fn within_reach() -> &'static str {

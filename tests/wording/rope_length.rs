@@ -1,0 +1,232 @@
+//! What is told about a rope: headline, what decides, cautions, items, errors.
+
+use super::{SI, US, variant, variants};
+use boughline::error::Reason;
+use boughline::link;
+use boughline::quantity::{Decimal, View};
+use boughline::question::rope_length::{Answer, Caution, Inputs, ask};
+use boughline::words::{RopeReport, error_lines, message, rope_report};
+use std::collections::BTreeSet;
+
+/// A crotch at 11 m, unless the plan says otherwise.
+fn answer(more: &str) -> Answer {
+    let link = link::read(&format!("crotchHeight=11m&{more}"));
+    assert_eq!(link.notices, [], "{more}");
+    ask(&Inputs::of(&link.draft).unwrap_or_else(|errors| panic!("{more}: {:?}", error_lines(&errors, SI))))
+}
+
+fn told(more: &str, view: View) -> RopeReport {
+    rope_report(&answer(more), view)
+}
+
+const SET: &str = "Setting it decides: the end goes up, over and down to be tied, and beside it lies the tail that will hang from the knot to the ground.";
+const DOWN: &str = "Going down decides: with the stopper in its end the rope must reach the ground.";
+const START: &str = "Starting decides: the rig itself takes rope, back and forth, on top of the way over the crotch.";
+
+#[rustfmt::skip]
+const HEADLINES: &[(&str, &str, &str, &str)] = &[
+    ("anchor=canopy", "About 36 m of rope, 35 to 39.", "About 118 ft of rope, 114 to 126.", SET),
+    ("anchor=base", "About 27 m of rope, 25 to 31.", "About 86 ft of rope, 80 to 100.", DOWN),
+    ("anchor=base&rig=tail-3", "About 27 m of rope, 25 to 32.", "About 89 ft of rope, 80 to 105.", START),
+    ("anchor=canopy&overCrotch=30cm&anchorKnot=1m&ropeTail=40cm&ropeSpare=1m", "About 36 m of rope.", "About 118 ft of rope.", SET),
+    ("anchor=canopy&overCrotch=0m&anchorKnot=0m&ropeTail=0m&ropeSpare=0m", "About 33 m of rope.", "About 109 ft of rope.", SET),
+];
+
+#[test]
+fn every_state_that_can_decide_has_its_two_sentences() {
+    let mut met = BTreeSet::new();
+    for (more, si, us, second) in HEADLINES {
+        for (view, first) in [(SI, si), (US, us)] {
+            let told = told(more, view);
+            assert_eq!((told.first.as_str(), told.second.as_str()), (*first, *second), "{more}");
+        }
+        met.insert(*second);
+    }
+    assert_eq!(met.len(), 3);
+}
+
+#[test]
+fn the_defaults_are_named() {
+    assert_eq!(
+        told("anchor=canopy", SI).assumed,
+        "Reckoned with, unless you say otherwise: rig, hand over hand, 1:1; lower hitch above the ground, 1.5 m; rope over the crotch, 30 cm; rope in the anchor's knot, 1 m; stopper and tail below it, 40 cm; rope to spare, 1 m."
+    );
+    let at_the_foot = told("anchor=base&rig=tail-3&hitchHeight=5ft&overCrotch=1ft&ropeTail=1ft&ropeSpare=3ft", US);
+    assert_eq!(at_the_foot.assumed, "Reckoned with, unless you say otherwise: rope in the tie at the foot, 8 ft 2 in.");
+    let all = "anchor=base&rig=tail-3&hitchHeight=5ft&overCrotch=1ft&anchorKnot=2m&ropeTail=1ft&ropeSpare=3ft";
+    assert_eq!(told(all, SI).assumed, "");
+}
+
+const ALIKE: &str = "";
+
+#[rustfmt::skip]
+const CAUTIONS: &[(&str, &str, bool, &str, &str)] = &[
+    ("anchor=canopy", "arithmetic", true, "This is arithmetic, not training. A qualified climber checks the rig and the tree; makers' instructions and labels, local codes and licensed practice win over any number here.", ALIKE),
+    ("anchor=canopy", "stopper", true, "Tie a stopper in the end before anyone is on the rope, so that the end cannot run through the hitch. It takes about 23 cm of rope, and a tail of at least 10 cm.", "Tie a stopper in the end before anyone is on the rope, so that the end cannot run through the hitch. It takes about 9 in of rope, and a tail of at least 4 in."),
+    ("anchor=base&ropeTail=32cm", "short-end", true, "What is left for the stopper is less than it takes with its tail, about 33 cm.", "What is left for the stopper is less than it takes with its tail, about 13 in."),
+    ("anchor=base", "estimated-height", true, "A height judged from the ground is an estimate. Measure it with the throw line that hangs over the crotch.", ALIKE),
+    ("anchor=base", "lay-it-out", true, "Lay the rope out and measure it before anyone climbs; no label and no sum stands in for that.", ALIKE),
+    ("anchor=base", "base-anchor-load", true, "A base anchor nearly doubles the load on the crotch: plan on twice what hangs from it, and more in jerks.", ALIKE),
+    ("anchor=canopy", "not-lowerable", true, "From the ground nobody can lower you off a canopy anchor. Plan how somebody gets you down if you cannot move.", ALIKE),
+    ("anchor=canopy", "anchor-tail", true, "The tail that pulls the anchor down must be locked, and out of the way of climber, branches and bystanders, while anyone is on the rope.", ALIKE),
+];
+
+/// Of rigs that may be in the catalogue or not, so these are told of answers made up for the purpose.
+const OF_OTHER_RIGS: &[(Caution, &str, &str)] = &[
+    (Caution::CordApart, "cord-apart", "The haul cord is a rope of its own and is not reckoned here."),
+    (
+        Caution::NoAnchor,
+        "no-anchor",
+        "The rope of this rig only runs over the crotch: the anchor that was chosen counts for nothing here.",
+    ),
+];
+
+#[test]
+fn every_caution_about_a_rope_has_its_sentence() {
+    let mut met = BTreeSet::new();
+    for (more, id, grave, si, us) in CAUTIONS {
+        for (view, wanted) in [(SI, si), (US, if *us == ALIKE { si } else { us })] {
+            let lines = told(more, view).cautions;
+            let found = lines.iter().find(|line| line.id == *id).unwrap_or_else(|| panic!("{id} is wanted: {lines:?}"));
+            assert_eq!((found.text.as_str(), found.grave), (*wanted, *grave));
+        }
+        met.extend(answer(more).cautions.iter().map(variant));
+    }
+    for (caution, id, wanted) in OF_OTHER_RIGS {
+        let mut answer = answer("anchor=base");
+        answer.cautions = vec![*caution];
+        let lines = rope_report(&answer, SI).cautions;
+        let found: Vec<_> = lines.iter().map(|line| (line.id, line.grave, line.text.as_str())).collect();
+        assert_eq!(found, [(*id, false, *wanted)]);
+        met.insert(variant(caution));
+    }
+    assert_eq!(met, variants(include_str!("../../src/question/rope_length/answer.rs"), "Caution"));
+}
+
+#[test]
+fn a_caution_about_a_rope_is_there_only_where_it_holds() {
+    let ids = |more: &str| told(more, SI).cautions.iter().map(|line| line.id).collect::<Vec<_>>();
+    let always = ["arithmetic", "stopper", "estimated-height", "lay-it-out"];
+    assert_eq!(ids("anchor=base"), [&always[..], &["base-anchor-load"]].concat());
+    assert_eq!(ids("anchor=canopy"), [&always[..], &["not-lowerable", "anchor-tail"]].concat());
+    assert!(!ids("anchor=base&ropeTail=33cm").contains(&"short-end"));
+}
+
+/// A piece: what it is called, and how it comes about.
+type Item = (&'static str, &'static str, &'static str);
+
+const UP: Item = ("up", "up to the crotch", "From where it starts to the crotch.");
+const OVER: Item = ("overCrotch", "over the crotch", "Judged, for want of your own figure.");
+const DOWNWARDS: Item = ("down", "down from the crotch", "From the crotch to where it ends or is held.");
+const KNOT: Item = ("anchorKnot", "in the knot at the crotch", "Judged, for want of your own figure.");
+const TIE: Item = ("anchorKnot", "in the tie at the foot", "Judged, for want of your own figure.");
+const TAIL: Item = ("tail", "tail that pulls it down", "From the knot at the crotch to the ground.");
+const END: Item = ("ropeTail", "stopper and tail below it", "Your own figure.");
+const SPARE: Item = ("ropeSpare", "to spare", "Judged, for want of your own figure.");
+const IN_RIG: Item = (
+    "inRig",
+    "back and forth in the rig",
+    "Every strand beside the one that goes down, with the moving hitch as far off as it comes: 1.11 m (93 cm to 1.28 m).",
+);
+
+type State = (&'static str, &'static str, &'static [Item]);
+
+#[rustfmt::skip]
+const CANOPY: &[State] = &[
+    ("set", "setting the rope", &[UP, OVER, DOWNWARDS, KNOT, TAIL, END, SPARE]),
+    ("start", "starting the climb", &[OVER, DOWNWARDS, IN_RIG, KNOT, TAIL, END, SPARE]),
+    ("top", "topping out", &[OVER, DOWNWARDS, IN_RIG, KNOT, TAIL, END, SPARE]),
+    ("down", "going down", &[OVER, DOWNWARDS, KNOT, TAIL, END, SPARE]),
+    ("retrieve", "bringing the rope down", &[UP, OVER, DOWNWARDS, KNOT, TAIL]),
+];
+
+#[rustfmt::skip]
+const BASE: &[State] = &[
+    ("set", "setting the rope", &[UP, OVER, DOWNWARDS, TIE, END, SPARE]),
+    ("start", "starting the climb", &[UP, OVER, DOWNWARDS, IN_RIG, TIE, END, SPARE]),
+    ("top", "topping out", &[UP, OVER, DOWNWARDS, IN_RIG, TIE, END, SPARE]),
+    ("down", "going down", &[UP, OVER, DOWNWARDS, TIE, END, SPARE]),
+    ("retrieve", "bringing the rope down", &[UP, OVER, DOWNWARDS]),
+];
+
+#[test]
+fn every_state_has_its_pieces_in_words() {
+    for (anchor, wanted) in [("canopy", CANOPY), ("base", BASE)] {
+        let told = told(&format!("anchor={anchor}&rig=tail-3&ropeTail=50cm"), SI);
+        assert_eq!(told.states.len(), wanted.len());
+        for (state, (id, noun, items)) in told.states.iter().zip(wanted) {
+            assert_eq!((state.id, state.noun), (*id, *noun));
+            let found: Vec<_> = state.items.iter().map(|item| (item.id, item.noun, item.workings.concat())).collect();
+            let wanted: Vec<_> = items.iter().map(|(id, noun, working)| (*id, *noun, (*working).to_owned())).collect();
+            assert_eq!(found, wanted, "{anchor} {id}");
+        }
+    }
+}
+
+#[test]
+fn a_rope_that_only_runs_over_has_its_knot_at_the_fast_end() {
+    let mut answer = answer("anchor=base");
+    answer.anchor = None;
+    let told = rope_report(&answer, SI);
+    let knot = told.states.iter().flat_map(|state| &state.items).find(|item| item.id == "anchorKnot").unwrap();
+    assert_eq!(knot.noun, "in the knot at its fast end");
+}
+
+#[test]
+fn the_sums_are_shown() {
+    let canopy = told("anchor=canopy", SI);
+    let workings: Vec<_> =
+        canopy.figures.iter().map(|figure| (figure.id, figure.noun, figure.workings.clone())).collect();
+    assert_eq!(
+        workings,
+        [
+            ("ropeNeeded", "rope needed", vec!["The most that any of these takes: setting the rope 35.7 m; starting the climb 23.2 m; topping out 14.2 m; going down 24.7 m; bringing the rope down 34.3 m.".to_owned()]),
+            ("ropeOverHeight", "rope for each unit of height", vec!["rope needed ÷ height of the crotch = 35.7 m ÷ 11 m".to_owned(), "An anchor that its own tail pulls down takes 3, before knots.".to_owned()]),
+        ]
+    );
+    let totals: Vec<_> = canopy.states.iter().map(|state| state.total.workings.clone()).collect();
+    assert_eq!(totals.first(), Some(&vec!["11 m + 30 cm + 11 m + 1 m + 11 m + 40 cm + 1 m".to_owned()]));
+    let last = ["11 m + 30 cm + 11 m + 1 m + 11 m", "The stopper comes out first, or it jams on the way."];
+    assert_eq!(totals.last().unwrap(), &last);
+    assert_eq!(
+        told("anchor=base", SI).figures.last().unwrap().workings,
+        ["rope needed ÷ height of the crotch = 26.2 m ÷ 11 m"]
+    );
+}
+
+#[test]
+fn a_rope_is_told_in_the_units_and_with_the_mark_of_the_view() {
+    let us = told("anchor=base&rig=tail-3", View { decimal: Decimal::Comma, ..US });
+    let shown = us.states.into_iter().flat_map(|state| state.items.into_iter().chain([state.total]));
+    let mut texts = vec![us.first, us.assumed];
+    texts.extend(
+        shown.chain(us.figures).flat_map(|figure| figure.workings.into_iter().chain(figure.range).chain([figure.text])),
+    );
+    for text in texts {
+        let metric = text.split([' ', '(', ')', ',', '.', ';']).find(|word| ["cm", "mm", "m"].contains(word));
+        assert_eq!(metric, None, "{text}");
+        let point = text
+            .as_bytes()
+            .windows(3)
+            .find(|three| matches!(three, [before, b'.', after] if before.is_ascii_digit() && after.is_ascii_digit()));
+        assert_eq!(point, None, "{text}");
+    }
+}
+
+#[test]
+fn what_a_rope_lacks_is_asked_for() {
+    let complaints = |plan: &str, view: View| {
+        let errors = Inputs::of(&link::read(plan).draft).expect_err("something is wrong with it");
+        errors.iter().map(|error| message(error, view)).collect::<Vec<_>>()
+    };
+    let anchor = "Anchor is needed. Choose one: at the crotch, its tail to the ground; at the foot of the tree.";
+    assert_eq!(complaints("", SI), ["Height of the crotch is needed. Write it like “12 m”.", anchor]);
+    assert_eq!(complaints("", US), ["Height of the crotch is needed. Write it like “39 ft”.", anchor]);
+    let above = complaints("crotchHeight=3m&anchor=base&hitchHeight=4m", SI);
+    assert_eq!(above, ["The lower hitch must be below the crotch: measure both heights from the ground."]);
+    assert_eq!(
+        complaints("crotchHeight=3m&anchor=base&hitchHeight=1.5cm", SI),
+        ["Lower hitch above the ground: 1.5cm is outside 20 cm to 10 m. Did you mean 1.5 m?"]
+    );
+    assert_eq!(variant(&Reason::HitchAboveCrotch), "HitchAboveCrotch");
+}
