@@ -270,7 +270,7 @@ test("a form filled wrongly throughout loses nothing and names every box", async
     const sentences = await problem(page, name).textContent();
     assert.ok(summary.some((text) => sentences.includes(text)), `${name} is not in the summary`);
   }
-  assert.ok(await page.locator("#verdict").isHidden() && await page.locator("#numbers").isHidden());
+  assert.ok(await page.locator("#outcome").isHidden() && await page.locator("#numbers").isHidden());
 });
 
 test("one quiet sentence is said about a second after the last change, and nothing jumps", async () => {
