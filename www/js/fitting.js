@@ -6,7 +6,7 @@ export function conditionOf(text) {
   return read && { field: read[1], but: read[2] === "!", choices: read[3].split(",") };
 }
 
-/** Whether a choice meets a condition; one that nobody has made yet rules nothing out. */
+/** Whether a choice meets a condition; "", where nobody has chosen yet, is none of those that are named. */
 export function fits({ but, choices }, chosen) {
-  return chosen === "" || choices.includes(chosen) !== but;
+  return choices.includes(chosen) !== but;
 }
