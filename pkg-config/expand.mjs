@@ -17,7 +17,7 @@ async function withParts(html, folder, depth = 0) {
 
 /** `<plan-field name="x"></plan-field>` becomes that field of the library's table. */
 async function withFields(html, fields, hintText) {
-  const question = /data-question="([\w-]+)"/.exec(html)?.[1];
+  const question = /<form\b[^>]*\bdata-question="([\w-]+)"/.exec(html)?.[1];
   return replaced(html, /<plan-field name="([\w-]+)"><\/plan-field>/g, (id) => {
     const field = fields.find((row) => row.id === id);
     if (!field) throw new Error(`The library has no field ${id}.`);
@@ -26,8 +26,24 @@ async function withFields(html, fields, hintText) {
   });
 }
 
-export async function expanded(html, folder, fields, hintText) {
-  const whole = await withFields(await withParts(html, folder), fields, hintText);
+/** Boxes shown for a choice that nobody can make would never be seen. */
+function checkConditions(html, fields, conditionOf) {
+  for (const [, text] of html.matchAll(/\bdata-for="([^"]*)"/g)) {
+    const condition = conditionOf(text);
+    if (!condition) throw new Error(`Write data-for="${text}" as FIELD=CHOICE,CHOICE or FIELD!=CHOICE,CHOICE.`);
+    const options = fields.find((row) => row.id === condition.field)?.options?.map(({ id }) => id) ?? [];
+    const unknown = condition.choices.find((choice) => !options.includes(choice));
+    if (unknown) throw new Error(`data-for="${text}": the library's ${condition.field} has no choice ${unknown}.`);
+  }
+}
+
+/** A page's link to itself leads to its top, and the plan in its address stays. */
+const marked = (html, name) => html.replace(`<a href="${name}" data-page=`, `<a href="#job" aria-current="page" data-page=`);
+
+/** The page `name` in full. `words` is what the page's own script shares with the build. */
+export async function expanded(html, name, folder, fields, { hintText, conditionOf }) {
+  const whole = await withFields(marked(await withParts(html, folder), name), fields, hintText);
+  checkConditions(whole, fields, conditionOf);
   const left = /<(?:page-part|plan-field)\b[^>]*>/.exec(whole)?.[0];
   if (left) throw new Error(`Write ${left} as <page-part name="x"></page-part> or <plan-field name="x"></plan-field>.`);
   return whole;

@@ -8,8 +8,9 @@ import { escaped } from "./field-markup.mjs";
 import { inlined } from "./inline.mjs";
 
 const [site, out] = process.argv.slice(2).map((path) => resolve(path));
-// The page rewrites its hints when the view changes: here they are made by the same words.
-const { hintText } = await import(pathToFileURL(`${site}/js/hint.js`));
+// The page rewrites its hints when the view changes, and shows the boxes that fit: here the same modules are asked.
+const shared = (module) => import(pathToFileURL(`${site}/js/${module}.js`));
+const words = { ...(await shared("hint")), ...(await shared("fitting")) };
 
 // Where the site is published, for links copied from a page on disk. Empty: such a page makes none.
 const address = process.env.SITE_ADDRESS ?? "";
@@ -24,7 +25,7 @@ for (const entry of (await readdir(site, { withFileTypes: true })).sort((a, b) =
   }
   try {
     const html = await readFile(`${site}/${entry.name}`, "utf8");
-    const page = await inlined(await expanded(addressed(html), site, fields(), hintText), site);
+    const page = await inlined(addressed(await expanded(html, entry.name, site, fields(), words)), site);
     await writeFile(`${out}/${entry.name}`, page);
   } catch (error) {
     console.error(`${entry.name}: ${error.message}`);

@@ -18,8 +18,11 @@ const FLAGS = [
   "--disable-background-networking", "--disable-component-update", "--disable-sync",
 ];
 
-/** The published page's bytes. */
-export const pageBytes = () => readFile(join(dist, "index.html"), "utf8");
+/** A published page's bytes. */
+export const pageBytes = (name = "index.html") => readFile(join(dist, name), "utf8");
+
+/** The folder of the published pages, as an address on disk. */
+export const onDisk = `${pathToFileURL(dist).href}/`;
 
 /** Starts browser, server and a folder for saved copies; `close` ends all three. */
 export async function bench() {
@@ -58,8 +61,8 @@ export async function bench() {
   };
 }
 
-export const box = (page, field) => page.locator(`#can-i-climb-${field}`);
-export const problem = (page, field) => page.locator(`#can-i-climb-${field}-error`);
+export const box = (page, field) => page.locator(`[data-field=${field}] :is(input, select)`);
+export const problem = (page, field) => page.locator(`[data-field=${field}] .error`);
 export const verdict = (page) => page.locator("#verdict-text");
 
 /** Fills what is needed, as somebody would: by typing. */
@@ -89,7 +92,7 @@ export const boxes = (page) =>
 
 /** Every number that can be seen where results stand. */
 export async function numbersShown(page) {
-  const seen = await page.locator("#verdict, #numbers, #glance").evaluateAll((all) =>
+  const seen = await page.locator("#outcome, #numbers, #glance").evaluateAll((all) =>
     all.filter((one) => one.checkVisibility()).map((one) => one.innerText).join("\n"));
   return seen.match(/\d[\d.,]*/gu) ?? [];
 }

@@ -254,6 +254,7 @@ test("another unit system changes the answers and never what was typed", async (
 test("a form filled wrongly throughout loses nothing and names every box", async () => {
   const page = await opened();
   for (const group of await page.locator("form > details > summary").all()) await group.click();
+  await box(page, "rig").selectOption("tail-3");
   await box(page, "backup").selectOption("tail-knot");
   const wrong = ["1,200", "-4", "abc", "1e999", "12 parsecs", "NaN", "nought", "1.2.3"];
   const names = await page.$$eval("form [data-field] input", (all) => all.map((one) => one.name));
@@ -270,7 +271,7 @@ test("a form filled wrongly throughout loses nothing and names every box", async
     const sentences = await problem(page, name).textContent();
     assert.ok(summary.some((text) => sentences.includes(text)), `${name} is not in the summary`);
   }
-  assert.ok(await page.locator("#verdict").isHidden() && await page.locator("#numbers").isHidden());
+  assert.ok(await page.locator("#outcome").isHidden() && await page.locator("#numbers").isHidden());
 });
 
 test("one quiet sentence is said about a second after the last change, and nothing jumps", async () => {

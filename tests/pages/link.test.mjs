@@ -50,7 +50,7 @@ test("unknown parts of a link are told and change nothing else", async () => {
   await page.goto(`${site.url}#v=1&q=can-i-climb&f=1&u=si&bodyMass=64kg&climbHeight=9m&rig=tail-3&wingspan=2m`);
   await settled(page);
   assert.match(await page.locator("#notices").innerText(), /wingspan/u);
-  assert.ok(await page.locator("#verdict").isVisible());
+  assert.ok(await page.locator("#outcome").isVisible());
   assert.match(page.url(), /wingspan/u, "the link stays as it was opened");
   await box(page, "bodyMass").fill("65 kg");
   await settled(page);

@@ -32,7 +32,7 @@ export function offerLinks(fragment) {
     const parts = [
       link.whole ? "" : "Part of a link: paste it after the address of any copy of this page.",
       done ? "Copied." : "Copy it from the box.",
-      whole ? "It carries your weight and strength." : "Your weight and strength are not in it.",
+      written === fragment(false) ? "Your weight and strength are not in it." : "It carries your weight and strength.",
     ];
     at("copied-text").textContent = parts.filter(Boolean).join(" ");
     if (!done) box.select();

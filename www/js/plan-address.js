@@ -3,14 +3,24 @@ import { carriesPlan } from "./link.js";
 
 /** The address bar as a place where the plan is kept, and from where it is taken. */
 export class PlanAddress {
-  constructor(form, engine) {
+  constructor(form, engine, pages) {
     this.form = form;
     this.engine = engine;
+    this.pages = pages;
     this.own = true;
   }
 
   get hasPlan() {
-    return carriesPlan(location.hash);
+    return carriesPlan(location.hash) || this.typed !== null;
+  }
+
+  /** What was in the form when this page was left, word for word; none on a page that was not left before. */
+  get typed() {
+    try {
+      return history.state?.typed ?? null;
+    } catch {
+      return null;
+    }
   }
 
   /** The plan is no longer what a link said, so the address may follow it. */
@@ -24,34 +34,59 @@ export class PlanAddress {
     return this.engine.writeLink(question, whole ? draft : withoutPrivate(draft, [...rows.values()]), view);
   }
 
-  /** Writes the plan into the address, unless it still shows a link that could not be taken whole. */
+  /** What the link to another page says: all that can be read, and the units; "" when there is nothing to say. */
+  fragmentFor(question) {
+    const { readable, view } = this.form;
+    const unsaid = Object.keys(readable).length === 0 && view.system === "si" && view.decimal === ".";
+    return unsaid ? "" : this.engine.writeLink(question, readable, view);
+  }
+
+  /**
+   * Writes the plan into the address, unless it still shows a link that could not be taken whole. What no address can
+   * hold is kept with this entry of the tab's history alone, for whoever comes back to it.
+   */
   keep() {
     if (!this.own) return;
     const bare = location.href.replace(/#.*$/su, "");
+    const { isEmpty, draft, view } = this.form;
     try {
-      const written = this.form.isEmpty ? null : this.fragment();
-      if (written !== "") history.replaceState(null, "", written === null ? bare : `${bare}#${written}`);
+      const written = isEmpty ? null : this.fragment();
+      const address = written === null ? bare : written === "" ? location.href : `${bare}#${written}`;
+      history.replaceState(written === "" ? { typed: { draft, view } } : null, "", address);
     } catch {
       // From disk some browsers refuse; the link can still be copied.
     }
   }
 
+  /** Fills the form as it was left. */
+  comeBack() {
+    this.form.view = this.typed.view;
+    this.form.fill(this.typed.draft);
+    this.own = true;
+  }
+
   /** Fills the form from the address. Answers with what could not be taken as it stood. */
   open() {
+    if (this.typed !== null) {
+      this.comeBack();
+      return [];
+    }
     const link = this.engine.readLink(location.hash);
     const notices = [...link.notices];
-    if (link.question !== null && link.question !== this.form.question) {
-      notices.push("This link asks another question; what this page can use of it is filled in.");
-    }
     this.form.view = link.view;
-    const left = this.form.fill(link.draft);
-    const boxed = left.filter((id) => this.form.fields.has(id));
-    for (const id of boxed) {
-      notices.push(`This link asks for “${link.draft[id]}” in the box “${this.form.fields.get(id).noun}”, which this page does not know; choose one.`);
+    for (const id of this.form.fill(link.draft)) {
+      const field = this.form.fields.get(id);
+      notices.push(field
+        ? `This link asks for “${link.draft[id]}” in the box “${field.noun}”, which this page does not know; choose one.`
+        : `This link says “${link.draft[id]}” for “${this.form.nounOf(id)}”, which cannot be read: it is left out.`);
     }
-    const homeless = left.filter((id) => !boxed.includes(id));
-    if (homeless.length > 0) notices.push(`This page has no place for: ${homeless.join(", ")}.`);
     this.own = notices.length === 0;
+    if (link.question !== null && link.question !== this.form.question) {
+      const name = this.pages.nameOf(link.question);
+      notices.push(name === null
+        ? "This link asks another question; what it says is taken over here."
+        : `This link was made for the page “${name}”; what it says is taken over here.`);
+    }
     return notices;
   }
 }

@@ -1,4 +1,5 @@
 import { setText } from "./element.js";
+import { conditionOf, fits } from "./fitting.js";
 import { hintText } from "./hint.js";
 
 /** One field of the form: native markup from the build, wired here. */
@@ -6,8 +7,11 @@ export class PlanField {
   constructor(node) {
     this.id = node.dataset.field;
     this.node = node;
-    // "rig=tail-3": the field belongs to that choice alone.
-    [this.condition, this.wanted] = node.closest("[data-for]")?.dataset.for.split("=") ?? [];
+    // "rig=tail-3,tail-5" round it: the field belongs to these choices alone.
+    this.conditions = [];
+    for (let group = node.closest("[data-for]"); group; group = group.parentElement.closest("[data-for]")) {
+      this.conditions.push(conditionOf(group.dataset.for));
+    }
     this.control = node.querySelector("input, select");
     this.label = node.querySelector("label");
     this.unit = node.querySelector("[data-unit]");
@@ -25,6 +29,11 @@ export class PlanField {
 
   get isEmpty() {
     return this.text.trim() === "";
+  }
+
+  /** Whether the choices made have a use for it; `chosen(id)` is what was chosen in another field. */
+  suits(chosen) {
+    return this.conditions.every((condition) => fits(condition, chosen(condition.field)));
   }
 
   /** Puts a text in the box. A choice that is not on offer answers false and changes nothing. */

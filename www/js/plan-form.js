@@ -2,12 +2,22 @@ import { draftOf } from "./draft.js";
 import { PlanField } from "./plan-field.js";
 import { setText } from "./element.js";
 
+/** What a saved copy of the page carried; nothing where somebody's hand has spoilt it. */
+function carriedIn({ dataset }) {
+  try {
+    return JSON.parse(dataset.carried ?? "{}");
+  } catch {
+    return {};
+  }
+}
+
 /** The form as a whole: its fields in order, the view, and what they say together. */
 export class PlanForm {
   constructor(form, engine) {
     this.form = form;
     this.engine = engine;
     this.question = form.dataset.question;
+    this.carried = carriedIn(form);
     this.fields = new Map();
     for (const node of form.querySelectorAll("[data-field]")) {
       const field = new PlanField(node);
@@ -45,9 +55,38 @@ export class PlanForm {
     }
   }
 
+  /** The whole plan: the boxes, and what is carried for other pages. */
   get draft() {
-    const entries = [...this.fields.values()].map((field) => [field.id, field.text]);
-    return draftOf(entries, this.engine.tidy, this.view, this.likelyChoices);
+    const boxed = [...this.fields.values()].map((field) => [field.id, field.text]);
+    return draftOf([...boxed, ...Object.entries(this.carried)], this.engine.tidy, this.view, this.likelyChoices);
+  }
+
+  /** Keeps what this page has no box for. A saved page keeps attributes only, so it stands in one. */
+  carry(draft) {
+    this.carried = draft;
+    if (Object.keys(draft).length === 0) delete this.form.dataset.carried;
+    else this.form.dataset.carried = JSON.stringify(draft);
+  }
+
+  /** Whether a link could hold this text of a field. */
+  reads(id, text) {
+    return this.engine.writeLink(this.question, { [id]: text }, this.view) !== "";
+  }
+
+  get isReadable() {
+    return this.engine.writeLink(this.question, this.draft, this.view) !== "";
+  }
+
+  /** The plan without what cannot be read, which no link holds. */
+  get readable() {
+    const { draft } = this;
+    if (this.isReadable) return draft;
+    return Object.fromEntries(Object.entries(draft).filter(([id, text]) => this.reads(id, text)));
+  }
+
+  /** What people call a field, of this page or another. */
+  nounOf(id) {
+    return this.rows.get(id)?.noun ?? id;
   }
 
   get isEmpty() {
@@ -72,24 +111,31 @@ export class PlanForm {
     for (const field of this.fields.values()) this.tidy(field, view);
   }
 
-  /** Fills the whole form; what has no place in it is returned. */
+  /** Fills the whole form and carries what it has no box for; the ids of what it cannot take are returned. */
   fill(draft) {
     const likely = this.likelyChoices;
     const left = [];
+    const carried = {};
     for (const field of this.fields.values()) field.clear(likely[field.id]);
     for (const [id, value] of Object.entries(draft)) {
       const field = this.fields.get(id);
-      if (!field?.write(String(value))) left.push(id);
+      const taken = field ? field.write(String(value)) : this.reads(id, value);
+      if (!taken) left.push(id);
+      else if (!field) carried[id] = value;
     }
+    this.carry(carried);
     this.tidyAll();
     return left;
   }
 
   /** Puts away the boxes that the choices made have no use for: never one in `wrong`, and what is in them stays. */
   suit(wrong) {
-    for (const field of this.fields.values()) {
-      const chosen = this.fields.get(field.condition)?.text ?? "";
-      field.node.hidden = chosen !== "" && chosen !== field.wanted && !wrong.has(field.id);
+    const chosen = (id) => this.fields.get(id)?.text ?? this.carried[id] ?? "";
+    for (const field of this.fields.values()) field.node.hidden = !wrong.has(field.id) && !field.suits(chosen);
+    // No heading over nothing.
+    for (const group of this.form.querySelectorAll("fieldset, form > details")) {
+      const inside = [...group.querySelectorAll("[data-field]")];
+      group.hidden = inside.length > 0 && inside.every((node) => node.hidden);
     }
   }
 

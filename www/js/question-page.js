@@ -4,7 +4,9 @@ import { conceal, reveal } from "./fail-safe.js";
 import { sentencesFor, sortedFaults } from "./faults.js";
 import { Offers } from "./offers.js";
 import { pace } from "./pace.js";
-import { afterPress } from "./press.js";
+import { Pages } from "./pages.js";
+import { keepAddress } from "./places.js";
+import { afterPress, watchPresses } from "./press.js";
 import { PlanAddress } from "./plan-address.js";
 import { PlanForm } from "./plan-form.js";
 import { sayStatus, showAnswer, showErrors, showNoAnswer, showNotices } from "./answer.js";
@@ -17,12 +19,27 @@ const TOO_OLD =
   "Why: this browser lacks what the page needs to be sure that a dead copy shows no number (adopted style sheets). A newer browser has it.";
 const NO_FAULTS = { toEnter: [], toRight: [] };
 
+// Whatever can be done with a link before it is followed, opened aside, copied or dragged away.
+const REACHES = ["pointerdown", "focusin", "keydown", "contextmenu", "dragstart", "click"];
+
+/**
+ * Starts a page. `ask(draft, view, effort)` is the engine's function; `question` knows what its answer alone has:
+ * `show(answer, fields)` places it, `glance(answer)` and `status(answer)` say it in short and in a sentence.
+ */
+export function openPage(engine, ask, question) {
+  keepAddress(document);
+  watchPresses(document);
+  new QuestionPage(document, engine, ask, question).start();
+}
+
 /** One question's page: the form in, the answer out, at the pace of a person typing. */
-export class QuestionPage {
-  constructor(form, engine, ask) {
+class QuestionPage {
+  constructor(root, engine, ask, question) {
     this.ask = ask;
-    this.form = new PlanForm(form, engine);
-    this.address = new PlanAddress(this.form, engine);
+    this.question = question;
+    this.pages = new Pages(root.querySelector("nav.pages"));
+    this.form = new PlanForm(root.querySelector("form[data-question]"), engine);
+    this.address = new PlanAddress(this.form, engine, this.pages);
     this.faults = NO_FAULTS;
     this.typed = new Set();
     this.offers = new Offers(this.form, (draft) => this.replace(draft));
@@ -49,7 +66,7 @@ export class QuestionPage {
     const reply = this.ask(this.form.draft, this.form.view, effort);
     this.current = reply.ok ? reply.answer : null;
     this.faults = reply.ok ? NO_FAULTS : sortedFaults(reply.errors, (id) => this.isEmpty(id));
-    if (reply.ok) showAnswer(reply.answer, this.form.fields);
+    if (reply.ok) showAnswer(reply.answer, this.form.fields, this.question);
     else showNoAnswer(this.faults, this.form.fields);
     this.form.suit(new Set(this.faults.toRight.flatMap((error) => error.fields)));
     document.getElementById("share").hidden = this.form.isEmpty;
@@ -58,7 +75,7 @@ export class QuestionPage {
   }
 
   isEmpty(id) {
-    return this.form.fields.get(id)?.isEmpty ?? false;
+    return this.form.fields.get(id)?.isEmpty ?? !(id in this.form.carried);
   }
 
   /** Shows every error now, or only goes on with those in view while a box is being typed in. */
@@ -72,7 +89,7 @@ export class QuestionPage {
       const emptied = waiting || !this.typed.has(id) ? [] : toEnter;
       field.complain(sentencesFor(id, [...shown, ...emptied]));
     }
-    showErrors(shown, this.form.fields);
+    showErrors(shown, this.form.fields, shown.length > 0 && !this.form.isReadable);
     this.form.tally();
   }
 
@@ -94,15 +111,21 @@ export class QuestionPage {
     afterPress(() => this.guarded(() => this.complain({ waiting: false })));
   }
 
-  /** Typing has stopped: the full answer, and an address that holds it. What cannot be read has no link. */
+  /** Typing has stopped: the full answer, and an address that holds it. */
   settle() {
     this.answer(FULL);
-    if (this.faults.toRight.length === 0) this.address.keep();
+    this.keep();
+  }
+
+  /** The plan into the address and into the links to the other pages. What cannot be read is in neither. */
+  keep() {
+    this.address.keep();
+    this.pages.carry((question) => this.address.fragmentFor(question));
   }
 
   speak() {
     this.complain({ waiting: false });
-    sayStatus(this.current, this.faults);
+    sayStatus(this.current && this.question.status(this.current), this.faults);
   }
 
   /** Everything at once, for a form that was filled and not typed. */
@@ -177,6 +200,9 @@ export class QuestionPage {
     });
     // A browser may bring back what was in the boxes after the script has read them.
     on(window, "pageshow", () => this.reread());
+    for (const type of REACHES) {
+      if (this.pages.nav) on(this.pages.nav, type, () => this.keep());
+    }
     offerLinks((whole) => this.guarded(() => this.address.fragment(whole)));
   }
 

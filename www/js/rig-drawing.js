@@ -107,7 +107,7 @@ export function rigDrawing(drawing, title) {
   const stops = layout.ropes.flatMap((rope) => rope.stops);
   return svg("svg", {
     viewBox: `0 0 ${layout.width} ${layout.height}`, role: "img",
-    "aria-labelledby": "rig-title", "aria-describedby": "rig-words", class: "rig-drawing",
+    "aria-labelledby": "rig-title", "aria-describedby": "rig-words", class: "drawn rig-drawing",
   },
     svg("title", { id: "rig-title" }, title),
     svg("desc", { id: "rig-words" }, drawing.text),

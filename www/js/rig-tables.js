@@ -1,13 +1,6 @@
 import { element } from "./element.js";
 import { keyOf } from "./rig-layout.js";
-
-function table(caption, heads, rows) {
-  return element("table", {},
-    element("caption", {}, caption),
-    element("thead", {}, element("tr", {}, ...heads.map((head) => element("th", { scope: "col" }, head)))),
-    element("tbody", {}, ...rows.map(([first, ...rest]) =>
-      element("tr", {}, element("th", { scope: "row" }, first), ...rest.map((cell) => element("td", {}, cell))))));
-}
+import { table } from "./table.js";
 
 /** A stop's noun, with the letter it has in a crowded drawing. */
 function named(stop, key, dense) {

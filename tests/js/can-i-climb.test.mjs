@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { effortText, glanceText } from "../../www/js/answer.js";
+import { effortText, glanceText } from "../../www/js/can-i-climb.js";
 
 test("ranges are said to come from sums, and no sums are said of none", () => {
   assert.equal(effortText({ samples: 0, more: false }), "");
