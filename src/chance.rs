@@ -161,9 +161,14 @@ pub(crate) fn sort(samples: &mut [f64]) {
         for start in gap..samples.len() {
             let mut at = start;
             while let Some(before) = at.checked_sub(gap)
-                && samples.get(before) > samples.get(at)
+                && let (Some(&one), Some(&other)) = (samples.get(before), samples.get(at))
+                && one > other
             {
-                samples.swap(before, at);
+                for (place, sample) in [(before, other), (at, one)] {
+                    if let Some(place) = samples.get_mut(place) {
+                        *place = sample;
+                    }
+                }
                 at = before;
             }
         }

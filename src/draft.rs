@@ -52,7 +52,10 @@ impl Draft {
                     *old = said;
                 }
             }
-            Err(place) => self.said.insert(place, (id.to_owned(), said)),
+            Err(_) => {
+                self.said.push((id.to_owned(), said));
+                settle(&mut self.said, |(one, _), (other, _)| one > other);
+            }
         }
     }
 
@@ -71,6 +74,18 @@ impl Draft {
     /// Where a field stands, or would stand.
     fn place(&self, id: &str) -> Result<usize, usize> {
         self.said.binary_search_by(|(known, _)| known.as_str().cmp(id))
+    }
+}
+
+/// Puts the last of a list in order among the others, which are; behind its equals.
+fn settle<T>(list: &mut [T], is_after: impl Fn(&T, &T) -> bool) {
+    let mut rest = list;
+    while let [start @ .., last] = rest
+        && let Some(before) = start.last_mut()
+        && is_after(before, last)
+    {
+        std::mem::swap(before, last);
+        rest = start;
     }
 }
 
@@ -168,9 +183,10 @@ impl<'a> Reader<'a> {
 
     /// Notes an error, of one field or of several together.
     pub fn note(&mut self, error: Error) {
-        let own = self.place(&error);
-        let after = self.errors.iter().position(|other| self.place(other) > own).unwrap_or(self.errors.len());
-        self.errors.insert(after, error);
+        let mut errors = std::mem::take(&mut self.errors);
+        errors.push(error);
+        settle(&mut errors, |one, other| self.place(one) > self.place(other));
+        self.errors = errors;
     }
 
     /// Where an error's first field stands among the question's; those of no field of it come last.

@@ -6,13 +6,14 @@ use super::Number;
 #[derive(Debug, Clone)]
 pub(super) struct Equations<N> {
     pub(super) unknowns: usize,
+    count: usize,
     cells: Vec<N>,
 }
 
 impl<N: Number> Equations<N> {
     /// No equations yet.
     pub(super) fn new(unknowns: usize) -> Self {
-        Self { unknowns, cells: Vec::new() }
+        Self { unknowns, count: 0, cells: Vec::new() }
     }
 
     /// Adds an equation. What is missing counts as nought, what is too much is left out.
@@ -21,6 +22,7 @@ impl<N: Number> Equations<N> {
             self.cells.push(coefficients.get(unknown).copied().unwrap_or(N::ZERO));
         }
         self.cells.push(right);
+        self.count += 1;
     }
 
     fn width(&self) -> usize {
@@ -28,12 +30,18 @@ impl<N: Number> Equations<N> {
     }
 
     pub(super) fn count(&self) -> usize {
-        self.cells.len() / self.width()
+        self.count
     }
 
-    #[expect(clippy::indexing_slicing, reason = "rows and columns are counted by the callers, here and in `simplex`")]
     pub(super) fn at(&self, row: usize, column: usize) -> N {
-        self.cells[row * self.width() + column]
+        self.cells.get(row * self.width() + column).copied().unwrap_or(N::ZERO)
+    }
+
+    fn set(&mut self, row: usize, column: usize, to: N) {
+        let width = self.width();
+        if let Some(cell) = self.cells.get_mut(row * width + column) {
+            *cell = to;
+        }
     }
 
     pub(super) fn right(&self, row: usize) -> N {
@@ -41,27 +49,24 @@ impl<N: Number> Equations<N> {
     }
 
     fn swap(&mut self, one: usize, other: usize) {
-        let width = self.width();
-        for column in 0..width {
-            self.cells.swap(one * width + column, other * width + column);
+        for column in 0..self.width() {
+            let (above, below) = (self.at(one, column), self.at(other, column));
+            self.set(one, column, below);
+            self.set(other, column, above);
         }
     }
 
     /// Makes the cell one, by division of its row, and clears its column everywhere else.
-    #[expect(clippy::indexing_slicing, reason = "as for `at`")]
     pub(super) fn pivot(&mut self, row: usize, column: usize) {
-        let (width, by) = (self.width(), self.at(row, column));
-        for cell in 0..width {
-            let cell = row * width + cell;
-            self.cells[cell] = self.cells[cell].over(by);
+        let by = self.at(row, column);
+        for cell in 0..self.width() {
+            self.set(row, cell, self.at(row, cell).over(by));
         }
-        for other in 0..self.count() {
+        for other in 0..self.count {
             let factor = self.at(other, column);
             if other != row {
-                for cell in 0..width {
-                    let less = factor.times(self.at(row, cell));
-                    let cell = other * width + cell;
-                    self.cells[cell] = self.cells[cell].minus(less);
+                for cell in 0..self.width() {
+                    self.set(other, cell, self.at(other, cell).minus(factor.times(self.at(row, cell))));
                 }
             }
         }
@@ -101,7 +106,7 @@ pub(super) fn solution<N: Number>(mut equations: Equations<N>) -> Solution<N> {
             continue;
         };
         equations.swap(done, best);
-        order.swap(done, best);
+        exchange(&mut order, done, best);
         equations.pivot(done, column);
         done += 1;
     }
@@ -113,6 +118,17 @@ pub(super) fn solution<N: Number>(mut equations: Equations<N>) -> Solution<N> {
     match loose {
         Some(column) => Solution::Loose(column),
         None => Solution::Unique((0..done).map(|row| equations.right(row)).collect()),
+    }
+}
+
+/// Two places of a list change their contents.
+fn exchange(list: &mut [usize], one: usize, other: usize) {
+    if let (Some(&first), Some(&second)) = (list.get(one), list.get(other)) {
+        for (place, value) in [(one, second), (other, first)] {
+            if let Some(place) = list.get_mut(place) {
+                *place = value;
+            }
+        }
     }
 }
 

@@ -28,7 +28,7 @@ impl Fraction {
     #[inline(never)]
     fn reduced(above: i64, below: i64) -> Self {
         let common = common(above, below) * below.signum();
-        Self(Ratio::new_raw(above / common, below / common))
+        Self(Ratio::new_raw(share(above, common), share(below, common)))
     }
 
     /// The nearest `f64`.
@@ -66,11 +66,16 @@ pub(super) trait Number: Copy {
     }
 }
 
+/// A whole number divided by one that is not nought and divides it.
+fn share(whole: i64, by: i64) -> i64 {
+    whole.checked_div(by).unwrap_or_default()
+}
+
 /// The greatest number, more than nought, that divides both.
 #[inline(never)]
 fn common(mut one: i64, mut other: i64) -> i64 {
     while other != 0 {
-        (one, other) = (other, one % other);
+        (one, other) = (other, one.wrapping_rem(other));
     }
     one.abs()
 }
@@ -83,8 +88,8 @@ impl Number for Fraction {
     fn plus(self, other: Self) -> Self {
         let (below, other_below) = (*self.0.denom(), *other.0.denom());
         let common = common(below, other_below);
-        let (share, other_share) = (below / common, other_below / common);
-        Self::reduced(self.0.numer() * other_share + other.0.numer() * share, share * other_below)
+        let (own, others) = (share(below, common), share(other_below, common));
+        Self::reduced(self.0.numer() * others + other.0.numer() * own, own * other_below)
     }
 
     fn minus(self, other: Self) -> Self {

@@ -1,6 +1,6 @@
 //! The rig as a drawing needs it, and in words.
 
-use super::phrase::{newtons, sentence};
+use super::phrase::{counted, newtons, sentence};
 use super::{Drawing, DrawnRope, DrawnStop, Level, Strand, Tension};
 use crate::field::Spread;
 use crate::quantity::View;
@@ -17,7 +17,7 @@ pub(super) fn drawing(answer: &Answer, view: View) -> Drawing {
             BodyKind::Climber => "climber",
             BodyKind::Ground => "ground",
         };
-        levels.push(Level { id: format!("body-{at}"), kind, noun: body.noun.to_string() });
+        levels.push(Level { id: format!("body-{}", counted(at)), kind, noun: body.noun.to_string() });
     }
     let grips = Phase::pull(&answer.rig).grips;
     let mut ropes = Vec::new();

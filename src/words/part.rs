@@ -1,7 +1,7 @@
 //! Parts of the rig, and what happens when they fail.
 
 use super::PartLine;
-use super::phrase::{metres, sentence};
+use super::phrase::{counted, metres, sentence};
 use crate::quantity::{Length, View};
 use crate::question::can_i_climb::{Answer, PartFact};
 
@@ -27,9 +27,9 @@ fn part_line(answer: &Answer, part: &PartFact, view: View) -> PartLine {
         _ => "If it fails while you hang at rest, something else still holds you. While you pull is not reckoned here."
             .to_owned(),
     };
-    let at = part.stop.map_or_else(String::new, |stop| format!("-{stop}"));
+    let at = part.stop.map_or_else(String::new, |stop| format!("-{}", counted(stop)));
     PartLine {
-        id: format!("rope-{}{at}", part.rope),
+        id: format!("rope-{}{at}", counted(part.rope)),
         noun: noun.map_or_else(String::new, |noun| sentence(noun)),
         single: part.single,
         text,

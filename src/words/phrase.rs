@@ -58,6 +58,11 @@ pub(super) fn ranged(spread: Spread, decimals: usize, view: View) -> String {
     }
 }
 
+/// A place in a list, for an id.
+pub(super) fn counted(place: usize) -> String {
+    plain(place as f64, 0, View::default())
+}
+
 /// The words with a capital to begin with; they begin with a plain letter.
 pub(super) fn sentence(words: &str) -> String {
     let mut letters = words.chars();
@@ -74,18 +79,15 @@ pub(super) fn listed(words: &[String]) -> String {
     match words {
         [] => String::new(),
         [one] => one.clone(),
-        [start @ .., last] => format!("{} and {last}", joined(start, ", ")),
+        [start @ .., last] => {
+            let mut text = String::new();
+            let mut before = "";
+            for word in start {
+                text += before;
+                text += word;
+                before = ", ";
+            }
+            text + " and " + last
+        }
     }
-}
-
-/// The words with something between them.
-pub(super) fn joined(words: &[String], between: &str) -> String {
-    let mut text = String::new();
-    let mut before = "";
-    for word in words {
-        text += before;
-        text += word;
-        before = between;
-    }
-    text
 }

@@ -140,18 +140,21 @@ fn parts(rig: &Rig) -> Vec<PartFact> {
 }
 
 fn missing(inputs: &Inputs) -> Vec<Missing> {
+    let mut missing = Vec::new();
+    if !inputs.rig.is_hauled() {
+        match inputs.evidence() {
+            _ if inputs.measured.is_none() && inputs.trunk == Trunk::Cervical => missing.push(Missing::Pull),
+            None => missing.push(inputs.half_a_norm.map_or(Missing::Strength, Missing::OtherHalf)),
+            _ => {}
+        }
+        if inputs.stature.is_none() && inputs.hand_travel.is_none() {
+            missing.push(Missing::Stroke);
+        }
+    }
     // No field asks for these two yet, so no plan is ever complete. Whoever hauls is a second person.
-    if inputs.rig.is_hauled() {
-        return vec![Missing::WayDown];
-    }
-    let mut missing = vec![Missing::WayDown, Missing::SecondPerson];
-    if inputs.stature.is_none() && inputs.hand_travel.is_none() {
-        missing.insert(0, Missing::Stroke);
-    }
-    match inputs.evidence() {
-        _ if inputs.measured.is_none() && inputs.trunk == Trunk::Cervical => missing.insert(0, Missing::Pull),
-        None => missing.insert(0, inputs.half_a_norm.map_or(Missing::Strength, Missing::OtherHalf)),
-        _ => {}
+    missing.push(Missing::WayDown);
+    if !inputs.rig.is_hauled() {
+        missing.push(Missing::SecondPerson);
     }
     missing
 }

@@ -1,7 +1,7 @@
 //! What the rig does with the pull, and what hangs on it.
 
 use super::super::figure::Style;
-use super::super::phrase::{joined, newtons, ranged};
+use super::super::phrase::{newtons, ranged};
 use super::{FORCE, Rows};
 use crate::field::Spread;
 use crate::quantity::{Dimension, STANDARD_GRAVITY, System, View, plain, written};
@@ -48,20 +48,22 @@ impl Rows<'_> {
 /// What adds up to the real advantage: every strand that pulls the climber up.
 fn advantage_workings(answer: &Answer, view: View) -> Vec<String> {
     let climber = answer.rig.body(BodyKind::Climber);
-    let mut lifting = Vec::new();
+    let mut lifting = String::new();
+    let mut strands = 0;
     for (rope, tensions) in answer.rig.ropes().iter().zip(&answer.tensions) {
         for (ends, tension) in rope.stops.windows(2).zip(tensions) {
             let at_climber = ends.iter().any(|stop| stop.body == climber);
             let from_above = ends.iter().any(|stop| stop.body.is_some() && stop.body < climber);
             if at_climber && from_above && tension.likely > 0.0 {
-                lifting.push(plain(tension.likely / answer.need.likely, 2, view));
+                let before = if lifting.is_empty() { "" } else { " + " };
+                lifting = plain(tension.likely / answer.need.likely, 2, view) + before + &lifting;
+                strands += 1;
             }
         }
     }
-    lifting.reverse();
     let sum = plain(answer.advantage.likely, 2, view);
-    let mut workings = vec![if lifting.len() > 1 {
-        format!("Each strand that lifts you, for one unit of pull at the hand: {} = {sum}", joined(&lifting, " + "))
+    let mut workings = vec![if strands > 1 {
+        format!("Each strand that lifts you, for one unit of pull at the hand: {lifting} = {sum}")
     } else {
         format!("One strand lifts you; for one unit of pull at the hand it carries {sum}")
     }];
