@@ -130,8 +130,11 @@ pub fn version() -> JsValue {
     encoded(&Plain::Object(vec![("version", env!("CARGO_PKG_VERSION").plain()), ("figures", link::FIGURES.plain())]))
 }
 
+/// The answer to a question as people read it, or everything that is wrong with the draft.
+type Answered = Result<Plain, Vec<Error>>;
+
 /// The answer to a question, or every error at once.
-fn reply(draft: &JsValue, view: &JsValue, question: &dyn Fn(&Draft, View) -> Result<Plain, Vec<Error>>) -> JsValue {
+fn reply(draft: &JsValue, view: &JsValue, question: &dyn Fn(&Draft, View) -> Answered) -> JsValue {
     let view = view_of(view);
     let answer =
         draft_of(draft).and_then(|draft| question(&draft, view).map_err(|errors| words::error_lines(&errors, view)));
