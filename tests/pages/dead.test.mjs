@@ -3,16 +3,30 @@ import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { bench, box, fillNeeded, numbersShown, pageBytes, settled } from "./browser.mjs";
 
+/** Each page with a way to an answer, and a box of it. */
+const PAGES = [
+  { name: "index.html", fill: fillNeeded, boxed: "bodyMass" },
+  {
+    name: "rope-length.html", boxed: "crotchHeight",
+    async fill(page) {
+      await box(page, "crotchHeight").fill("8");
+      await box(page, "anchor").selectOption("base");
+    },
+  },
+];
+
 let site;
-let live; // the live page, with an answer in it, as a browser saves it
+const lives = new Map(); // each live page, with an answer in it, as a browser saves it
 before(async () => {
   site = await bench();
-  const page = await site.page();
-  await page.goto(site.url);
-  await fillNeeded(page);
-  await settled(page);
-  assert.notDeepEqual(await numbersShown(page), [], "there is an answer to hide");
-  live = await page.evaluate(() => `<!DOCTYPE html>\n${document.documentElement.outerHTML}`);
+  for (const { name, fill } of PAGES) {
+    const page = await site.page();
+    await page.goto(site.url + name);
+    await fill(page);
+    await settled(page);
+    assert.notDeepEqual(await numbersShown(page), [], "there is an answer to hide");
+    lives.set(name, await page.evaluate(() => `<!DOCTYPE html>\n${document.documentElement.outerHTML}`));
+  }
 });
 after(() => site.close());
 
@@ -32,74 +46,74 @@ function broken(html) {
   return `${html.slice(0, at)}b${html.slice(at + 1)}`;
 }
 
-test("with one byte of its script changed", async () => {
-  for (const html of [await pageBytes(), live]) {
-    const page = await site.page();
-    await page.goto(await site.saved(broken(html)));
-    await assertDead(page, /its script did not start/u);
-    assert.ok(page.complaints.some((text) => /Content Security Policy/iu.test(text)), "refused by its policy");
-  }
-});
-
-test("with its script cut off in the middle", async () => {
-  const page = await site.page();
-  await page.goto(await site.saved(live.slice(0, live.lastIndexOf("<script>") + 2000)));
-  await assertDead(page, /its script did not start/u);
-});
-
-test("with scripts switched off", async () => {
-  for (const html of [await pageBytes(), live]) {
-    const page = await site.page({ javaScriptEnabled: false });
-    await page.goto(await site.saved(html));
-    await assertDead(page, /scripts do not run here/u);
-  }
-  const page = await site.page({ javaScriptEnabled: false });
-  await page.goto(site.url);
-  await assertDead(page, /scripts do not run here/u);
-});
-
-test("without adopted style sheets", async () => {
-  const page = await site.page({}, (page) => page.addInitScript(() => { delete Document.prototype.adoptedStyleSheets; }));
-  await page.goto(site.url);
-  await box(page, "bodyMass").fill("80");
-  await box(page, "climbHeight").fill("8");
-  await box(page, "rig").selectOption("tail-3");
-  await settled(page);
-  await assertDead(page, /lacks what the page needs/u);
-});
-
-test("without WebAssembly", async () => {
-  const page = await site.page({}, (page) => page.addInitScript(() => { delete globalThis.WebAssembly; }));
-  await page.goto(site.url);
-  await assertDead(page, /WebAssembly/u);
-});
-
-test("saved in the form that runs no scripts", async () => {
-  const page = await site.page();
-  await page.goto(site.url);
-  await fillNeeded(page);
-  await settled(page);
-  const session = await page.context().newCDPSession(page);
-  const { data } = await session.send("Page.captureSnapshot", { format: "mhtml" });
-  const copy = await site.page();
-  await copy.goto(await site.saved(data, "mhtml"));
-  await assertDead(copy, /Why:/u);
-});
-
-test("when something breaks while it runs, until it works again", async () => {
-  const page = await site.page();
-  await page.goto(site.url);
-  await fillNeeded(page);
-  await page.evaluate(() => {
-    globalThis.kept = document.createElementNS;
-    document.createElementNS = () => { throw new Error("broken on purpose"); };
+for (const { name, fill, boxed } of PAGES) {
+  test(`${name}, with one byte of its script changed`, async () => {
+    for (const html of [await pageBytes(name), lives.get(name)]) {
+      const page = await site.page();
+      await page.goto(await site.saved(broken(html)));
+      await assertDead(page, /its script did not start/u);
+      assert.ok(page.complaints.some((text) => /Content Security Policy/iu.test(text)), "refused by its policy");
+    }
   });
-  await box(page, "bodyMass").fill("81");
-  await assertDead(page, /the calculation failed/u);
-  assert.equal(await box(page, "bodyMass").inputValue(), "81");
-  await page.evaluate(() => { document.createElementNS = globalThis.kept; });
-  await box(page, "bodyMass").fill("82");
-  await settled(page);
-  assert.ok(await page.locator("#not-calculating").isHidden());
-  assert.notDeepEqual(await numbersShown(page), []);
-});
+
+  test(`${name}, with its script cut off in the middle`, async () => {
+    const page = await site.page();
+    await page.goto(await site.saved(lives.get(name).slice(0, lives.get(name).lastIndexOf("<script>") + 2000)));
+    await assertDead(page, /its script did not start/u);
+  });
+
+  test(`${name}, with scripts switched off`, async () => {
+    for (const html of [await pageBytes(name), lives.get(name)]) {
+      const page = await site.page({ javaScriptEnabled: false });
+      await page.goto(await site.saved(html));
+      await assertDead(page, /scripts do not run here/u);
+    }
+    const page = await site.page({ javaScriptEnabled: false });
+    await page.goto(site.url + name);
+    await assertDead(page, /scripts do not run here/u);
+  });
+
+  test(`${name}, without adopted style sheets`, async () => {
+    const page = await site.page({}, (page) => page.addInitScript(() => { delete Document.prototype.adoptedStyleSheets; }));
+    await page.goto(site.url + name);
+    await fill(page);
+    await settled(page);
+    await assertDead(page, /lacks what the page needs/u);
+  });
+
+  test(`${name}, without WebAssembly`, async () => {
+    const page = await site.page({}, (page) => page.addInitScript(() => { delete globalThis.WebAssembly; }));
+    await page.goto(site.url + name);
+    await assertDead(page, /WebAssembly/u);
+  });
+
+  test(`${name}, saved in the form that runs no scripts`, async () => {
+    const page = await site.page();
+    await page.goto(site.url + name);
+    await fill(page);
+    await settled(page);
+    const session = await page.context().newCDPSession(page);
+    const { data } = await session.send("Page.captureSnapshot", { format: "mhtml" });
+    const copy = await site.page();
+    await copy.goto(await site.saved(data, "mhtml"));
+    await assertDead(copy, /Why:/u);
+  });
+
+  test(`${name}, when something breaks while it runs, until it works again`, async () => {
+    const page = await site.page();
+    await page.goto(site.url + name);
+    await fill(page);
+    await page.evaluate(() => {
+      globalThis.kept = document.createElementNS;
+      document.createElementNS = () => { throw new Error("broken on purpose"); };
+    });
+    await box(page, boxed).fill("81");
+    await assertDead(page, /the calculation failed/u);
+    assert.equal(await box(page, boxed).inputValue(), "81");
+    await page.evaluate(() => { document.createElementNS = globalThis.kept; });
+    await box(page, boxed).fill("82");
+    await settled(page);
+    assert.ok(await page.locator("#not-calculating").isHidden());
+    assert.notDeepEqual(await numbersShown(page), []);
+  });
+}

@@ -65,3 +65,21 @@ test("from disk a link is made that another copy opens", async () => {
   await settled(other);
   assert.deepEqual(await reading(other), await reading(page));
 });
+
+test("the rope's page computes from disk, as served and as a browser writes the live page", async () => {
+  const page = await site.page();
+  await page.goto(await site.saved(await pageBytes("rope-length.html")));
+  await box(page, "crotchHeight").fill("11 m");
+  await box(page, "anchor").selectOption("base");
+  await settled(page);
+  const said = async (one) => [await one.locator("#first").innerText(), await one.locator(".figure summary").allInnerTexts(), await one.locator(".state summary").allInnerTexts()];
+  const copy = await site.page();
+  await copy.goto(await site.saved(await page.evaluate(() => `<!DOCTYPE html>\n${document.documentElement.outerHTML}`)));
+  await settled(copy);
+  assert.deepEqual(await said(copy), await said(page));
+  assert.equal(await copy.locator(".state[open]").count(), 1);
+  assert.equal(await copy.locator(".state[open] svg").count(), 1, "drawn anew, not twice");
+  await box(copy, "crotchHeight").fill("12 m");
+  await settled(copy);
+  assert.notDeepEqual(await said(copy), await said(page));
+});
