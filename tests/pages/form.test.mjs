@@ -110,8 +110,8 @@ test("boxes that the chosen rig has no use for are put away, keep what is in the
   const page = await opened();
   await fillNeeded(page);
   await page.locator("summary", { hasText: "Your rig’s parts" }).click();
-  const shown = async () => (await page.$$eval("[data-for] [data-field]", (all) => all.filter((one) => one.checkVisibility()).map((one) => one.dataset.field))).join(" ");
-  assert.equal(await shown(), "upperTurn lowerTurn upperEfficiency lowerEfficiency stackLength");
+  const shown = async () => (await page.$$eval("details [data-for] [data-field]", (all) => all.filter((one) => one.checkVisibility()).map((one) => one.dataset.field))).join(" ");
+  assert.equal(await shown(), "upperTurn upperEfficiency lowerTurn lowerEfficiency stackLength");
   await box(page, "backup").selectOption("tail-knot");
   assert.match(await shown(), /knotSlack/u);
   await box(page, "stackLength").fill("50 cm");
@@ -126,6 +126,36 @@ test("boxes that the chosen rig has no use for are put away, keep what is in the
   await settled(page);
   assert.equal(await shown(), "stackLength knotSlack");
   assert.ok(await problem(page, "stackLength").isVisible());
+});
+
+test("the best evidence of strength is asked for first, and all of it before anything is unfolded", async () => {
+  const page = await opened();
+  const asked = async () => page.$$eval("form [data-field]", (all) => all.filter((one) => one.checkVisibility()).map((one) => one.dataset.field));
+  const strength = ["measuredPull", "gripRight", "gripLeft", "age", "sex"];
+  assert.deepEqual(await asked(), ["bodyMass", "climbHeight", "rig", ...strength, "stature"]);
+  const legends = (await page.locator(".wanted legend:visible").allInnerTexts()).join("; ");
+  assert.match(legends, /a pull you measured, the best evidence; or your grip, used when there is no pull; or your age and sex, used when there is neither/u);
+  await box(page, "rig").selectOption("ground-3");
+  assert.deepEqual(await asked(), ["bodyMass", "climbHeight", "rig", "helperPull"], "who hauls from the ground asks nothing of the climber's arms");
+  await page.locator("summary", { hasText: "What you measured" }).click();
+  assert.equal(await page.locator("legend:visible", { hasText: "Your pull" }).count(), 0, "no heading over nothing");
+});
+
+test("every rig is asked for its own parts and no others", async () => {
+  const page = await opened();
+  await page.locator("summary", { hasText: "Your rig’s parts" }).click();
+  const turns = async (rig) => {
+    await box(page, "rig").selectOption(rig);
+    return page.$$eval("[data-field*=Turn]", (all) => all.filter((one) => one.checkVisibility()).map((one) => one.dataset.field).join(" "));
+  };
+  const pair = "upperTurn lowerTurn";
+  const pairs = `${pair} upperTurn2 lowerTurn2`;
+  for (const [rig, parts] of Object.entries({
+    "hand-over-hand": "", "moving-rope": "topTurn",
+    "tail-3": pair, "tail-5": pairs, "tail-7": `${pairs} upperTurn3 lowerTurn3`,
+    "haul-cord-2": "upperTurn", "haul-cord-3": pair, "haul-cord-4": `${pair} upperTurn2`, "haul-cord-5": pairs,
+    "ground-1": "topTurn", "ground-3": `topTurn ${pair}`, "ground-5": `topTurn ${pairs}`, "ground-9": `topTurn ${pairs}`,
+  })) assert.equal(await turns(rig), parts, rig);
 });
 
 test("the hint on units promises what every box takes", async () => {
@@ -254,11 +284,11 @@ test("another unit system changes the answers and never what was typed", async (
 test("a form filled wrongly throughout loses nothing and names every box", async () => {
   const page = await opened();
   for (const group of await page.locator("form > details > summary").all()) await group.click();
-  await box(page, "rig").selectOption("tail-3");
+  await box(page, "rig").selectOption("tail-7"); // the rig of the most parts
   await box(page, "backup").selectOption("tail-knot");
   const wrong = ["1,200", "-4", "abc", "1e999", "12 parsecs", "NaN", "nought", "1.2.3"];
-  const names = await page.$$eval("form [data-field] input", (all) => all.map((one) => one.name));
-  assert.ok(names.length >= 12, `${names.length} boxes`);
+  const names = await page.$$eval("form [data-field] input", (all) => all.filter((one) => one.checkVisibility()).map((one) => one.name));
+  assert.ok(names.length >= 20, `${names.length} boxes`);
   for (const [i, name] of names.entries()) await box(page, name).fill(wrong[i % wrong.length]);
   await settled(page);
   const tidied = await boxes(page);

@@ -131,6 +131,7 @@ test("no words of the drawing lie on other words", async () => {
   for (const rig of ["tail-3", "hand-over-hand"].flatMap((rig) => ["none", "second-hitch", "tail-knot"].map((backup) => `${rig}&backup=${backup}`))) {
     const page = await site.page();
     await page.goto(`${site.url}#v=1&q=can-i-climb&f=1&u=si&bodyMass=140kg&climbHeight=20m&rig=${rig}`);
+    await settled(page); // the drawing is made anew with the full answer
     assert.ok((await page.locator(".rig-drawing text").count()) > 5);
     const overlaps = await page.$$eval(".rig-drawing text", (all) => {
       const placed = all.map((one) => ({ text: one.textContent, at: one.getBoundingClientRect() }));

@@ -54,6 +54,7 @@ test("the picture has every drawn item's length beside it, inside its frame and 
   for (const rest of ["crotchHeight=11m&anchor=base", "crotchHeight=11m&anchor=canopy", "crotchHeight=4m&anchor=base", "crotchHeight=60m&anchor=canopy"]) {
     for (const width of [320, 1280]) {
       const page = await opened(plan(rest), { viewport: { width, height: 900 } });
+      await settled(page); // the picture is made anew with the full answer
       const svg = page.locator(".state[open] svg[role=img]");
       const items = await page.locator(".state[open] tbody tr").evaluateAll((all) => all.map((row) => [...row.cells].map((cell) => cell.textContent)));
       const texts = await svg.locator("text").allTextContents();
