@@ -157,8 +157,7 @@ pub fn hand_over_hand(backup: Backup) -> Result<Rig, Fault> {
 /// None that a caller can cause.
 pub fn moving_rope(backup: Backup) -> Result<Rig, Fault> {
     let (tree, climber) = (0, 1);
-    let mut stops =
-        vec![Stop::tied(climber, "tie at the harness"), Stop::turn(tree, "crotch"), Stop::hand(climber, "hands")];
+    let mut stops = vec![Stop::tied(climber, "harness tie"), Stop::turn(tree, "crotch"), Stop::hand(climber, "hands")];
     push_lower_hitch(&mut stops, climber, backup);
     stops.push(Stop::free());
     Rig::new(bodies(&[BodyKind::Tree, BodyKind::Climber]), vec![Rope::new("climbing rope", stops)])
@@ -187,7 +186,7 @@ fn tail(pairs: usize, backup: Backup) -> Result<Rig, Fault> {
 fn haul_cord(turns: usize, backup: Backup) -> Result<Rig, Fault> {
     let mut main = up_to_the_lower_hitch(backup);
     main.push(Stop::free());
-    let (start, noun) = if turns % 2 == 1 { (CLIMBER, "tie at the harness") } else { (CARRIAGE, "tie at the hitch") };
+    let (start, noun) = if turns % 2 == 1 { (CLIMBER, "harness tie") } else { (CARRIAGE, "hitch tie") };
     let mut cord = vec![Stop::tied(start, noun)];
     push_turns(&mut cord, CLIMBER + CARRIAGE - start, turns);
     self_haul(cord, Some(main))
@@ -235,7 +234,7 @@ fn ground_haul(moving: usize, pairs: usize) -> Result<Rig, Fault> {
     kinds.resize(1 + moving, BodyKind::Carriage);
     kinds.extend([BodyKind::Climber, BodyKind::Ground]);
     let ground = moving + 2;
-    let mut stops = vec![Stop::tied(moving + 1, "tie at the harness"), Stop::turn(0, "crotch")];
+    let mut stops = vec![Stop::tied(moving + 1, "harness tie"), Stop::turn(0, "crotch")];
     for hitch in 1..=moving {
         stops.push(Stop::hitch(hitch, if hitch == 1 { "hauling hitch" } else { "second hauling hitch" }));
         for pair in (0..pairs).rev() {

@@ -100,7 +100,8 @@ export function rigLayout(drawing) {
     return { noun: rope.noun, stops, strands: rope.strands };
   });
   lowerHands(ropes.map((rope) => rope.stops));
-  const dense = column > MOST_ROOMY_COLUMNS;
+  // Where a second rope is tied beside the first, words would lie on one another.
+  const dense = column > MOST_ROOMY_COLUMNS || ropes.length > 1;
   const pitch = dense ? DENSE_PITCH : PITCH;
   const x = (c) => GUTTER + 18 + c * pitch;
   const levels = bands(drawing.levels, ropes.flatMap((rope) => rope.stops), pitch);

@@ -56,7 +56,11 @@ impl Reeved {
             }
         }
         if self.upper_turns().is_some() {
-            asked.extend([&HITCH_DRAG.row, &STACK_LENGTH.row]);
+            asked.push(&STACK_LENGTH.row);
+            // On a haul cord's rig no load passes the lower hitch while it slides.
+            if self.rig.ropes().len() == 1 {
+                asked.push(&HITCH_DRAG.row);
+            }
         }
         asked
     }
