@@ -1,0 +1,86 @@
+//! Links as they were published, and what they came to: the same inputs for ever, and with the same version of the
+//! figures the same answer.
+//!
+//! `data/golden.tsv`: a link, and every figure of its answer as likely, low and high in SI. When a change is meant to
+//! alter an answer, raise `link::FIGURES`, say so in CHANGELOG.md, and add rows for the new version: the old rows stay,
+//! and are from then on only read. `GOLDEN=write cargo test --test golden` fills in the figures of rows that have none.
+#![cfg(not(target_arch = "wasm32"))]
+#![allow(clippy::expect_used, clippy::panic, reason = "a row that is out of order fails the test")]
+
+use boughline::link::{self, FIGURES, Link, Notice};
+use boughline::question::{Effort, Question, can_i_climb, rope_length};
+use boughline::words::{Figure, report, rope_report};
+
+const TABLE: &str = "tests/data/golden.tsv";
+
+fn rows() -> Vec<(String, String)> {
+    let text = std::fs::read_to_string(TABLE).expect("the table is there");
+    let row = |line: &str| {
+        line.split_once('\t')
+            .map_or((line.to_owned(), String::new()), |(link, figures)| (link.to_owned(), figures.to_owned()))
+    };
+    text.lines().map(row).collect()
+}
+
+/// Every figure of the answer to a link, in the order they are shown.
+fn figures(link: &Link) -> String {
+    let figures: Vec<Figure> = match link.question {
+        Some(Question::CanIClimb) => {
+            let inputs = can_i_climb::Inputs::of(&link.draft).expect("in order");
+            report(&can_i_climb::ask(&inputs, Effort::FULL), link.view).figures
+        }
+        Some(Question::RopeLength) => {
+            let inputs = rope_length::Inputs::of(&link.draft).expect("in order");
+            rope_report(&rope_length::ask(&inputs), link.view).figures
+        }
+        _ => panic!("no question that is known here"),
+    };
+    let number = |value: Option<f64>| value.map_or("endless".to_owned(), |value| format!("{value:?}"));
+    let one = |figure: &Figure| {
+        format!("{}={},{},{}", figure.id, number(figure.value), number(figure.low), number(figure.high))
+    };
+    figures.iter().map(one).collect::<Vec<_>>().join(" ")
+}
+
+fn is_of_these_figures(link: &str) -> bool {
+    link.contains(&format!("&f={FIGURES}&"))
+}
+
+#[test]
+fn every_published_link_is_read_whole() {
+    for (link, _) in rows() {
+        let read = link::read(&link);
+        let others = read.notices.iter().filter(|notice| !matches!(notice, Notice::OtherFigures(_))).count();
+        assert_eq!((others, read.question.is_some()), (0, true), "{link}: {:?}", read.notices);
+        assert_eq!(read.notices.is_empty(), is_of_these_figures(&link), "{link}");
+    }
+}
+
+#[test]
+fn a_link_of_these_figures_is_written_as_it_was() {
+    for (link, _) in rows().into_iter().filter(|(link, _)| is_of_these_figures(link)) {
+        let read = link::read(&link);
+        let question = read.question.expect("read whole");
+        assert_eq!(link::write(question, &read.draft, read.view), Some(link));
+    }
+}
+
+#[test]
+fn a_link_of_these_figures_comes_to_what_it_came_to() {
+    let mut rows = rows();
+    let write = std::env::var("GOLDEN").is_ok_and(|what| what == "write");
+    let mut checked = 0;
+    for (link, wanted) in rows.iter_mut().filter(|(link, _)| is_of_these_figures(link)) {
+        let found = figures(&link::read(link));
+        if write && wanted.is_empty() {
+            wanted.clone_from(&found);
+        }
+        assert_eq!(found, *wanted, "{link}: another answer needs another version of the figures");
+        checked += 1;
+    }
+    if write {
+        let lines: Vec<String> = rows.iter().map(|(link, figures)| format!("{link}\t{figures}\n")).collect();
+        std::fs::write(TABLE, lines.concat()).expect("the table can be written");
+    }
+    assert!(checked >= 20, "some twenty plans of these figures");
+}
