@@ -111,12 +111,12 @@ test("boxes that the chosen rig has no use for are put away, keep what is in the
   await fillNeeded(page);
   await page.locator("summary", { hasText: "Your rig’s parts" }).click();
   const shown = async () => (await page.$$eval("details [data-for] [data-field]", (all) => all.filter((one) => one.checkVisibility()).map((one) => one.dataset.field))).join(" ");
-  assert.equal(await shown(), "upperTurn upperEfficiency lowerTurn lowerEfficiency stackLength");
+  assert.equal(await shown(), "upperTurn upperEfficiency lowerTurn lowerEfficiency hitchDrag stackLength setback backup");
   await box(page, "backup").selectOption("tail-knot");
   assert.match(await shown(), /knotSlack/u);
   await box(page, "stackLength").fill("50 cm");
   await box(page, "rig").selectOption("hand-over-hand");
-  assert.equal(await shown(), "knotSlack");
+  assert.equal(await shown(), "setback backup knotSlack");
   await settled(page);
   assert.match(page.url(), /stackLength=50cm/u, "still in the link");
   await box(page, "rig").selectOption("tail-3");
@@ -124,7 +124,7 @@ test("boxes that the chosen rig has no use for are put away, keep what is in the
   await box(page, "stackLength").fill("long");
   await box(page, "rig").selectOption("hand-over-hand");
   await settled(page);
-  assert.equal(await shown(), "stackLength knotSlack");
+  assert.equal(await shown(), "stackLength setback backup knotSlack");
   assert.ok(await problem(page, "stackLength").isVisible());
 });
 
