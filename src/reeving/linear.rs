@@ -33,10 +33,12 @@ impl<N: Number> Equations<N> {
         self.count
     }
 
+    #[inline(never)]
     pub(super) fn at(&self, row: usize, column: usize) -> N {
         self.cells.get(row * self.width() + column).copied().unwrap_or(N::ZERO)
     }
 
+    #[inline(never)]
     fn set(&mut self, row: usize, column: usize, to: N) {
         let width = self.width();
         if let Some(cell) = self.cells.get_mut(row * width + column) {

@@ -58,26 +58,30 @@ pub fn statics(rig: &Rig, motion: &Motion, losses: &Losses, drive: &Drive) -> Re
         return Err(Fault::TooLarge);
     }
     let nothing = Span { low: f64::INFINITY, high: f64::NEG_INFINITY };
-    let mut forces = Forces {
-        strands: rig.ropes.iter().map(|rope| vec![nothing; rope.stops.len().saturating_sub(1)]).collect(),
-        bodies: vec![nothing; rig.bodies.len()],
-        load: nothing,
-    };
+    let mut forces = Forces { strands: Vec::new(), bodies: Vec::new(), load: nothing };
     for choice in 0..1_usize << resting.len() {
         let along = Propagation { rig, motion, losses, drive: &drive, resting: &resting, choice };
         let (strands, bodies) = balanced(&along)?;
-        let spans = forces.strands.iter_mut().flatten().chain(&mut forces.bodies);
-        for (span, value) in spans.zip(strands.iter().flatten().chain(&bodies)) {
-            let value = value * size;
-            span.low = span.low.min(value);
-            span.high = span.high.max(value);
+        forces.strands.resize(strands.len(), Vec::new());
+        for (spans, values) in forces.strands.iter_mut().zip(&strands) {
+            widen(spans, values, size);
         }
+        widen(&mut forces.bodies, &bodies, size);
     }
     if let Some(load) = rig.body(BodyKind::Climber).and_then(|climber| forces.bodies.get(climber)) {
         forces.load = *load;
     }
     let moves = motion.phase.hand == HandDoes::Off || forces.load.low > 0.0;
     if moves { Ok(forces) } else { Err(Fault::NotMoved) }
+}
+
+/// Widens the spans to values that are still to be multiplied by one.
+fn widen(spans: &mut Vec<Span>, values: &[f64], by: f64) {
+    spans.resize(values.len(), Span { low: f64::INFINITY, high: f64::NEG_INFINITY });
+    for (span, value) in spans.iter_mut().zip(values) {
+        span.low = span.low.min(value * by);
+        span.high = span.high.max(value * by);
+    }
 }
 
 /// The sliding hitches, by rope and stop, that no tension pulls along their rope: a hand or a tether must tend them.
