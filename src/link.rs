@@ -120,7 +120,9 @@ pub fn read(text: &str) -> Link {
                 notice
             }
         };
-        link.notices.extend(notice);
+        if let Some(notice) = notice {
+            link.notices.push(notice);
+        }
     }
     link
 }

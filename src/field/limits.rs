@@ -1,7 +1,7 @@
 //! Limits of a quantity.
 
 use super::{Reading, Refusal, Spread};
-use crate::quantity::{Dimension, Unit, ending, read, units};
+use crate::quantity::{Dimension, Unit, ending, read, units_of};
 
 /// Limits of a quantity.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -46,7 +46,7 @@ impl Limits {
     fn other_unit(&self, text: &str) -> Option<String> {
         let is_of_unit = |c: char| c.is_ascii_alphabetic() || matches!(c, ' ' | '/' | '-' | '°');
         let (number, _) = ending(text.trim(), is_of_unit);
-        for unit in units().filter(|unit| unit.dimension == self.dimension) {
+        for unit in units_of(self.dimension) {
             let guess = format!("{number} {}", unit.symbol);
             if read(&guess, self.dimension, None).is_ok_and(|si| self.contain(si)) {
                 return Some(guess);

@@ -75,6 +75,7 @@ pub use power::{Power, WATT};
 pub use ratio::{PERCENT, Ratio};
 pub use read::{read, tidy};
 pub use speed::{FOOT_A_MINUTE, METRE_A_MINUTE, METRE_A_SECOND, Speed};
+pub(crate) use table::{si_unit, units_of};
 pub use table::{unit, units};
 pub use unit::Unit;
 pub use write::written;

@@ -39,11 +39,33 @@ pub fn unit(symbol: &str) -> Option<&'static Unit> {
     units().find(|unit| unit.symbol == symbol)
 }
 
+/// The units of a dimension.
+pub(crate) const fn units_of(dimension: Dimension) -> &'static [&'static Unit] {
+    family(dimension).units
+}
+
+/// The unit of a dimension whose size is one, if it has one.
+pub(crate) const fn si_unit(dimension: Dimension) -> Option<&'static Unit> {
+    family(dimension).si
+}
+
 /// The unit that people write `word`: in exactly these letters, or in any case where that leaves only one.
 pub(super) fn unit_written(word: &str) -> Option<&'static Unit> {
-    units().find(|unit| unit.is_written(word)).or_else(|| {
-        let mut candidates = units().filter(|unit| unit.is_written_in_any_case(word));
-        let first = candidates.next();
-        if candidates.next().is_none() { first } else { None }
-    })
+    for is_it in [Unit::is_written, Unit::is_written_in_any_case] {
+        let mut found = None;
+        for dimension in Dimension::ALL {
+            for unit in units_of(dimension) {
+                if is_it(unit, word) {
+                    if found.is_some() {
+                        return None;
+                    }
+                    found = Some(*unit);
+                }
+            }
+        }
+        if found.is_some() {
+            return found;
+        }
+    }
+    None
 }

@@ -55,9 +55,16 @@ impl Drive {
 
     /// The same drive with every force divided by one.
     pub(super) fn over(&self, by: f64) -> Self {
-        match self {
-            Self::Pull(pull, helpers) => Self::Pull(pull / by, helpers.iter().map(|force| force / by).collect()),
-            Self::Load(load) => Self::Load(load / by),
+        let mut drive = self.clone();
+        match &mut drive {
+            Self::Pull(pull, helpers) => {
+                *pull /= by;
+                for force in helpers {
+                    *force /= by;
+                }
+            }
+            Self::Load(load) => *load /= by,
         }
+        drive
     }
 }

@@ -120,7 +120,10 @@ fn fall(rig: &Rig, loss: Loss) -> Option<f64> {
         }
         equations.push(&pulls, Fraction::from(i64::from(body.kind == BodyKind::Climber)));
     }
-    let slack: Vec<f64> = runs.iter().map(|run| run.slack).collect();
+    let mut slack = Vec::new();
+    for run in &runs {
+        slack.push(run.slack);
+    }
     least_cost(&equations, &slack)
 }
 

@@ -91,7 +91,10 @@ pub(super) enum Solution<N> {
 /// # Guarantees
 /// A contradiction is reported before looseness. Equations may outnumber the unknowns if they agree.
 pub(super) fn solution<N: Number>(mut equations: Equations<N>) -> Solution<N> {
-    let mut order: Vec<usize> = (0..equations.count()).collect();
+    let mut order = Vec::new();
+    for row in 0..equations.count() {
+        order.push(row);
+    }
     let mut done = 0;
     let mut loose = None;
     for column in 0..equations.unknowns {
@@ -117,10 +120,14 @@ pub(super) fn solution<N: Number>(mut equations: Equations<N>) -> Solution<N> {
             return Solution::Stuck(order.get(row).copied().unwrap_or(row));
         }
     }
-    match loose {
-        Some(column) => Solution::Loose(column),
-        None => Solution::Unique((0..done).map(|row| equations.right(row)).collect()),
+    if let Some(column) = loose {
+        return Solution::Loose(column);
     }
+    let mut found = Vec::new();
+    for row in 0..done {
+        found.push(equations.right(row));
+    }
+    Solution::Unique(found)
 }
 
 /// Two places of a list change their contents.

@@ -30,7 +30,10 @@ pub(super) fn least_cost(equations: &Equations<Fraction>, costs: &[f64]) -> Opti
         }
         tableau.push(&cells, sign.times(equations.right(row)));
     }
-    let mut basis: Vec<usize> = (unknowns..unknowns + count).collect();
+    let mut basis = Vec::new();
+    for made in unknowns..unknowns + count {
+        basis.push(made);
+    }
     let mut cost = None;
     for _ in 0..MOST_STEPS {
         // The right-hand side first, which says whether made unknowns are left, then the first column that lowers them,

@@ -5,7 +5,7 @@ use super::misread::misread_words;
 use super::phrase::{listed, noun, sentence, short};
 use crate::error::{Error, Reason};
 use crate::field::{Kind, Limits, Named, Refusal, Row};
-use crate::quantity::{Dimension, Ratio, View, plain, units, written};
+use crate::quantity::{Dimension, Ratio, View, plain, si_unit, written};
 
 /// The errors as people read them.
 #[must_use]
@@ -100,8 +100,10 @@ fn refused(name: &str, refusal: &Refusal, row: Option<&Row>, view: View) -> Stri
 /// A number that a program said, in the SI unit that it stands for.
 fn number_said(si: f64, dimension: Dimension, view: View) -> String {
     let number = short(si, view);
-    let unit = units().find(|unit| unit.dimension == dimension && unit.size.to_bits() == 1.0_f64.to_bits());
-    unit.map_or_else(|| number.clone(), |unit| format!("{number} {}", unit.symbol))
+    match si_unit(dimension) {
+        Some(unit) => format!("{number} {}", unit.symbol),
+        None => number,
+    }
 }
 
 /// What would be taken.
