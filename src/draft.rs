@@ -118,22 +118,30 @@ impl<'a> Reader<'a> {
 
     /// The value of a field that must be said.
     pub fn need<T: Value>(&mut self, field: &Field<T>) -> Option<T> {
-        if !self.says(&field.row) {
-            self.note(Error::of(field.row.id, Reason::Needed));
+        self.needed(&field.row).and_then(T::of)
+    }
+
+    fn needed(&mut self, row: &Row) -> Option<Reading> {
+        if !self.says(row) {
+            self.note(Error::of(row.id, Reason::Needed));
         }
-        self.maybe(field)
+        self.reading(row)
     }
 
     /// The value of a choice, or the default of its row.
     pub fn chosen<T: Value>(&mut self, field: &Field<T>) -> Option<T> {
-        self.reading(&field.row).or_else(|| self.likely_choice(&field.row)).and_then(T::of)
+        self.choice(&field.row).and_then(T::of)
     }
 
     /// The value of a quantity without a range, or the default of its row with its range.
     pub fn spread<Q: Quantity>(&mut self, field: &Field<Q>) -> Option<Spread> {
-        match (self.reading(&field.row), field.row.kind) {
+        self.spread_of(&field.row)
+    }
+
+    fn spread_of(&mut self, row: &Row) -> Option<Spread> {
+        match (self.reading(row), row.kind) {
             (Some(Reading::Si(si)), _) => Some(Spread::point(si)),
-            (_, Kind::Quantity(limits)) if !self.says(&field.row) => limits.likely,
+            (_, Kind::Quantity(limits)) if !self.says(row) => limits.likely,
             _ => None,
         }
     }
@@ -147,8 +155,8 @@ impl<'a> Reader<'a> {
     /// Whether an option was chosen in a field.
     #[must_use]
     pub fn chooses<T: Value + PartialEq>(&self, field: &Field<T>, option: T) -> bool {
-        let said = self.draft.get(field.row.id);
-        said.is_some_and(|said| field.row.reading(said).ok().and_then(T::of) == Some(option))
+        let reading = self.draft.get(field.row.id).and_then(|said| field.row.reading(said).ok());
+        reading.and_then(T::of) == Some(option)
     }
 
     /// Whether a field has its default: a choice that is the default one, said or not, or a quantity that was not said.
@@ -172,12 +180,12 @@ impl<'a> Reader<'a> {
         }
     }
 
-    fn likely_choice(&self, row: &Row) -> Option<Reading> {
+    fn choice(&mut self, row: &Row) -> Option<Reading> {
         match row.kind {
             Kind::Choice { options, likely: Some(id) } if !self.says(row) => {
                 options.iter().position(|option| option.id == id).map(Reading::Choice)
             }
-            _ => None,
+            _ => self.reading(row),
         }
     }
 

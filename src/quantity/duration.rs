@@ -59,13 +59,13 @@ fn written(si: f64, view: View) -> String {
     let seconds = rounded(si, 0);
     let minutes = rounded(MINUTE.count(si), 0);
     if si < 10.0 {
-        format!("{} s", at_most(si, 1, view))
+        at_most(si, 1, view) + " s"
     } else if seconds < SIXTY {
-        format!("{} s", at_most(seconds, 0, view))
+        at_most(seconds, 0, view) + " s"
     } else if si < 2.0 * SIXTY {
         in_two(seconds, "min", "s", view)
     } else if minutes < SIXTY {
-        format!("{} min", at_most(minutes, 0, view))
+        at_most(minutes, 0, view) + " min"
     } else {
         in_two(minutes, "h", "min", view)
     }

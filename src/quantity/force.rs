@@ -71,10 +71,8 @@ counted_in! {
 
 fn written(si: f64, view: View) -> String {
     match view.system {
-        System::Si if rounded(si, 0) >= 1000.0 => {
-            format!("{} kN", at_most(KILONEWTON.count(si), 2, view))
-        }
-        System::Si => format!("{} N", whole_from_ten(si, view)),
-        System::Us => format!("{} lbf", whole_from_ten(POUND_FORCE.count(si), view)),
+        System::Si if rounded(si, 0) >= 1000.0 => at_most(KILONEWTON.count(si), 2, view) + " kN",
+        System::Si => whole_from_ten(si, view) + " N",
+        System::Us => whole_from_ten(POUND_FORCE.count(si), view) + " lbf",
     }
 }

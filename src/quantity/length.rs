@@ -97,15 +97,15 @@ fn metric(si: f64, view: View) -> String {
     if millimetres == 0.0 {
         "0 m".to_owned()
     } else if millimetres < 10.0 {
-        format!("{} mm", at_most(millimetres, 1, view))
+        at_most(millimetres, 1, view) + " mm"
     } else if centimetres < 10.0 {
-        format!("{} cm", at_most(centimetres, 1, view))
+        at_most(centimetres, 1, view) + " cm"
     } else if rounded(centimetres, 0) < 100.0 {
-        format!("{} cm", at_most(centimetres, 0, view))
+        at_most(centimetres, 0, view) + " cm"
     } else if si < 10.0 {
-        format!("{} m", at_most(si, 2, view))
+        at_most(si, 2, view) + " m"
     } else {
-        format!("{} m", at_most(si, 1, view))
+        at_most(si, 1, view) + " m"
     }
 }
 
@@ -115,13 +115,13 @@ fn feet_and_inches(si: f64, view: View) -> String {
         return "0 ft".to_owned();
     }
     if inches < 2.0 * INCHES_TO_A_FOOT {
-        return format!("{} in", at_most(inches, 1, view));
+        return at_most(inches, 1, view) + " in";
     }
     let whole = rounded(INCH.count(si), 0);
     let feet = (whole / INCHES_TO_A_FOOT).floor();
     let left = whole - feet * INCHES_TO_A_FOOT;
     if left == 0.0 {
-        format!("{} ft", at_most(feet, 0, view))
+        at_most(feet, 0, view) + " ft"
     } else {
         format!("{} ft {} in", at_most(feet, 0, view), at_most(left, 0, view))
     }

@@ -77,8 +77,8 @@ impl Mass {
 
 fn written(si: f64, view: View) -> String {
     match view.system {
-        System::Si if si < 100.0 => format!("{} kg", at_most(si, 1, view)),
-        System::Si => format!("{} kg", at_most(si, 0, view)),
-        System::Us => format!("{} lb", at_most(POUND.count(si), 0, view)),
+        System::Si if si < 100.0 => at_most(si, 1, view) + " kg",
+        System::Si => at_most(si, 0, view) + " kg",
+        System::Us => at_most(POUND.count(si), 0, view) + " lb",
     }
 }
