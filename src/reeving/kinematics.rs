@@ -44,9 +44,10 @@ impl Motion {
 /// Geometry.
 pub fn kinematics(rig: &Rig, phase: &Phase) -> Result<Motion, Fault> {
     for (at, rope) in rig.ropes.iter().enumerate() {
-        if phase.runs(rope).iter().any(|run| (run.start == End::Free) == (run.end == End::Free) && run.is_helped(rope))
-        {
-            return Err(Fault::HandPullsNothing { rope: at });
+        for run in phase.runs(rope) {
+            if (run.start == End::Free) == (run.end == End::Free) && run.is_helped(rope) {
+                return Err(Fault::HandPullsNothing { rope: at });
+            }
         }
     }
     let taken = match phase.hand {
@@ -62,9 +63,15 @@ pub fn kinematics(rig: &Rig, phase: &Phase) -> Result<Motion, Fault> {
     let mut row_ropes = Vec::new();
     for (at, rope) in rig.ropes.iter().enumerate() {
         let stretch = Stretch::new(rope, phase, taken).ok_or(Fault::HandPullsNothing { rope: at })?;
-        for run in phase.runs(rope).iter().filter(|run| !run.is_loose()) {
+        for run in phase.runs(rope) {
+            if run.is_loose() {
+                continue;
+            }
             let mut grows = vec![0; rig.bodies.len()];
-            let drawn: i64 = (run.first..run.last).map(|strand| stretch.grow(strand, &mut grows)).sum();
+            let mut drawn = 0;
+            for strand in run.first..run.last {
+                drawn += stretch.grow(strand, &mut grows);
+            }
             let mut factors = Vec::new();
             for &body in &moving {
                 factors.push(Fraction::from(grows.get(body).copied().unwrap_or(0)));
@@ -99,12 +106,11 @@ pub fn kinematics(rig: &Rig, phase: &Phase) -> Result<Motion, Fault> {
 }
 
 fn still(rig: &Rig, phase: &Phase) -> Motion {
-    Motion {
-        phase: phase.clone(),
-        rises: vec![Fraction::ZERO; rig.bodies.len()],
-        passes: rig.ropes.iter().map(|rope| vec![Fraction::ZERO; rope.stops.len()]).collect(),
-        rope_per_rise: None,
+    let mut passes = Vec::new();
+    for rope in &rig.ropes {
+        passes.push(vec![Fraction::ZERO; rope.stops.len()]);
     }
+    Motion { phase: phase.clone(), rises: vec![Fraction::ZERO; rig.bodies.len()], passes, rope_per_rise: None }
 }
 
 /// The rope that passes each stop towards the last one: what the strands before it lose, or those behind it gain.
@@ -114,8 +120,11 @@ fn passes(rope: &Rope, phase: &Phase, rises: &[Fraction]) -> Vec<Fraction> {
     let Some(stretch) = Stretch::new(rope, phase, taken) else { return passes };
     let rate = |strand: usize| {
         let mut grows = vec![0; rises.len()];
-        let drawn = Fraction::from(stretch.grow(strand, &mut grows));
-        grows.iter().zip(rises).fold(drawn, |sum, (factor, rise)| sum.plus(Fraction::from(*factor).times(*rise)))
+        let mut sum = Fraction::from(stretch.grow(strand, &mut grows));
+        for (factor, rise) in grows.iter().zip(rises) {
+            sum = sum.plus(Fraction::from(*factor).times(*rise));
+        }
+        sum
     };
     for run in phase.runs(rope) {
         let mut passing = Fraction::ZERO;

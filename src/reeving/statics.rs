@@ -57,14 +57,17 @@ pub fn statics(rig: &Rig, motion: &Motion, losses: &Losses, drive: &Drive) -> Re
     if resting.len() > MOST_RESTING {
         return Err(Fault::TooLarge);
     }
-    let nothing = Span { low: f64::INFINITY, high: f64::NEG_INFINITY };
-    let mut forces = Forces { strands: Vec::new(), bodies: Vec::new(), load: nothing };
+    let mut forces = Forces { strands: Vec::new(), bodies: Vec::new(), load: Span { low: 0.0, high: 0.0 } };
     for choice in 0..1_usize << resting.len() {
         let along = Propagation { rig, motion, losses, drive: &drive, resting: &resting, choice };
         let (strands, bodies) = balanced(&along)?;
-        forces.strands.resize(strands.len(), Vec::new());
-        for (spans, values) in forces.strands.iter_mut().zip(&strands) {
-            widen(spans, values, size);
+        for (at, values) in strands.iter().enumerate() {
+            if forces.strands.len() == at {
+                forces.strands.push(Vec::new());
+            }
+            if let Some(spans) = forces.strands.get_mut(at) {
+                widen(spans, values, size);
+            }
         }
         widen(&mut forces.bodies, &bodies, size);
     }
@@ -77,10 +80,12 @@ pub fn statics(rig: &Rig, motion: &Motion, losses: &Losses, drive: &Drive) -> Re
 
 /// Widens the spans to values that are still to be multiplied by one.
 fn widen(spans: &mut Vec<Span>, values: &[f64], by: f64) {
-    spans.resize(values.len(), Span { low: f64::INFINITY, high: f64::NEG_INFINITY });
-    for (span, value) in spans.iter_mut().zip(values) {
-        span.low = span.low.min(value * by);
-        span.high = span.high.max(value * by);
+    for (at, value) in values.iter().enumerate() {
+        let value = value * by;
+        match spans.get_mut(at) {
+            Some(span) => *span = Span { low: span.low.min(value), high: span.high.max(value) },
+            None => spans.push(Span { low: value, high: value }),
+        }
     }
 }
 

@@ -21,9 +21,10 @@ pub(super) type Resting = (usize, usize);
 pub(super) fn resting(rig: &Rig, motion: &Motion) -> Vec<Resting> {
     let mut found = Vec::new();
     for (at, rope) in rig.ropes.iter().enumerate() {
-        for run in motion.phase.runs(rope).iter().filter(|run| !run.is_loose() || run.is_helped(rope)) {
+        for run in motion.phase.runs(rope) {
+            let loaded = !run.is_loose() || run.is_helped(rope);
             for stop in run.first + 1..run.last {
-                if motion.pass(at, stop).is_nought() && loses(motion, at, rope, stop) {
+                if loaded && motion.pass(at, stop).is_nought() && loses(motion, at, rope, stop) {
                     found.push((at, stop));
                 }
             }
