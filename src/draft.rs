@@ -46,34 +46,26 @@ impl Draft {
 
     /// Says something in a field, whatever was said there before.
     pub fn put(&mut self, id: &str, said: Said) {
-        match self.place(id) {
-            Ok(place) => {
-                if let Some((_, old)) = self.said.get_mut(place) {
-                    *old = said;
-                }
-            }
-            Err(_) => {
-                self.said.push((id.to_owned(), said));
-                settle(&mut self.said, |(one, _), (other, _)| one > other);
+        for (known, old) in &mut self.said {
+            if known == id {
+                *old = said;
+                return;
             }
         }
+        self.said.push((id.to_owned(), said));
+        settle(&mut self.said, |(one, _), (other, _)| one > other);
     }
 
     /// What was said in a field.
     #[must_use]
     pub fn get(&self, id: &str) -> Option<&Said> {
-        let (_, said) = self.said.get(self.place(id).ok()?)?;
+        let (_, said) = self.said.iter().find(|(known, _)| known == id)?;
         Some(said)
     }
 
     /// The ids of the fields in which something was said, in order.
     pub fn ids(&self) -> impl Iterator<Item = &str> {
         self.said.iter().map(|(id, _)| id.as_str())
-    }
-
-    /// Where a field stands, or would stand.
-    fn place(&self, id: &str) -> Result<usize, usize> {
-        self.said.binary_search_by(|(known, _)| known.as_str().cmp(id))
     }
 }
 

@@ -51,7 +51,7 @@ pub(super) fn reading(text: &str, dimension: Dimension, default: Option<&'static
     if text.is_empty() {
         return Err(Misread::Empty);
     }
-    if text.chars().nth(LONGEST).is_some() {
+    if text.chars().count() > LONGEST {
         return Err(Misread::TooLong);
     }
     let unsigned = behind(text, is_minus);

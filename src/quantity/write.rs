@@ -27,6 +27,6 @@ pub fn written(si: f64, dimension: Dimension, view: View) -> String {
     if size.is_empty() || size.starts_with(NO_FIGURE) {
         return NO_FIGURE.to_owned();
     }
-    let rounds_to_nothing = !size.contains(|character: char| matches!(character, '1'..='9'));
+    let rounds_to_nothing = size.bytes().all(|byte| !matches!(byte, b'1'..=b'9'));
     if si < 0.0 && !rounds_to_nothing { format!("−{size}") } else { size }
 }

@@ -79,7 +79,7 @@ const NO_SCALE: f64 = 1e6;
 /// "a length", "an angle".
 fn one(dimension: Dimension) -> String {
     let noun = dimension.noun();
-    let article = if noun.starts_with(['a', 'e']) { "an " } else { "a " };
+    let article = if matches!(noun.bytes().next(), Some(b'a' | b'e')) { "an " } else { "a " };
     article.to_owned() + noun
 }
 
