@@ -33,9 +33,9 @@ impl Reading {
         let mut total = 0.0;
         let mut last = None;
         for &(number, unit) in &self.parts {
-            total = match unit.and_then(Unit::bigger).filter(|_| last.is_some()) {
-                Some((_, count)) => total * count + number,
-                None => number,
+            total = match (last, unit.and_then(Unit::bigger)) {
+                (Some(_), Some((_, count))) => total * count + number,
+                _ => number,
             };
             last = unit;
         }
@@ -119,15 +119,16 @@ fn with_units(mut parts: Parts, dimension: Dimension, default: Option<&'static U
 
 /// Nothing, if each part is less than one of the part before it and may be written after it.
 fn in_falling_order(parts: &[(f64, Option<&'static Unit>)]) -> Result<(), Misread> {
-    for (&(ahead, first), &(number, second)) in parts.iter().zip(parts.iter().skip(1)) {
-        let (Some(first), Some(second)) = (first, second) else {
-            continue;
-        };
+    let mut before: Option<(f64, &'static Unit)> = None;
+    for &(number, unit) in parts {
+        let Some(second) = unit else { continue };
+        let Some((ahead, first)) = before.replace((number, second)) else { continue };
         if first == second || is_part_of(first, second) {
             return Err(Misread::Unordered);
         }
-        let Some((_, count)) = second.bigger().filter(|&(bigger, _)| bigger == first) else {
-            return Err(Misread::Unpaired { first, second });
+        let count = match second.bigger() {
+            Some((bigger, count)) if bigger == first => count,
+            _ => return Err(Misread::Unpaired { first, second }),
         };
         if ahead.fract() != 0.0 {
             return Err(Misread::BrokenWhole { unit: first });

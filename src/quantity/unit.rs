@@ -3,7 +3,7 @@
 use super::{Dimension, View};
 
 /// A unit of measure, from its exact definition.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug)]
 pub struct Unit {
     /// The canonical symbol, as in answers and, but for a stroke, in links: `ft`.
     pub symbol: &'static str,
@@ -19,6 +19,13 @@ pub struct Unit {
     times: f64,
     over: f64,
     within: Option<(&'static Unit, f64)>,
+}
+
+/// No two units share a symbol.
+impl PartialEq for Unit {
+    fn eq(&self, other: &Self) -> bool {
+        self.symbol == other.symbol
+    }
 }
 
 impl Unit {
