@@ -4,7 +4,7 @@ use serde::ser::{Serialize, SerializeMap, SerializeSeq, Serializer};
 
 /// What a record comes to.
 ///
-/// One type is serialised instead of thirty: serde's code for each would be a tenth of the module.
+/// One type crosses the boundary, and is serialised, instead of thirty: code for each would be a tenth of the module.
 #[derive(Debug, Clone, PartialEq)]
 pub(crate) enum Plain {
     Nothing,
