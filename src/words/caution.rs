@@ -2,8 +2,9 @@
 
 use super::CautionLine;
 use super::figure::add_ids;
-use super::phrase::metres;
-use crate::quantity::{Dimension, System, View, written};
+use super::template::said;
+use crate::field::Spread;
+use crate::quantity::{Length, System, View};
 use crate::question::can_i_climb::Caution;
 use crate::source::{
     AFAG401, COMMON_PRACTICE, DELANEY, GEOMETRY, HARNESS_TEST, JOHNSON, JUDGED, PRATTLEY, RAUCH, SETNICKA, Source,
@@ -44,26 +45,27 @@ const fn known(caution: Caution) -> (&'static str, bool, &'static [Source]) {
 
 /// Its sentence.
 fn text(caution: Caution, view: View) -> String {
-    let kilograms = |mass: f64| written(mass, Dimension::Mass, view);
-    let plain = match caution {
+    let template = match caution {
         Caution::DropToKnot { by, up_to } => {
-            let (by, up_to) = (metres(by.in_metres(), view), metres(up_to.in_metres(), view));
-            let up_to = if by == up_to { String::new() } else { format!(", and up to {up_to},") };
-            return format!(
-                "If the lower hitch fails you drop about {by}{up_to} before the knot catches, and the jerk is several times your weight. Near the ground you may land first. Tie the knot again often."
+            let length = |length: Length| said("{M}", &[&Spread::point(length.in_metres())], &[], view);
+            let (by, most) = (length(by), length(up_to));
+            let [before, most, after] = if by == most { ["", "", ""] } else { [", and up to ", &most, ","] };
+            return said(
+                "If the lower hitch fails you drop about {}{}{}{} before the knot catches, and the jerk is several times your weight. Near the ground you may land first. Tie the knot again often.",
+                &[],
+                &[&by, before, most, after],
+                view,
             );
         }
         Caution::OverTestMass => {
-            return format!(
-                "All-up you are over {}, the mass harnesses are tested with. Check the label of every part.",
-                kilograms(100.0)
-            );
+            let template =
+                "All-up you are over {K}, the mass harnesses are tested with. Check the label of every part.";
+            return said(template, &[&Spread::point(100.0)], &[], view);
         }
         Caution::PastRatings => {
-            return format!(
-                "All-up you are over {}, past most ratings. Every part must carry a label that says it may hold you.",
-                kilograms(140.0)
-            );
+            let template =
+                "All-up you are over {K}, past most ratings. Every part must carry a label that says it may hold you.";
+            return said(template, &[&Spread::point(140.0)], &[], view);
         }
         Caution::Surroundings if view.system == System::Us => {
             "Keep rope, tools and body at least 10 ft from any power line, and stay down in wind or lightning."
@@ -112,5 +114,5 @@ fn text(caution: Caution, view: View) -> String {
             "Whatever it says here, try it at knee height first: ten strokes with a trained second person beside you, helmet on, and a way to be lowered."
         }
     };
-    plain.to_owned()
+    template.to_owned()
 }

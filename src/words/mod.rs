@@ -14,6 +14,7 @@ mod record;
 mod report;
 mod row;
 mod source;
+mod template;
 mod verdict;
 
 pub use can_i_climb::report;
