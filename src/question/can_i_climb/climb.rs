@@ -19,8 +19,12 @@ pub(super) struct Climb {
     pub(super) need: f64,
     /// What the arms pull through a stroke: the climber's, or the helpers'.
     pub(super) arms: Option<f64>,
+    /// The share of it that one pull takes.
+    pub(super) arms_share: Option<f64>,
     /// What the climber's hands hold.
     pub(super) hands: Option<f64>,
+    /// The share of it that one pull takes.
+    pub(super) hands_share: Option<f64>,
     /// What the grip that was entered foretells, beside better evidence.
     pub(super) by_grip: Option<f64>,
     /// What sex and age foretell, beside better evidence.
@@ -121,16 +125,20 @@ impl Climb {
             let decides = hauled || inputs.evidence() == Some(other);
             if decides { None } else { arms(inputs, pick, hands_at_it(inputs), Some(other)) }
         };
+        let arms = if hauled {
+            Some(pick.of(HELPING, inputs.helper))
+        } else {
+            arms(inputs, pick, hands_at_it(inputs), inputs.evidence())
+        };
+        let hands = if hauled { None } else { hands(inputs, pick) };
         Self {
             weight,
             advantage,
             need,
-            arms: if hauled {
-                Some(pick.of(HELPING, inputs.helper))
-            } else {
-                arms(inputs, pick, hands_at_it(inputs), inputs.evidence())
-            },
-            hands: if hauled { None } else { hands(inputs, pick) },
+            arms,
+            arms_share: arms.map(|arms| need / arms),
+            hands,
+            hands_share: hands.map(|hands| need / hands),
             by_grip: beside(Evidence::Grip),
             by_norm: beside(Evidence::Norm),
             travel: stroke.travel,
@@ -152,8 +160,8 @@ impl Climb {
     /// The need over the tighter of what arms and hands give; more than one where one pull fails. None when strength
     /// is not known.
     pub(super) fn strain(&self) -> Option<f64> {
-        let arms = self.need / self.arms?;
-        Some(self.hands.map_or(arms, |hands| arms.max(self.need / hands)))
+        let arms = self.arms_share?;
+        Some(self.hands_share.map_or(arms, |hands| arms.max(hands)))
     }
 
     /// Whether a stroke gains nothing, as far as the stroke is known.
