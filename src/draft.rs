@@ -111,7 +111,7 @@ impl<'a> Reader<'a> {
 
     /// The value of a choice, or the default of its row.
     pub fn chosen<T: Value>(&mut self, field: &Field<T>) -> Option<T> {
-        self.reading(&field.row).or_else(|| self.likely_choice(&field.row)).and_then(T::of)
+        self.choice(&field.row).and_then(T::of)
     }
 
     /// The value of a quantity without a range, or the default of its row with its range.
@@ -157,12 +157,12 @@ impl<'a> Reader<'a> {
         }
     }
 
-    fn likely_choice(&self, row: &Row) -> Option<Reading> {
+    fn choice(&mut self, row: &Row) -> Option<Reading> {
         match row.kind {
             Kind::Choice { options, likely: Some(id) } if !self.says(row) => {
                 options.iter().position(|option| option.id == id).map(Reading::Choice)
             }
-            _ => None,
+            _ => self.reading(row),
         }
     }
 
@@ -183,6 +183,8 @@ impl<'a> Reader<'a> {
     ///
     /// # Errors
     /// Every error that was noted.
+    // What `build` captures is only copied twice where this is a function of its own.
+    #[inline(always)]
     pub fn done<T>(self, build: impl FnOnce() -> Option<T>) -> Result<T, Vec<Error>> {
         if !self.errors.is_empty() {
             return Err(self.errors);

@@ -197,18 +197,23 @@ fn parts(rig: &Rig) -> Vec<PartFact> {
 }
 
 fn missing(inputs: &Inputs) -> Vec<Missing> {
-    // No field asks for these two yet, so no plan is ever complete. Whoever hauls is a second person.
-    if inputs.rig.is_hauled() {
-        return vec![Missing::WayDown];
+    let mut missing = Vec::new();
+    // Whoever hauls is a second person.
+    let hauled = inputs.rig.is_hauled();
+    if !hauled {
+        match inputs.evidence() {
+            _ if inputs.measured.is_none() && inputs.trunk == Trunk::Cervical => missing.push(Missing::Pull),
+            None => missing.push(inputs.half_a_norm.map_or(Missing::Strength, Missing::OtherHalf)),
+            _ => {}
+        }
+        if inputs.stature.is_none() && inputs.hand_travel.is_none() {
+            missing.push(Missing::Stroke);
+        }
     }
-    let mut missing = vec![Missing::WayDown, Missing::SecondPerson];
-    if inputs.stature.is_none() && inputs.hand_travel.is_none() {
-        missing.insert(0, Missing::Stroke);
-    }
-    match inputs.evidence() {
-        _ if inputs.measured.is_none() && inputs.trunk == Trunk::Cervical => missing.insert(0, Missing::Pull),
-        None => missing.insert(0, inputs.half_a_norm.map_or(Missing::Strength, Missing::OtherHalf)),
-        _ => {}
+    // No field asks for these two yet, so no plan is ever complete.
+    missing.push(Missing::WayDown);
+    if !hauled {
+        missing.push(Missing::SecondPerson);
     }
     missing
 }
@@ -247,13 +252,15 @@ fn cautions(inputs: &Inputs, answer: &Answer) -> Vec<Caution> {
     let tested = answer.turn_efficiency.is_some();
     let sliding = |turn: &TurnFact| !turn.own && matches!(turn.kind, TurnKind::Carabiner | TurnKind::Ring);
     let hard = answer.arms.is_some_and(|gate| gate.share.likely > HARD);
-    let mut cautions = vec![Caution::Arithmetic, Caution::OnePullOnly];
+    let mut cautions = Vec::new();
     let bark = |turn: &TurnFact| !turn.own && turn.kind == TurnKind::Bark;
     let mut when = |holds: bool, caution: Caution| {
         if holds {
             cautions.push(caution);
         }
     };
+    when(true, Caution::Arithmetic);
+    when(true, Caution::OnePullOnly);
     let over_weight = inputs.measured.is_some_and(|measured| measured.pull > inputs.body_mass.weight());
     when(answer.parts.is_empty(), Caution::NothingHolds);
     // From a 5:1 up (judged).
@@ -274,7 +281,9 @@ fn cautions(inputs: &Inputs, answer: &Answer) -> Vec<Caution> {
     // The mass that harnesses are tested with, and a rating past most, in kilograms.
     when(answer.mass.likely > 140.0, Caution::PastRatings);
     when(answer.mass.likely > 100.0 && answer.mass.likely <= 140.0, Caution::OverTestMass);
-    cautions.extend([Caution::HangingStill, Caution::Surroundings, Caution::KneeHeight]);
+    when(true, Caution::HangingStill);
+    when(true, Caution::Surroundings);
+    when(true, Caution::KneeHeight);
     cautions
 }
 

@@ -135,29 +135,37 @@ impl Inputs {
 
 /// The fields that have their defaults, of those that matter to this rig and this evidence.
 fn assumed(reader: &Reader<'_>, rig: Option<&Reeved>) -> Vec<&'static Row> {
-    let mut assumed: Vec<&'static Row> = vec![&KIT_MASS.row];
-    let hauled = rig.is_some_and(Reeved::is_hauled);
-    if hauled {
-        assumed.push(&HELPER_PULL.row);
+    const HANDS: &[&Row] = &[&HOLD.row, &GLOVES.row, &POSTURE.row, &SETBACK.row, &BACKUP.row];
+    const PULL: &[&Row] = &[&PULL_TAKEN.row, &PULL_ARMS.row, &PULL_HELD.row];
+    let mut assumed = Vec::new();
+    let mut matter = |rows: &[&'static Row]| {
+        for row in rows {
+            if reader.rests_on_default(row) {
+                assumed.push(*row);
+            }
+        }
+    };
+    matter(&[&KIT_MASS.row]);
+    if rig.is_some_and(Reeved::is_hauled) {
+        matter(&[&HELPER_PULL.row]);
     } else {
-        assumed.extend([&HOLD.row, &GLOVES.row, &POSTURE.row, &SETBACK.row, &BACKUP.row]);
-        let says = |rows: &[&Row]| rows.iter().any(|row| reader.says(row));
-        let (measured, grip) = (says(&[&MEASURED_PULL.row]), says(&[&GRIP_LEFT.row, &GRIP_RIGHT.row]));
-        let predicts = grip || says(&[&AGE.row]) && says(&[&SEX.row]);
+        matter(HANDS);
+        let measured = reader.says(&MEASURED_PULL.row);
+        let grip = reader.says(&GRIP_LEFT.row) || reader.says(&GRIP_RIGHT.row);
+        let predicts = grip || reader.says(&AGE.row) && reader.says(&SEX.row);
         if measured {
-            assumed.extend([&PULL_TAKEN.row, &PULL_ARMS.row, &PULL_HELD.row]);
+            matter(PULL);
         }
         if predicts {
-            assumed.push(&TRUNK.row);
+            matter(&[&TRUNK.row]);
         }
         // Without a grip the hands' figure is reckoned back from the pull.
         if measured && !grip || predicts && !reader.chooses(&TRUNK, Trunk::Cervical) {
-            assumed.push(&TRAINING.row);
+            matter(&[&TRAINING.row]);
         }
     }
     if let Some(rig) = rig {
-        assumed.extend(rig.asked());
+        matter(&rig.asked());
     }
-    assumed.retain(|row| reader.rests_on_default(row));
     assumed
 }

@@ -48,15 +48,19 @@ impl Reeved {
     /// The fields that say what its turns and hitches are.
     pub(super) fn asked(&self) -> Vec<&'static Row> {
         let mut asked: Vec<&'static Row> = Vec::new();
-        for stop in self.rig.stops().filter(|stop| matches!(stop.what, What::Turn(_))) {
-            if let Some(nearest) = fields().get(body_of(self.rig.kind_at(stop))).and_then(|turns| turns.first())
-                && asked.iter().all(|row| row.id != nearest.kind.row.id)
+        let mut unmet = fields();
+        for stop in self.rig.stops() {
+            if matches!(stop.what, What::Turn(_))
+                && let Some(turns) = unmet.get_mut(body_of(self.rig.kind_at(stop)))
+                && let Some(nearest) = turns.first()
             {
                 asked.push(&nearest.kind.row);
+                *turns = &[];
             }
         }
         if self.upper_turns().is_some() {
-            asked.extend([&HITCH_DRAG.row, &STACK_LENGTH.row]);
+            asked.push(&HITCH_DRAG.row);
+            asked.push(&STACK_LENGTH.row);
         }
         asked
     }
@@ -121,19 +125,20 @@ fn body_of(kind: Option<BodyKind>) -> usize {
 
 /// What every turn of the rig is, and which one it is, in the order of the ropes.
 fn turns(rig: &Rig, said: &[Vec<Option<TurnFact>>; 3]) -> Option<(Vec<TurnFact>, Vec<u32>)> {
-    let mut met = [0; 3];
+    let mut left = [0; 3];
+    let bodies =
+        || rig.stops().filter(|stop| matches!(stop.what, What::Turn(_))).map(|stop| body_of(rig.kind_at(stop)));
+    for body in bodies() {
+        *left.get_mut(body)? += 1;
+    }
     let (mut turns, mut places) = (Vec::new(), Vec::new());
-    let stops: Vec<&Stop> = rig.stops().filter(|stop| matches!(stop.what, What::Turn(_))).collect();
     // The hand is at the end of its rope, so they are counted backwards.
-    for stop in stops.iter().rev() {
-        let body = body_of(rig.kind_at(stop));
-        let place = met.get_mut(body)?;
+    for body in bodies() {
+        let place = left.get_mut(body)?;
+        *place -= 1;
         turns.push((*said.get(body)?.get(*place)?)?);
         places.push((10 * body + *place) as u32);
-        *place += 1;
     }
-    turns.reverse();
-    places.reverse();
     Some((turns, places))
 }
 
