@@ -3,7 +3,7 @@
 use super::template::{said, say};
 use super::{ErrorLine, VerdictLine};
 use crate::climber::{AGE, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, Hold, MEASURED_PULL, Posture, SEX, STATURE};
-use crate::field::{Kind, Spread};
+use crate::field::{Kind, Row, Spread};
 use crate::quantity::{View, written};
 use crate::question::can_i_climb::{Answer, Decided, Gate, Level, Missing, Verdict};
 
@@ -225,31 +225,37 @@ pub(super) fn assumed(answer: &Answer, view: View) -> String {
 
 /// What has not been entered yet, in sentences.
 pub(super) fn missing_lines(answer: &Answer) -> Vec<ErrorLine> {
+    const STRENGTH: &[&Row] = &[&MEASURED_PULL.row, &GRIP_RIGHT.row, &GRIP_LEFT.row, &AGE.row, &SEX.row];
+    const PULL: &[&Row] = &[&MEASURED_PULL.row];
+    const STROKE: &[&Row] = &[&STATURE.row, &HAND_TRAVEL.row];
     let mut lines = Vec::new();
     for missing in &answer.missing {
-        let (fields, message): (&[&str], &str) = match missing {
+        let (rows, message) = match missing {
             Missing::Strength => (
-                &[MEASURED_PULL.row.id, GRIP_RIGHT.row.id, GRIP_LEFT.row.id, AGE.row.id, SEX.row.id],
+                STRENGTH,
                 "How strong you are: best a pull you have measured, else your grip, else age and sex. Without it there is no verdict, only the pull that is needed.",
             ),
-            Missing::Pull => (
-                &[MEASURED_PULL.row.id],
-                "How strong you are: after an injury at the neck only a measured pull counts.",
+            Missing::Pull => (PULL, "How strong you are: after an injury at the neck only a measured pull counts."),
+            Missing::OtherHalf(row) => (
+                std::slice::from_ref(row),
+                "Age and sex tell something only together. A measured pull or a grip tells more.",
             ),
-            Missing::OtherHalf(row) => {
-                (&[row.id], "Age and sex tell something only together. A measured pull or a grip tells more.")
-            }
             Missing::Stroke => (
-                &[STATURE.row.id, HAND_TRAVEL.row.id],
+                STROKE,
                 "How long your pull is: enter your stature, or the rope you pull in a stroke. Without it there is no count of strokes.",
             ),
             Missing::WayDown => (
-                &[],
+                &[][..],
                 "A way down, tried low down first. This page does not ask for it yet, so it never says more than “at your limit”.",
             ),
-            Missing::SecondPerson => (&[], "A second person on the ground, able and equipped to get you down at once."),
+            Missing::SecondPerson => {
+                (&[][..], "A second person on the ground, able and equipped to get you down at once.")
+            }
         };
-        let fields = fields.iter().map(|&field| field.to_owned()).collect();
+        let mut fields = Vec::new();
+        for row in rows {
+            fields.push(row.id.to_owned());
+        }
         lines.push(ErrorLine { fields, message: message.to_owned() });
     }
     lines
