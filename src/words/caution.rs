@@ -28,8 +28,8 @@ fn text(caution: Caution, template: &str, view: View) -> String {
             let [before, most, after] = if by == most { ["", "", ""] } else { [", and up to ", &most, ","] };
             said(template, &[], &[&by, before, most, after], view)
         }
-        Caution::OverTestMass => said(template, &[&Spread::point(100.0)], &[], view),
-        Caution::PastRatings => said(template, &[&Spread::point(140.0)], &[], view),
+        Caution::OverTestMass => said(template, &[&const { Spread::point(100.0) }], &[], view),
+        Caution::PastRatings => said(template, &[&const { Spread::point(140.0) }], &[], view),
         Caution::Surroundings => said(template, &[], &[if view.system == System::Us { "10 ft" } else { "3 m" }], view),
         _ => said(template, &[], &[], view),
     }

@@ -19,13 +19,13 @@ pub(super) fn drawing(answer: &Answer, view: View) -> Drawing {
             BodyKind::Ground => "ground",
         };
         let id = said("body-{0}", &[&Spread::point(at as f64)], &[], view);
-        levels.push(Level { id, kind, noun: body.noun.to_string() });
+        levels.push(Level { id, kind, noun: body.noun.as_ref().to_owned() });
     }
     let grips = Phase::pull(&answer.rig).grips;
     let mut ropes = Vec::new();
     let mut text = "While you pull.".to_owned();
     for (at, (rope, tensions)) in answer.rig.ropes().iter().zip(&answer.tensions).enumerate() {
-        let mut drawn_rope = DrawnRope { noun: rope.noun.to_string(), stops: Vec::new(), strands: Vec::new() };
+        let mut drawn_rope = DrawnRope { noun: rope.noun.as_ref().to_owned(), stops: Vec::new(), strands: Vec::new() };
         for (place, stop) in rope.stops.iter().enumerate() {
             drawn_rope.stops.push(drawn(answer, at, place, stop, &grips));
         }
@@ -51,7 +51,7 @@ fn drawn(answer: &Answer, rope: usize, place: usize, stop: &Stop, grips: &[bool]
         What::Free => ("free", None),
     };
     let single = answer.parts.iter().any(|part| part.single && part.rope == rope && part.stop == Some(place));
-    DrawnStop { kind, level: stop.body, noun: stop.noun.to_string(), state, single }
+    DrawnStop { kind, level: stop.body, noun: stop.noun.as_ref().to_owned(), state, single }
 }
 
 fn strand(tension: Spread, view: View) -> Strand {

@@ -67,6 +67,9 @@ pub(super) fn said(template: &str, numbers: &[&Spread], words: &[&str], view: Vi
 fn figure(kind: char, decimals: usize, spread: &Spread, view: View) -> String {
     let value = spread.likely;
     let dimension = match kind {
+        'P' if view.system == System::Si => {
+            return said("{N} ({0} kgf)", &[spread, &Spread::point(KILOGRAM_FORCE.count(value))], &[], view);
+        }
         'N' | 'P' => Dimension::Force,
         'M' => Dimension::Length,
         'K' => Dimension::Mass,
@@ -77,29 +80,22 @@ fn figure(kind: char, decimals: usize, spread: &Spread, view: View) -> String {
         'F' => return figure('c', if view.system == System::Si { 1 } else { 2 }, spread, view),
         'c' => {
             let unit = if view.system == System::Si { CENTIMETRE } else { INCH };
-            return plain(unit.count(value), decimals, view) + " " + unit.symbol;
+            return said("{} {}", &[], &[&plain(unit.count(value), decimals, view), unit.symbol], view);
         }
         'A' if value < 0.05 => return "a little".to_owned(),
         'C' if value > 0.995 => return "over 99 %".to_owned(),
         'C' if value < 0.005 => return "under 1 %".to_owned(),
         'A' | 'C' | '%' => return percent(value, view),
         'I' => return plain(value.ceil(), 0, view),
-        'n' => return plain(value, decimals, view),
-        'r' => {
-            let mut text = plain(value, decimals, view);
-            if spread.low < spread.high {
-                text = text + " (" + &plain(spread.low, decimals, view);
-                text = text + " to " + &plain(spread.high, decimals, view) + ")";
-            }
-            return text;
+        'r' if spread.low < spread.high => {
+            let [low, likely, high] =
+                [spread.low, spread.likely, spread.high].map(|value| plain(value, decimals, view));
+            return said("{} ({} to {})", &[], &[&likely, &low, &high], view);
         }
+        'n' | 'r' => return plain(value, decimals, view),
         _ => return UNFILLED.to_owned(),
     };
-    let text = written(value, dimension, view);
-    if kind == 'P' && view.system == System::Si {
-        return text + " (" + &plain(KILOGRAM_FORCE.count(value), 0, view) + " kgf)";
-    }
-    text
+    written(value, dimension, view)
 }
 
 #[cfg(test)]

@@ -33,7 +33,9 @@ impl Rows<'_> {
         self.add("climberWeight", "your weight, all-up", &answer.weight, "{N}", &[GRAVITY, JUDGED]);
         self.line("{K}", &[&answer.mass], &[]);
         match self.view.system {
-            System::Si => self.more(" × {5} m/s² = {N}", &[&Spread::point(STANDARD_GRAVITY), &answer.weight], &[]),
+            System::Si => {
+                self.more(" × {5} m/s² = {N}", &[&const { Spread::point(STANDARD_GRAVITY) }, &answer.weight], &[])
+            }
             System::Us => self.more(", which standard gravity makes {N}", &[&answer.weight], &[]),
         }
         let noun = "load on the anchor, climbing in jerks";

@@ -85,8 +85,11 @@ impl Rows<'_> {
             self.more(" × {r2} without the trunk", &[&share], &[]);
         }
         self.for_arms(Arms::Two);
-        let error = Spread::point(PREDICTION_ERROR);
-        self.more(" = {N}; one person in three is more than {%} off", &[given, &error], &[]);
+        self.more(
+            " = {N}; one person in three is more than {%} off",
+            &[given, &const { Spread::point(PREDICTION_ERROR) }],
+            &[],
+        );
     }
 
     /// What it counts that the climb is made with other arms than the pull was measured with.
@@ -110,7 +113,7 @@ impl Rows<'_> {
         if answer.grip_is_entered {
             self.line(
                 "From the grip you entered; a hand that was not measured counts {1} of the other.",
-                &[&Spread::point(OTHER_HAND)],
+                &[&const { Spread::point(OTHER_HAND) }],
                 &[],
             );
         } else if answer.evidence == Some(Evidence::Norm) {

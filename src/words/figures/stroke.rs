@@ -16,7 +16,7 @@ impl Rows<'_> {
         self.gain(travel, gain);
         self.line(
             "Setback, stack and the share of your reach were chosen to agree with what climbers report: about {c0} a stroke sitting, {c0} leaning back (common practice, no source).",
-            &[&Spread::point(0.15), &Spread::point(0.23)],
+            &[&const { Spread::point(0.15) }, &const { Spread::point(0.23) }],
             &[],
         );
         self.add("strokes", "strokes to the height", strokes, "{I}", &[GEOMETRY]);
@@ -31,10 +31,11 @@ impl Rows<'_> {
         if answer.travel_is_own {
             self.line("Your own figure.", &[], &[]);
         } else {
-            let (slope, from) = (Spread::point(TO_CHEST.0), Spread::point(TO_CHEST.1));
+            const SLOPE: &Spread = &Spread::point(TO_CHEST.0);
+            const START: &Spread = &Spread::point(TO_CHEST.1);
             self.line(
                 "From your stature: {4} × stature + {c2} from overhead down to the chest, of which {r2} is used sitting upright, all of it leaning back or with a hand loop.",
-                &[&slope, &from, &share_used(Posture::Upright, Hold::BareRope)],
+                &[SLOPE, START, &share_used(Posture::Upright, Hold::BareRope)],
                 &[],
             );
         }
@@ -47,16 +48,19 @@ impl Rows<'_> {
             }
             self.more("). Rests come on top and are not reckoned yet.", &[], &[]);
         }
-        for (figure, id, noun, slot, working) in [
-            (&answer.stroke_work, "strokeWork", "work of one stroke", "{J}", "pull × rope pulled"),
-            (&answer.power, "power", "power at your strokes a minute", "{W}", "work of one stroke × strokes a minute"),
-            (&answer.speed, "climbSpeed", "speed at them", "{V}", "gain × strokes a minute"),
-            (&answer.climb_time, "climbTime", "time to the height at them", "{S}", "strokes ÷ strokes a minute"),
-        ] {
-            if let Some(figure) = figure {
-                self.add(id, noun, figure, slot, &[GEOMETRY]);
-                self.line(working, &[], &[]);
-            }
+        self.at_cadence(&answer.stroke_work, "strokeWork", "work of one stroke", "{J}", "pull × rope pulled");
+        let (noun, working) = ("power at your strokes a minute", "work of one stroke × strokes a minute");
+        self.at_cadence(&answer.power, "power", noun, "{W}", working);
+        self.at_cadence(&answer.speed, "climbSpeed", "speed at them", "{V}", "gain × strokes a minute");
+        let (noun, working) = ("time to the height at them", "strokes ÷ strokes a minute");
+        self.at_cadence(&answer.climb_time, "climbTime", noun, "{S}", working);
+    }
+
+    /// A figure that follows from the strokes, where it is known.
+    fn at_cadence(&mut self, figure: &Option<Spread>, id: &'static str, noun: &'static str, slot: &str, working: &str) {
+        if let Some(figure) = figure {
+            self.add(id, noun, figure, slot, &[GEOMETRY]);
+            self.line(working, &[], &[]);
         }
     }
 
