@@ -1,6 +1,6 @@
 //! From inputs to an answer.
 
-use super::climb::{Climb, Planned, hands_at_it};
+use super::climb::{Climb, Planned, UNKNOWN, hands_at_it};
 use super::verdict::{Decided, verdict};
 use super::{Answer, Caution, Evidence, Gate, Inputs, Missing, PartFact, TurnFact, Verdict};
 use crate::chance::{Draws, Likely, sort, spread_of};
@@ -65,28 +65,32 @@ impl Climbs {
     }
 
     /// What a figure comes to, where it is known.
-    fn spread(&self, figure: &dyn Fn(&Climb) -> Option<f64>) -> Option<Spread> {
-        let likely = figure(&self.likely)?;
+    fn spread(&self, figure: &dyn Fn(&Climb) -> f64) -> Option<Spread> {
+        let likely = figure(&self.likely);
+        if likely.is_nan() {
+            return None;
+        }
         let mut samples = Vec::new();
         for climb in &self.sampled {
-            if let Some(sample) = figure(climb) {
+            let sample = figure(climb);
+            if !sample.is_nan() {
                 samples.push(sample);
             }
         }
         Some(spread_of(likely, samples))
     }
 
-    fn maybe(&self, to: &mut Option<Spread>, figure: fn(&Climb) -> Option<f64>) {
+    fn maybe(&self, to: &mut Option<Spread>, figure: fn(&Climb) -> f64) {
         *to = self.spread(&figure);
     }
 
     fn always(&self, to: &mut Spread, figure: fn(&Climb) -> f64) {
-        if let Some(spread) = self.spread(&|climb| Some(figure(climb))) {
+        if let Some(spread) = self.spread(&figure) {
             *to = spread;
         }
     }
 
-    fn gate(&self, capacity: fn(&Climb) -> Option<f64>, share: fn(&Climb) -> Option<f64>) -> Option<Gate> {
+    fn gate(&self, capacity: fn(&Climb) -> f64, share: fn(&Climb) -> f64) -> Option<Gate> {
         Some(Gate { capacity: self.spread(&capacity)?, share: self.spread(&share)? })
     }
 
@@ -96,7 +100,7 @@ impl Climbs {
         for rope in rig.ropes() {
             let mut spreads = Vec::new();
             for _ in 1..rope.stops.len() {
-                let tension = |climb: &Climb| Some(climb.tensions.get(at).copied().unwrap_or(0.0));
+                let tension = |climb: &Climb| climb.tensions.get(at).copied().unwrap_or(0.0);
                 spreads.extend(self.spread(&tension));
                 at += 1;
             }
@@ -166,7 +170,8 @@ fn said(inputs: &Inputs, effort: Effort) -> Answer {
 /// The pull to plan on where only sex and age are known.
 fn planning(inputs: &Inputs) -> Option<f64> {
     let alone = inputs.evidence() == Some(Evidence::Norm) && !inputs.rig.is_hauled();
-    if alone { Climb::of(inputs, &Planned).arms } else { None }
+    let arms = if alone { Climb::of(inputs, &Planned).arms } else { UNKNOWN };
+    if arms.is_nan() { None } else { Some(arms) }
 }
 
 /// The geometric mean: what like turns would keep.
