@@ -74,7 +74,8 @@ pub(super) fn reeved(reader: &mut Reader<'_>) -> Option<Reeved> {
     let name = reader.need(&RIG);
     let backup = reader.chosen(&BACKUP);
     let slack = reader.spread(&KNOT_SLACK);
-    let said = fields().map(|fields| said_of(reader, fields));
+    let [top, upper, lower] = fields();
+    let said = [said_of(reader, top), said_of(reader, upper), said_of(reader, lower)];
     let drag = reader.spread(&HITCH_DRAG);
     let test = (reader.maybe(&TEST_MASS), reader.maybe(&TEST_PULL));
     if reader.says(&TEST_MASS.row) != reader.says(&TEST_PULL.row) {
@@ -125,19 +126,23 @@ fn body_of(kind: Option<BodyKind>) -> usize {
 
 /// What every turn of the rig is, and which one it is, in the order of the ropes.
 fn turns(rig: &Rig, said: &[Vec<Option<TurnFact>>; 3]) -> Option<(Vec<TurnFact>, Vec<u32>)> {
-    let mut left = [0; 3];
-    let bodies =
-        || rig.stops().filter(|stop| matches!(stop.what, What::Turn(_))).map(|stop| body_of(rig.kind_at(stop)));
-    for body in bodies() {
-        *left.get_mut(body)? += 1;
-    }
     let (mut turns, mut places) = (Vec::new(), Vec::new());
-    // The hand is at the end of its rope, so they are counted backwards.
-    for body in bodies() {
-        let place = left.get_mut(body)?;
-        *place -= 1;
-        turns.push((*said.get(body)?.get(*place)?)?);
-        places.push((10 * body + *place) as u32);
+    let mut met = Vec::new();
+    for stop in rig.stops() {
+        if matches!(stop.what, What::Turn(_)) {
+            met.push(body_of(rig.kind_at(stop)));
+        }
+    }
+    let mut bodies = met.as_slice();
+    while let Some((body, rest)) = bodies.split_first() {
+        // The hand is at the end of its rope, so they are counted backwards.
+        let mut place = 0;
+        for later in rest {
+            place += usize::from(later == body);
+        }
+        turns.push((*said.get(*body)?.get(place)?)?);
+        places.push((10 * body + place) as u32);
+        bodies = rest;
     }
     Some((turns, places))
 }
@@ -155,7 +160,10 @@ fn tested(
     force: Force,
 ) -> Option<Losses> {
     let measured = mass.weight().in_newtons() / force.in_newtons();
-    let kept: Vec<f64> = turns.iter().map(|turn| turn.kept.likely).collect();
+    let mut kept = Vec::new();
+    for turn in turns {
+        kept.push(turn.kept.likely);
+    }
     let found = noted(reader, losses_that_give(rig, motion, &kept, measured))?;
     if found.is_none() {
         // A hand on the climber lifts with its own strand, whatever the turns eat.
@@ -178,7 +186,11 @@ fn tested(
 /// The value, or a note that the rig cannot be worked out.
 fn noted<T, E>(reader: &mut Reader<'_>, result: Result<T, E>) -> Option<T> {
     if result.is_err() {
-        reader.note(Error::of(RIG.row.id, Reason::UnworkableRig));
+        unworkable(reader);
     }
     result.ok()
+}
+
+fn unworkable(reader: &mut Reader<'_>) {
+    reader.note(Error::of(RIG.row.id, Reason::UnworkableRig));
 }
