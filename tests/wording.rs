@@ -10,6 +10,8 @@ mod errors;
 mod notices;
 #[path = "wording/sense.rs"]
 mod sense;
+#[path = "wording/templates.rs"]
+mod templates;
 #[path = "wording/verdicts.rs"]
 mod verdicts;
 
