@@ -163,11 +163,11 @@ pub(super) fn second(answer: &Answer, view: View) -> String {
 
 /// What more strength, or a pull that takes less, would bring.
 fn stronger(answer: &Answer, verdict: Verdict, times: f64, view: View) -> String {
-    let (whose, than, as_much) = match verdict.decided {
-        _ if answer.hauled => ("Helpers together", "stronger", "as strong"),
-        Decided::Hands => ("A hold", "better", "as good"),
-        Decided::ArmsAndHands => ("Arms and a hold", "stronger", "as strong"),
-        _ => ("Arms", "stronger", "as strong"),
+    let [whose, than, as_much] = match verdict.decided {
+        _ if answer.hauled => &["Helpers together", "stronger", "as strong"],
+        Decided::Hands => &["A hold", "better", "as good"],
+        Decided::ArmsAndHands => &["Arms and a hold", "stronger", "as strong"],
+        _ => &["Arms", "stronger", "as strong"],
     };
     let mut text = if times < 2.0 {
         said("{} {A} {}", &[&Spread::point(times - 1.0)], &[whose, than], view)
@@ -181,11 +181,11 @@ fn stronger(answer: &Answer, verdict: Verdict, times: f64, view: View) -> String
         (false, _) => "make one pull likely",
     };
     let [how, end] = if verdict.decided == Decided::Hands && !answer.hold.is_best() {
-        ["", "; a hand loop or a handle is the usual way"]
+        &["", "; a hand loop or a handle is the usual way"]
     } else if answer.ideal > 1.0 && !answer.hauled {
-        [" (less kit, better turns)", ""]
+        &[" (less kit, better turns)", ""]
     } else {
-        [" (less kit, a rig with more advantage)", ""]
+        &[" (less kit, a rig with more advantage)", ""]
     };
     let less = Spread::point(1.0 - 1.0 / times);
     say(&mut text, ", or a pull that takes {A} less{}, would {}{}.", &[&less], &[how, next, end], view);
@@ -216,8 +216,8 @@ pub(super) fn assumed(answer: &Answer, view: View) -> String {
             Kind::Quantity(limits) => limits.likely.map(|likely| written(likely.likely, limits.dimension, view)),
         };
         if let Some(value) = value {
-            text += if text.is_empty() { "Reckoned with, unless you say otherwise: " } else { "; " };
-            text = text + row.noun + ", " + &value;
+            let before = if text.is_empty() { "Reckoned with, unless you say otherwise: " } else { "; " };
+            say(&mut text, "{}{}, {}", &[], &[before, row.noun, &value], view);
         }
     }
     if text.is_empty() { text } else { text + "." }

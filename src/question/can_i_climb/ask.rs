@@ -2,7 +2,7 @@
 
 use super::climb::{Climb, Planned, UNKNOWN, hands_at_it};
 use super::verdict::{Decided, verdict};
-use super::{Answer, Caution, Evidence, Gate, Inputs, Missing, PartFact, TurnFact, Verdict};
+use super::{Answer, Caution, Evidence, Gate, Inputs, Missing, PartFact, Verdict};
 use crate::chance::{Draws, Likely, sort, spread_of};
 use crate::climber::Trunk;
 use crate::field::Spread;
@@ -101,7 +101,9 @@ impl Climbs {
             let mut spreads = Vec::new();
             for _ in 1..rope.stops.len() {
                 let tension = |climb: &Climb| climb.tensions.get(at).copied().unwrap_or(0.0);
-                spreads.extend(self.spread(&tension));
+                if let Some(spread) = self.spread(&tension) {
+                    spreads.push(spread);
+                }
                 at += 1;
             }
             to.push(spreads);
@@ -251,14 +253,25 @@ fn judged(answer: &Answer, climbs: &[Climb]) -> Option<Verdict> {
 const HARD: f64 = 0.8;
 
 fn cautions(inputs: &Inputs, answer: &Answer) -> Vec<Caution> {
-    let drop = answer.parts.iter().filter_map(|part| part.drop).find(|drop| *drop > Length::metres(0.0));
-    let single_hitch = answer.parts.iter().any(|part| part.single && part.is_hitch(&answer.rig));
-    // One's own figure says what the turn eats; the kind's no longer does.
-    let tested = answer.turn_efficiency.is_some();
-    let sliding = |turn: &TurnFact| !turn.own && matches!(turn.kind, TurnKind::Carabiner | TurnKind::Ring);
+    let (mut drop, mut single_hitch) = (None, false);
+    for part in &answer.parts {
+        drop = drop.or(part.drop.filter(|drop| *drop > Length::metres(0.0)));
+        single_hitch |= part.single && part.is_hitch(&answer.rig);
+    }
+    let (mut sliding, mut bark) = (false, false);
+    for turn in &answer.turns {
+        // One's own figure says what the turn eats; the kind's no longer does.
+        if !turn.own && answer.turn_efficiency.is_none() {
+            sliding |= matches!(turn.kind, TurnKind::Carabiner | TurnKind::Ring);
+            bark |= turn.kind == TurnKind::Bark;
+        }
+    }
+    let mut stacked = false;
+    for stop in answer.rig.stops() {
+        stacked |= stop.backup && matches!(stop.what, What::Hitch(_));
+    }
     let hard = answer.arms.is_some_and(|gate| gate.share.likely > HARD);
     let mut cautions = Vec::new();
-    let bark = |turn: &TurnFact| !turn.own && turn.kind == TurnKind::Bark;
     let mut when = |holds: bool, caution: Caution| {
         if holds {
             cautions.push(caution);
@@ -274,15 +287,15 @@ fn cautions(inputs: &Inputs, answer: &Answer) -> Vec<Caution> {
     when(matches!(answer.evidence, Some(Evidence::Grip | Evidence::Norm)) && !answer.hauled, Caution::Predicted);
     when(hard && !answer.hauled, Caution::HardPull);
     when(single_hitch, Caution::SingleHitch);
-    when(answer.rig.stops().any(|stop| stop.backup && matches!(stop.what, What::Hitch(_))), Caution::StackedHitches);
+    when(stacked, Caution::StackedHitches);
     if let Some(by) = drop {
         // The drop is in proportion to the slack: geometry.
         let up_to = by * (inputs.rig.slack.high / inputs.rig.slack.likely);
         when(true, Caution::DropToKnot { by, up_to });
     }
     when(hitch_is_untended(inputs), Caution::UntendedHitch);
-    when(!tested && answer.turns.iter().any(sliding), Caution::SlidingTurn);
-    when(!tested && answer.turns.iter().any(bark), Caution::OverBark);
+    when(sliding, Caution::SlidingTurn);
+    when(bark, Caution::OverBark);
     // The mass that harnesses are tested with, and a rating past most, in kilograms.
     when(answer.mass.likely > 140.0, Caution::PastRatings);
     when(answer.mass.likely > 100.0 && answer.mass.likely <= 140.0, Caution::OverTestMass);

@@ -190,15 +190,19 @@ fn rope_per_rise(inputs: &Inputs) -> f64 {
 /// The forces for a unit of pull. A catalogue rig always has them.
 fn forces(inputs: &Inputs, pick: &dyn Pick) -> Option<Forces> {
     let reeved = &inputs.rig;
-    let losses = reeved.tested.clone().unwrap_or_else(|| Losses {
-        turns: reeved
-            .places
-            .iter()
-            .zip(&reeved.turns)
-            .map(|(place, turn)| drawn(pick, TURNS + place, &turn.kept))
-            .collect(),
-        hitches: (HITCHES..).zip(&reeved.pull.grips).map(|(thing, _)| drawn(pick, thing, &reeved.drag)).collect(),
-    });
+    let losses = match &reeved.tested {
+        Some(tested) => tested.clone(),
+        None => {
+            let (mut turns, mut hitches) = (Vec::new(), Vec::new());
+            for (place, turn) in reeved.places.iter().zip(&reeved.turns) {
+                turns.push(drawn(pick, TURNS + place, &turn.kept));
+            }
+            for thing in HITCHES..HITCHES + reeved.pull.grips.len() as u32 {
+                hitches.push(drawn(pick, thing, &reeved.drag));
+            }
+            Losses { turns, hitches }
+        }
+    };
     statics(&reeved.rig, &reeved.motion, &losses, &Drive::Pull(1.0, Vec::new())).ok()
 }
 

@@ -53,12 +53,17 @@ impl Rows<'_> {
         let climber = answer.rig.body(BodyKind::Climber);
         let mut lifting = Vec::new();
         for (rope, tensions) in answer.rig.ropes().iter().zip(&answer.tensions) {
-            for (ends, tension) in rope.stops.windows(2).zip(tensions) {
-                let at_climber = ends.iter().any(|stop| stop.body == climber);
-                let from_above = ends.iter().any(|stop| stop.body.is_some() && stop.body < climber);
-                if at_climber && from_above && tension.likely > 0.0 {
+            let mut from = None;
+            for (at, stop) in rope.stops.iter().enumerate() {
+                let tension = at.checked_sub(1).and_then(|strand| tensions.get(strand));
+                if let Some(tension) = tension
+                    && tension.likely > 0.0
+                    && (from == climber || stop.body == climber)
+                    && (from.is_some() && from < climber || stop.body.is_some() && stop.body < climber)
+                {
                     lifting.push(tension.likely / answer.need.likely);
                 }
+                from = stop.body;
             }
         }
         if lifting.len() > 1 {
