@@ -183,7 +183,7 @@ impl<'a> Reader<'a> {
     ///
     /// # Errors
     /// Every error that was noted.
-    // What `build` captures is only copied twice where this is a function of its own.
+    // A function of its own copies what `build` holds once more.
     #[inline(always)]
     pub fn done<T>(self, build: impl FnOnce() -> Option<T>) -> Result<T, Vec<Error>> {
         if !self.errors.is_empty() {

@@ -75,9 +75,15 @@ impl Inputs {
     /// Everything that is wrong with the draft.
     pub fn of(draft: &Draft) -> Result<Self, Vec<Error>> {
         let mut reader = reader(draft, Question::CanIClimb);
+        let inputs = Self::read(&mut reader);
+        reader.done(|| inputs)
+    }
+
+    /// The inputs; none where one is wrong, which is noted.
+    fn read(reader: &mut Reader<'_>) -> Option<Self> {
         let body_mass = reader.need(&BODY_MASS);
         let height = reader.need(&CLIMB_HEIGHT);
-        let rig = reeved(&mut reader);
+        let rig = reeved(reader);
         let kit_mass = reader.spread(&KIT_MASS);
         let pull = reader.maybe(&MEASURED_PULL);
         let (taken, arms, held) = (reader.chosen(&PULL_TAKEN), reader.chosen(&PULL_ARMS), reader.chosen(&PULL_HELD));
@@ -97,38 +103,36 @@ impl Inputs {
         let (stature, hand_travel) = (reader.maybe(&STATURE), reader.maybe(&HAND_TRAVEL));
         let (setback, stack) = (reader.spread(&SETBACK), reader.spread(&STACK_LENGTH));
         let helper = reader.spread(&HELPER_PULL);
-        let assumed = assumed(&reader, rig.as_ref());
-        reader.done(|| {
-            let measured = match pull {
-                Some(pull) => Some(Measured { pull, taken: taken?, arms: arms?, held: held? }),
-                None => None,
-            };
-            let body_mass = body_mass?;
-            // Nobody is credited with an arm that was not measured.
-            let arms_used = climb_arms.or(measured.map(|measured| measured.arms)).unwrap_or(Arms::Two);
-            Some(Self {
-                body_mass,
-                kit_mass: kit_mass?,
-                height: height?,
-                measured,
-                norm: age.zip(sex).map(|(age, sex)| Norm { sex, age, stature, body_mass }),
-                half_a_norm,
-                training: training?,
-                trunk: trunk?,
-                gloves: gloves?,
-                cadence,
-                grip: if arms_used == Arms::One { Grip::of_one_hand(left, right) } else { Grip::of(left, right) },
-                arms: arms_used,
-                assumed,
-                hold: hold?,
-                stature,
-                hand_travel,
-                posture: posture?,
-                setback: setback?,
-                stack: stack?,
-                helper: helper?,
-                rig: rig?,
-            })
+        let assumed = assumed(reader, rig.as_ref());
+        let measured = match pull {
+            Some(pull) => Some(Measured { pull, taken: taken?, arms: arms?, held: held? }),
+            None => None,
+        };
+        let body_mass = body_mass?;
+        // Nobody is credited with an arm that was not measured.
+        let arms_used = climb_arms.or(measured.map(|measured| measured.arms)).unwrap_or(Arms::Two);
+        Some(Self {
+            body_mass,
+            kit_mass: kit_mass?,
+            height: height?,
+            measured,
+            norm: age.zip(sex).map(|(age, sex)| Norm { sex, age, stature, body_mass }),
+            half_a_norm,
+            training: training?,
+            trunk: trunk?,
+            gloves: gloves?,
+            cadence,
+            grip: if arms_used == Arms::One { Grip::of_one_hand(left, right) } else { Grip::of(left, right) },
+            arms: arms_used,
+            assumed,
+            hold: hold?,
+            stature,
+            hand_travel,
+            posture: posture?,
+            setback: setback?,
+            stack: stack?,
+            helper: helper?,
+            rig: rig?,
         })
     }
 }
