@@ -32,11 +32,11 @@ impl Rows<'_> {
         }
         self.add("climberWeight", "your weight, all-up", &answer.weight, "{N}", &[GRAVITY, JUDGED]);
         self.line("{K}", &[&answer.mass], &[]);
-        match self.view.system {
-            System::Si => {
-                self.more(" × {5} m/s² = {N}", &[&const { Spread::point(STANDARD_GRAVITY) }, &answer.weight], &[])
-            }
-            System::Us => self.more(", which standard gravity makes {N}", &[&answer.weight], &[]),
+        if self.view.system == System::Si {
+            let gravity = &const { Spread::point(STANDARD_GRAVITY) };
+            self.more(" × {5} m/s² = {N}", &[gravity, &answer.weight], &[]);
+        } else {
+            self.more(", which standard gravity makes {N}", &[&answer.weight], &[]);
         }
         let noun = "load on the anchor, climbing in jerks";
         self.add("anchorLoad", noun, &answer.anchor, "{N}", &[GEOMETRY, JUDGED]);
