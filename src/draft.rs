@@ -199,6 +199,8 @@ impl<'a> Reader<'a> {
     ///
     /// # Errors
     /// Every error that was noted.
+    // A function of its own copies what `build` holds once more.
+    #[inline(always)]
     pub fn done<T>(self, build: impl FnOnce() -> Option<T>) -> Result<T, Vec<Error>> {
         if !self.errors.is_empty() {
             return Err(self.errors);

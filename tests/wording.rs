@@ -12,6 +12,8 @@ mod notices;
 mod rope_length;
 #[path = "wording/sense.rs"]
 mod sense;
+#[path = "wording/templates.rs"]
+mod templates;
 #[path = "wording/verdicts.rs"]
 mod verdicts;
 

@@ -2,8 +2,9 @@
 
 use super::CautionLine;
 use super::figure::add_ids;
-use super::phrase::metres;
-use crate::quantity::{Dimension, System, View, written};
+use super::template::said;
+use crate::field::Spread;
+use crate::quantity::{Length, System, View};
 use crate::question::can_i_climb::Caution;
 use crate::source::{
     AFAG401, COMMON_PRACTICE, DELANEY, GEOMETRY, HARNESS_TEST, JOHNSON, JUDGED, PRATTLEY, RAUCH, SETNICKA, Source,
@@ -12,105 +13,146 @@ use crate::source::{
 
 /// The caution as people read it.
 pub(super) fn caution_line(caution: Caution, view: View) -> CautionLine {
-    let (id, grave, sources) = known(caution);
-    let mut ids = Vec::new();
-    add_ids(&mut ids, sources);
-    CautionLine { id, grave, text: text(caution, view), sources: ids }
-}
-
-/// Its id, whether it can kill, and the sources it rests on.
-const fn known(caution: Caution) -> (&'static str, bool, &'static [Source]) {
-    match caution {
-        Caution::Arithmetic => ("arithmetic", true, &[]),
-        Caution::OnePullOnly => ("one-pull-only", true, &[JOHNSON]),
-        Caution::PullOverWeight => ("pull-over-weight", true, &[GEOMETRY]),
-        Caution::Predicted => ("predicted", false, &[JUDGED]),
-        Caution::HardPull => ("hard-pull", true, &[JOHNSON]),
-        Caution::SingleHitch => ("single-hitch", true, &[GEOMETRY]),
-        Caution::StackedHitches => ("stacked-hitches", true, &[COMMON_PRACTICE]),
-        Caution::DropToKnot { .. } => ("drop-to-knot", true, &[GEOMETRY, JUDGED]),
-        Caution::UntendedHitch => ("untended-hitch", true, &[GEOMETRY]),
-        Caution::SlidingTurn => ("sliding-turn", false, &[DELANEY, PRATTLEY, SETNICKA]),
-        Caution::OverBark => ("over-bark", false, &[DELANEY, JUDGED]),
-        Caution::NothingHolds => ("nothing-holds", true, &[GEOMETRY]),
-        Caution::HaulHard => ("haul-hard", true, &[JUDGED]),
-        Caution::OverTestMass => ("over-test-mass", true, &[HARNESS_TEST]),
-        Caution::PastRatings => ("past-ratings", true, &[HARNESS_TEST]),
-        Caution::HangingStill => ("hanging-still", true, &[TURNER, RAUCH, AFAG401]),
-        Caution::Surroundings => ("surroundings", false, &[COMMON_PRACTICE]),
-        Caution::KneeHeight => ("knee-height", false, &[COMMON_PRACTICE]),
-    }
+    let known = known(caution);
+    let mut sources = Vec::new();
+    add_ids(&mut sources, known.sources);
+    CautionLine { id: known.id, grave: known.grave, text: text(caution, known.template, view), sources }
 }
 
 /// Its sentence.
-fn text(caution: Caution, view: View) -> String {
-    let kilograms = |mass: f64| written(mass, Dimension::Mass, view);
-    let plain = match caution {
+fn text(caution: Caution, template: &str, view: View) -> String {
+    let length = |length: Length| said("{M}", &[&Spread::point(length.in_metres())], &[], view);
+    match caution {
         Caution::DropToKnot { by, up_to } => {
-            let (by, up_to) = (metres(by.in_metres(), view), metres(up_to.in_metres(), view));
-            let up_to = if by == up_to { String::new() } else { format!(", and up to {up_to},") };
-            return format!(
-                "If the lower hitch fails you drop about {by}{up_to} before the knot catches, and the jerk is several times your weight. Near the ground you may land first. Tie the knot again often."
-            );
+            let (by, most) = (length(by), length(up_to));
+            let [before, most, after] = if by == most { ["", "", ""] } else { [", and up to ", &most, ","] };
+            said(template, &[], &[&by, before, most, after], view)
         }
-        Caution::OverTestMass => {
-            return format!(
-                "All-up you are over {}, the mass harnesses are tested with. Check the label of every part.",
-                kilograms(100.0)
-            );
-        }
-        Caution::PastRatings => {
-            return format!(
-                "All-up you are over {}, past most ratings. Every part must carry a label that says it may hold you.",
-                kilograms(140.0)
-            );
-        }
-        Caution::Surroundings if view.system == System::Us => {
-            "Keep rope, tools and body at least 10 ft from any power line, and stay down in wind or lightning."
-        }
-        Caution::Surroundings => {
-            "Keep rope, tools and body at least 3 m from any power line, and stay down in wind or lightning."
-        }
-        Caution::Arithmetic => {
-            "This is arithmetic, not training. A qualified climber checks the rig and the tree; makers' instructions and labels, local codes and licensed practice win over any number here."
-        }
-        Caution::OnePullOnly => {
-            "This reckons one pull, not many. Strength that is there once may not be there again; whether yours lasts to the top is not reckoned here."
-        }
-        Caution::HardPull => {
-            "One pull takes more than 80 % of what your arms give. At 80 % most people manage about ten pulls; nearer to 100 % fewer, and past it not one."
-        }
-        Caution::PullOverWeight => "The pull you entered is more than you weigh. Check how it was measured.",
-        Caution::Predicted => {
-            "Your pull was not measured but guessed, good to about 30 % for one person. A luggage scale tells more in a minute."
-        }
-        Caution::StackedHitches => {
-            "Two hitches on one rope, grabbed together, both let go. Keep hands off them while you hang."
-        }
-        Caution::SingleHitch => {
-            "The lower hitch alone holds you. Set it, dress it and test it low down each time, and back it up."
-        }
-        Caution::UntendedHitch => {
-            "Nothing pulls the hitch up as you rise: a hand or a tether must do it at every pull, or slack grows under it and you fall on it."
-        }
-        Caution::SlidingTurn => {
-            "A ring or carabiner eats nearly half of the pull at that turn, and wears the rope. A pulley there is the cheapest help."
-        }
-        Caution::OverBark => {
-            "Bark eats half of the pull or more, wears the rope and hurts the tree. A ring or a pulley at the top is the usual way."
-        }
-        Caution::NothingHolds => {
-            "Nothing in this rig holds you once the helper lets go. Before you leave the ground, something at the foot that grips the rope by itself must be in it."
-        }
-        Caution::HaulHard => {
-            "With this much advantage one helper can break gear, or crush you under a limb. They must see or hear you, and stop at any resistance."
-        }
-        Caution::HangingStill => {
-            "Hanging still in a harness makes people faint, some within minutes and without warning, sooner if their legs do not move. Somebody who can get you down at once must be there; from the moment you stop moving they start."
-        }
-        Caution::KneeHeight => {
-            "Whatever it says here, try it at knee height first: ten strokes with a trained second person beside you, helmet on, and a way to be lowered."
-        }
-    };
-    plain.to_owned()
+        Caution::OverTestMass => said(template, &[&const { Spread::point(100.0) }], &[], view),
+        Caution::PastRatings => said(template, &[&const { Spread::point(140.0) }], &[], view),
+        Caution::Surroundings => said(template, &[], &[if view.system == System::Us { "10 ft" } else { "3 m" }], view),
+        _ => said(template, &[], &[], view),
+    }
+}
+
+/// What is always the same of a caution.
+struct Known {
+    id: &'static str,
+    /// Whether it can kill.
+    grave: bool,
+    sources: &'static [Source],
+    template: &'static str,
+}
+
+const fn known(caution: Caution) -> &'static Known {
+    match caution {
+        Caution::Arithmetic => &Known {
+            id: "arithmetic",
+            grave: true,
+            sources: &[],
+            template: "This is arithmetic, not training. A qualified climber checks the rig and the tree; makers' instructions and labels, local codes and licensed practice win over any number here.",
+        },
+        Caution::OnePullOnly => &Known {
+            id: "one-pull-only",
+            grave: true,
+            sources: &[JOHNSON],
+            template: "This reckons one pull, not many. Strength that is there once may not be there again; whether yours lasts to the top is not reckoned here.",
+        },
+        Caution::PullOverWeight => &Known {
+            id: "pull-over-weight",
+            grave: true,
+            sources: &[GEOMETRY],
+            template: "The pull you entered is more than you weigh. Check how it was measured.",
+        },
+        Caution::Predicted => &Known {
+            id: "predicted",
+            grave: false,
+            sources: &[JUDGED],
+            template: "Your pull was not measured but guessed, good to about 30 % for one person. A luggage scale tells more in a minute.",
+        },
+        Caution::HardPull => &Known {
+            id: "hard-pull",
+            grave: true,
+            sources: &[JOHNSON],
+            template: "One pull takes more than 80 % of what your arms give. At 80 % most people manage about ten pulls; nearer to 100 % fewer, and past it not one.",
+        },
+        Caution::SingleHitch => &Known {
+            id: "single-hitch",
+            grave: true,
+            sources: &[GEOMETRY],
+            template: "The lower hitch alone holds you. Set it, dress it and test it low down each time, and back it up.",
+        },
+        Caution::StackedHitches => &Known {
+            id: "stacked-hitches",
+            grave: true,
+            sources: &[COMMON_PRACTICE],
+            template: "Two hitches on one rope, grabbed together, both let go. Keep hands off them while you hang.",
+        },
+        Caution::DropToKnot { .. } => &Known {
+            id: "drop-to-knot",
+            grave: true,
+            sources: &[GEOMETRY, JUDGED],
+            template: "If the lower hitch fails you drop about {}{}{}{} before the knot catches, and the jerk is several times your weight. Near the ground you may land first. Tie the knot again often.",
+        },
+        Caution::UntendedHitch => &Known {
+            id: "untended-hitch",
+            grave: true,
+            sources: &[GEOMETRY],
+            template: "Nothing pulls the hitch up as you rise: a hand or a tether must do it at every pull, or slack grows under it and you fall on it.",
+        },
+        Caution::SlidingTurn => &Known {
+            id: "sliding-turn",
+            grave: false,
+            sources: &[DELANEY, PRATTLEY, SETNICKA],
+            template: "A ring or carabiner eats nearly half of the pull at that turn, and wears the rope. A pulley there is the cheapest help.",
+        },
+        Caution::OverBark => &Known {
+            id: "over-bark",
+            grave: false,
+            sources: &[DELANEY, JUDGED],
+            template: "Bark eats half of the pull or more, wears the rope and hurts the tree. A ring or a pulley at the top is the usual way.",
+        },
+        Caution::NothingHolds => &Known {
+            id: "nothing-holds",
+            grave: true,
+            sources: &[GEOMETRY],
+            template: "Nothing in this rig holds you once the helper lets go. Before you leave the ground, something at the foot that grips the rope by itself must be in it.",
+        },
+        Caution::HaulHard => &Known {
+            id: "haul-hard",
+            grave: true,
+            sources: &[JUDGED],
+            template: "With this much advantage one helper can break gear, or crush you under a limb. They must see or hear you, and stop at any resistance.",
+        },
+        Caution::OverTestMass => &Known {
+            id: "over-test-mass",
+            grave: true,
+            sources: &[HARNESS_TEST],
+            template: "All-up you are over {K}, the mass harnesses are tested with. Check the label of every part.",
+        },
+        Caution::PastRatings => &Known {
+            id: "past-ratings",
+            grave: true,
+            sources: &[HARNESS_TEST],
+            template: "All-up you are over {K}, past most ratings. Every part must carry a label that says it may hold you.",
+        },
+        Caution::HangingStill => &Known {
+            id: "hanging-still",
+            grave: true,
+            sources: &[TURNER, RAUCH, AFAG401],
+            template: "Hanging still in a harness makes people faint, some within minutes and without warning, sooner if their legs do not move. Somebody who can get you down at once must be there; from the moment you stop moving they start.",
+        },
+        Caution::Surroundings => &Known {
+            id: "surroundings",
+            grave: false,
+            sources: &[COMMON_PRACTICE],
+            template: "Keep rope, tools and body at least {} from any power line, and stay down in wind or lightning.",
+        },
+        Caution::KneeHeight => &Known {
+            id: "knee-height",
+            grave: false,
+            sources: &[COMMON_PRACTICE],
+            template: "Whatever it says here, try it at knee height first: ten strokes with a trained second person beside you, helmet on, and a way to be lowered.",
+        },
+    }
 }

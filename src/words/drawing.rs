@@ -1,6 +1,7 @@
 //! The rig as a drawing needs it, and in words.
 
-use super::phrase::{counted, newtons, sentence};
+use super::phrase::sentence;
+use super::template::{said, say};
 use super::{Drawing, DrawnRope, DrawnStop, Level, Strand, Tension};
 use crate::field::Spread;
 use crate::quantity::View;
@@ -17,13 +18,14 @@ pub(super) fn drawing(answer: &Answer, view: View) -> Drawing {
             BodyKind::Climber => "climber",
             BodyKind::Ground => "ground",
         };
-        levels.push(Level { id: format!("body-{}", counted(at)), kind, noun: body.noun.to_string() });
+        let id = said("body-{0}", &[&Spread::point(at as f64)], &[], view);
+        levels.push(Level { id, kind, noun: body.noun.as_ref().to_owned() });
     }
     let grips = Phase::pull(&answer.rig).grips;
     let mut ropes = Vec::new();
     let mut text = "While you pull.".to_owned();
     for (at, (rope, tensions)) in answer.rig.ropes().iter().zip(&answer.tensions).enumerate() {
-        let mut drawn_rope = DrawnRope { noun: rope.noun.to_string(), stops: Vec::new(), strands: Vec::new() };
+        let mut drawn_rope = DrawnRope { noun: rope.noun.as_ref().to_owned(), stops: Vec::new(), strands: Vec::new() };
         for (place, stop) in rope.stops.iter().enumerate() {
             drawn_rope.stops.push(drawn(answer, at, place, stop, &grips));
         }
@@ -32,7 +34,7 @@ pub(super) fn drawing(answer: &Answer, view: View) -> Drawing {
         }
         ropes.push(drawn_rope);
         text.push(' ');
-        text.push_str(&rope_text(rope, tensions, view));
+        tell_rope(&mut text, rope, tensions, view);
     }
     Drawing { levels, ropes, text }
 }
@@ -49,26 +51,26 @@ fn drawn(answer: &Answer, rope: usize, place: usize, stop: &Stop, grips: &[bool]
         What::Free => ("free", None),
     };
     let single = answer.parts.iter().any(|part| part.single && part.rope == rope && part.stop == Some(place));
-    DrawnStop { kind, level: stop.body, noun: stop.noun.to_string(), state, single }
+    DrawnStop { kind, level: stop.body, noun: stop.noun.as_ref().to_owned(), state, single }
 }
 
 fn strand(tension: Spread, view: View) -> Strand {
     let Spread { low, likely, high } = tension;
-    Strand { tension: Tension { value: likely, low, high, text: newtons(likely, view) } }
+    Strand { tension: Tension { value: likely, low, high, text: said("{N}", &[&tension], &[], view) } }
 }
 
 /// From stop to stop, with the tensions where there are any.
-fn rope_text(rope: &Rope, tensions: &[Spread], view: View) -> String {
-    let mut text = sentence(&rope.noun);
+fn tell_rope(text: &mut String, rope: &Rope, tensions: &[Spread], view: View) {
+    text.push_str(&sentence(&rope.noun));
     if let Some(start) = rope.stops.first() {
-        text += &format!(": from the {}", start.noun);
+        say(text, ": from the {}", &[], &[&start.noun], view);
     }
     for (to, tension) in rope.stops.iter().skip(1).zip(tensions) {
-        text += &match to.body {
-            None => ", then its loose tail".to_owned(),
-            Some(_) if tension.likely > 0.0 => format!(", {} to the {}", newtons(tension.likely, view), to.noun),
-            Some(_) => format!(", slack to the {}", to.noun),
-        };
+        match to.body {
+            None => text.push_str(", then its loose tail"),
+            Some(_) if tension.likely > 0.0 => say(text, ", {N} to the {}", &[tension], &[&to.noun], view),
+            Some(_) => say(text, ", slack to the {}", &[], &[&to.noun], view),
+        }
     }
-    text + "."
+    text.push('.');
 }

@@ -16,6 +16,7 @@ mod rope_caution;
 mod rope_length;
 mod row;
 mod source;
+mod template;
 mod verdict;
 
 pub use can_i_climb::report;

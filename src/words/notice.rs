@@ -1,20 +1,24 @@
 //! What a link could not say, in a sentence.
 
 use super::phrase::noun;
+use super::template::said;
 use crate::link::Notice;
+use crate::quantity::View;
 
 /// What a link could not say, in a sentence.
 #[must_use]
 pub fn notice(notice: &Notice) -> String {
-    match notice {
-        Notice::UnknownForm(form) => format!(
-            "This link (v={form}) was made by a newer page, so some of it may be missing here. Open it in the newest page."
+    let (template, said_there) = match notice {
+        Notice::UnknownForm(form) => (
+            "This link (v={}) was made by a newer page, so some of it may be missing here. Open it in the newest page.",
+            form,
         ),
-        Notice::OtherFigures(figures) => format!(
-            "This link was made with version {figures} of the figures; the answer here may differ from the one that was shared."
+        Notice::OtherFigures(figures) => (
+            "This link was made with version {} of the figures; the answer here may differ from the one that was shared.",
+            figures,
         ),
-        Notice::UnknownQuestion(question) => format!("This link asks “{question}”, which this page cannot answer."),
-        Notice::UnknownPart(part) => format!("The part “{part}” of this link was not understood and is left out."),
+        Notice::UnknownQuestion(question) => ("This link asks “{}”, which this page cannot answer.", question),
+        Notice::UnknownPart(part) => ("The part “{}” of this link was not understood and is left out.", part),
         Notice::Twice(key) => {
             let what = match key.as_str() {
                 "v" => "its form",
@@ -24,8 +28,9 @@ pub fn notice(notice: &Notice) -> String {
                 "d" => "its decimal mark",
                 id => &noun(id),
             };
-            format!("This link says {what} twice; the first is used.")
+            return said("This link says {} twice; the first is used.", &[], &[what], View::default());
         }
-        Notice::NoValue(part) => format!("The part “{part}” of this link has no value and is left out."),
-    }
+        Notice::NoValue(part) => ("The part “{}” of this link has no value and is left out.", part),
+    };
+    said(template, &[], &[said_there], View::default())
 }

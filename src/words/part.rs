@@ -1,7 +1,9 @@
 //! Parts of the rig, and what happens when they fail.
 
 use super::PartLine;
-use super::phrase::{counted, metres, sentence};
+use super::phrase::sentence;
+use super::template::{said, say};
+use crate::field::Spread;
 use crate::quantity::{Length, View};
 use crate::question::can_i_climb::{Answer, PartFact};
 
@@ -22,16 +24,15 @@ fn part_line(answer: &Answer, part: &PartFact, view: View) -> PartLine {
     let text = match part.drop {
         _ if part.single => "If it fails, you fall: nothing else in this model holds you.".to_owned(),
         Some(drop) if drop > Length::metres(0.0) => {
-            format!("If it fails, a knot holds you after a drop of about {}.", metres(drop.in_metres(), view))
+            let drop = Spread::point(drop.in_metres());
+            said("If it fails, a knot holds you after a drop of about {M}.", &[&drop], &[], view)
         }
         _ => "If it fails while you hang at rest, something else still holds you. While you pull is not reckoned here."
             .to_owned(),
     };
-    let at = part.stop.map_or_else(String::new, |stop| format!("-{}", counted(stop)));
-    PartLine {
-        id: format!("rope-{}{at}", counted(part.rope)),
-        noun: noun.map_or_else(String::new, |noun| sentence(noun)),
-        single: part.single,
-        text,
+    let mut id = said("rope-{0}", &[&Spread::point(part.rope as f64)], &[], view);
+    if let Some(stop) = part.stop {
+        say(&mut id, "-{0}", &[&Spread::point(stop as f64)], &[], view);
     }
+    PartLine { id, noun: noun.map_or_else(String::new, |noun| sentence(noun)), single: part.single, text }
 }

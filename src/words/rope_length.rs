@@ -1,18 +1,16 @@
 //! The answer to "How much rope?" in words.
 
-use super::figure::{Style, figure};
-use super::phrase::metres;
+use super::figure::figure;
 use super::rope_caution::rope_caution;
 use super::source::source_lines;
+use super::template::{said, say};
 use super::verdict::assumed;
 use super::{Figure, RopeReport, RopeState};
 use crate::field::{Row, Spread};
-use crate::quantity::{Dimension, FOOT, METRE, System, View, plain};
+use crate::quantity::{FOOT, METRE, System, View, plain};
 use crate::question::rope_length::Answer;
 use crate::rope::{ANCHOR_KNOT, Anchor, Course, OVER_CROTCH, Piece, ROPE_SPARE, ROPE_TAIL, State};
 use crate::source::{ANSUR, GEOMETRY, JUDGED, KNOT_PAGES, RESCUE_MANUAL, Source};
-
-const LENGTH: Style = Style::Unit(Dimension::Length);
 
 /// The answer as people read it.
 ///
@@ -58,8 +56,11 @@ fn first(need: Spread, view: View) -> String {
     // What is more by less than this came of adding up.
     let whole = |si: f64| plain((unit.count(si) - 1e-6).ceil(), 0, view);
     let (low, likely, high) = (whole(need.low), whole(need.likely), whole(need.high));
-    let range = if low == high { String::new() } else { format!(", {low} to {high}") };
-    format!("About {likely} {} of rope{range}.", unit.symbol)
+    let mut text = said("About {} {} of rope", &[], &[&likely, unit.symbol], view);
+    if low != high {
+        say(&mut text, ", {} to {}", &[], &[&low, &high], view);
+    }
+    text + "."
 }
 
 /// The state that decides, and what that means.
@@ -95,18 +96,18 @@ fn figures(answer: &Answer, states: &[RopeState], view: View) -> Vec<Figure> {
         }
         before = "; ";
     }
-    let need = figure(("ropeNeeded", "rope needed"), answer.need, LENGTH, view, vec![each + "."], &[GEOMETRY, JUDGED]);
+    let mut need = figure("ropeNeeded", "rope needed", &answer.need, "{M}", view, &[GEOMETRY, JUDGED]);
+    need.workings.push(each + ".");
     let over = |length: f64| length / answer.crotch;
     let times = Spread::new(over(answer.need.low), over(answer.need.likely), over(answer.need.high));
-    let crotch = metres(answer.crotch, view);
-    let mut workings = vec![format!("rope needed ÷ height of the crotch = {} ÷ {crotch}", need.text)];
-    let mut sources = vec![GEOMETRY];
-    if answer.anchor == Some(Anchor::Canopy) {
-        workings.push("An anchor that its own tail pulls down takes 3, before knots.".to_owned());
-        sources.push(RESCUE_MANUAL);
+    let canopy = answer.anchor == Some(Anchor::Canopy);
+    let sources = if canopy { &[GEOMETRY, RESCUE_MANUAL][..] } else { &[GEOMETRY] };
+    let mut times = figure("ropeOverHeight", "rope for each unit of height", &times, "{1}", view, sources);
+    let numbers = [&answer.need, &Spread::point(answer.crotch)];
+    times.workings.push(said("rope needed ÷ height of the crotch = {M} ÷ {M}", &numbers, &[], view));
+    if canopy {
+        times.workings.push("An anchor that its own tail pulls down takes 3, before knots.".to_owned());
     }
-    let names = ("ropeOverHeight", "rope for each unit of height");
-    let times = figure(names, times, Style::Plain(1), view, workings, &sources);
     vec![need, times]
 }
 
@@ -115,22 +116,22 @@ fn state(answer: &Answer, course: &Course, view: View) -> RopeState {
     let mut items = Vec::new();
     let mut sum = String::new();
     for (piece, length) in &course.pieces {
-        let item = item(answer, *piece, *length, view);
+        let item = item(answer, *piece, length, view);
         if !sum.is_empty() {
             sum.push_str(" + ");
         }
         sum.push_str(&item.text);
         items.push(item);
     }
-    let mut workings = vec![sum];
+    let mut total = figure("total", "in all", &course.total, "{M}", view, &[GEOMETRY]);
+    total.workings.push(sum);
     if course.state == State::Retrieve {
-        workings.push("The stopper comes out first, or it jams on the way.".to_owned());
+        total.workings.push("The stopper comes out first, or it jams on the way.".to_owned());
     }
-    let total = figure(("total", "in all"), course.total, LENGTH, view, workings, &[GEOMETRY]);
     RopeState { id, noun, decides: course.state == answer.decides, total, items }
 }
 
-fn item(answer: &Answer, piece: Piece, length: Spread, view: View) -> Figure {
+fn item(answer: &Answer, piece: Piece, length: &Spread, view: View) -> Figure {
     let allowance = |row: &'static Row, own: &'static [Source]| {
         if answer.assumed.iter().any(|assumed| assumed.id == row.id) {
             ("Judged, for want of your own figure.".to_owned(), own)
@@ -139,7 +140,7 @@ fn item(answer: &Answer, piece: Piece, length: Spread, view: View) -> Figure {
         }
     };
     let from_heights = |words: &str| (words.to_owned(), &[GEOMETRY][..]);
-    let (names, (working, sources)) = match piece {
+    let ((id, noun), (working, sources)) = match piece {
         Piece::Up => (("up", "up to the crotch"), from_heights("From where it starts to the crotch.")),
         Piece::Over => (("overCrotch", "over the crotch"), allowance(&OVER_CROTCH.row, &[JUDGED])),
         Piece::Down => (("down", "down from the crotch"), from_heights("From the crotch to where it ends or is held.")),
@@ -158,15 +159,19 @@ fn item(answer: &Answer, piece: Piece, length: Spread, view: View) -> Figure {
         Piece::End => (("ropeTail", "stopper and tail below it"), allowance(&ROPE_TAIL.row, &[KNOT_PAGES, JUDGED])),
         Piece::Spare => (("ropeSpare", "to spare"), allowance(&ROPE_SPARE.row, &[JUDGED])),
     };
-    figure(names, length, LENGTH, view, vec![working], sources)
+    let mut item = figure(id, noun, length, "{M}", view, sources);
+    item.workings.push(working);
+    item
 }
 
 /// What the rig itself takes comes of how far its hitch stands off.
 fn in_rig(answer: &Answer, view: View) -> (String, &'static [Source]) {
     let Spread { low, likely, high } = answer.section.unwrap_or(Spread::point(0.0));
-    let [low, likely, high] = [low, likely, high].map(|length| metres(length, view));
-    let working = format!(
-        "Every strand beside the one that goes down, with the moving hitch as far off as it comes: {likely} ({low} to {high})."
+    let working = said(
+        "Every strand beside the one that goes down, with the moving hitch as far off as it comes: {M} ({M} to {M}).",
+        &[&Spread::point(likely), &Spread::point(low), &Spread::point(high)],
+        &[],
+        view,
     );
     // A helper's hitch goes as far as there is room at the foot, a climber's as far as they reach.
     (working, if answer.anchor.is_some() { &[GEOMETRY, ANSUR, JUDGED] } else { &[GEOMETRY, JUDGED] })

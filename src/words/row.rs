@@ -2,6 +2,7 @@
 
 use super::error::{example, range};
 use super::record::records;
+use super::template::said;
 use crate::field::{Kind, Named, Row};
 use crate::quantity::{View, written};
 
@@ -54,8 +55,11 @@ impl From<&Named> for ChoiceLine {
 pub fn row_line(row: &'static Row, view: View) -> RowLine {
     let (kind, likely, limits, options, shown) = match row.kind {
         Kind::Quantity(limits) => {
-            let text = |si: f64| written(si, limits.dimension, view);
-            let likely = limits.likely.map(|s| format!("{}, from {} to {}", text(s.likely), text(s.low), text(s.high)));
+            let likely = limits.likely.map(|likely| {
+                let [low, likely, high] =
+                    [likely.low, likely.likely, likely.high].map(|si| written(si, limits.dimension, view));
+                said("{}, from {} to {}", &[], &[&likely, &low, &high], view)
+            });
             ("quantity", likely, Some(range(limits, view)), None, Some(example(row, limits, view)))
         }
         Kind::Choice { options, likely } => {

@@ -1,14 +1,15 @@
 //! From inputs to an answer.
 
-use super::climb::{Climb, Planned, hands_at_it};
+use super::climb::{Climb, Planned, UNKNOWN, hands_at_it};
 use super::verdict::{Decided, verdict};
-use super::{Answer, Caution, Evidence, Gate, Inputs, Missing, PartFact, TurnFact, Verdict};
+use super::{Answer, Caution, Evidence, Gate, Inputs, Missing, PartFact, Verdict};
 use crate::chance::{Draws, Likely, sort, spread_of};
 use crate::climber::Trunk;
 use crate::field::Spread;
 use crate::float;
 use crate::gear::TurnKind;
 use crate::quantity::Length;
+use crate::question::Effort;
 use crate::reeving::{
     Drive, Fraction, Losses, Part, Rig, What, drop_after, is_held, single_parts, statics, untended_hitches,
 };
@@ -19,26 +20,106 @@ use crate::reeving::{
 /// Total, and the same bits for the same inputs and effort on every machine. Every likely figure is that of the
 /// likely values; low and high are the 5th and 95th percentiles of the samples.
 #[must_use]
-pub fn ask(inputs: &Inputs, effort: crate::question::Effort) -> Answer {
-    let likely = Climb::of(inputs, &Likely);
-    let climbs: Vec<Climb> = (0..effort.count()).map(|sample| Climb::of(inputs, &Draws::sample(sample))).collect();
-    let maybe = |figure: &dyn Fn(&Climb) -> Option<f64>| {
-        let mut samples = Vec::new();
-        for climb in &climbs {
-            samples.extend(figure(climb));
+pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
+    let climbs = Climbs::of(inputs, effort);
+    let mut answer = said(inputs, effort);
+    climbs.always(&mut answer.weight, |climb| climb.weight);
+    climbs.always(&mut answer.mass, |climb| climb.weight / crate::quantity::STANDARD_GRAVITY);
+    climbs.always(&mut answer.advantage, |climb| climb.advantage);
+    climbs.always(&mut answer.need, |climb| climb.need);
+    climbs.always(&mut answer.anchor, |climb| climb.anchor);
+    answer.arms = climbs.gate(|climb| climb.arms, |climb| climb.arms_share);
+    answer.grasp = climbs.gate(|climb| climb.hands, |climb| climb.hands_share);
+    climbs.maybe(&mut answer.by_grip, |climb| climb.by_grip);
+    climbs.maybe(&mut answer.by_norm, |climb| climb.by_norm);
+    climbs.maybe(&mut answer.travel, |climb| climb.travel);
+    climbs.maybe(&mut answer.room, |climb| climb.room);
+    climbs.maybe(&mut answer.gain, |climb| climb.gain);
+    climbs.maybe(&mut answer.strokes, |climb| climb.strokes);
+    climbs.maybe(&mut answer.rope_handled, |climb| climb.rope);
+    climbs.maybe(&mut answer.stroke_work, |climb| climb.stroke_work);
+    climbs.maybe(&mut answer.work, |climb| climb.work);
+    climbs.maybe(&mut answer.power, |climb| climb.power);
+    climbs.maybe(&mut answer.speed, |climb| climb.speed);
+    climbs.maybe(&mut answer.climb_time, |climb| climb.climb_time);
+    climbs.maybe(&mut answer.time, |climb| climb.time);
+    climbs.tensions(&mut answer.tensions, &inputs.rig.rig);
+    answer.verdict = judged(&answer, &climbs.sampled);
+    answer.cautions = cautions(inputs, &answer);
+    answer
+}
+
+/// The likely climb, and the sampled ones.
+struct Climbs {
+    likely: Climb,
+    sampled: Vec<Climb>,
+}
+
+impl Climbs {
+    fn of(inputs: &Inputs, effort: Effort) -> Self {
+        let mut sampled = Vec::new();
+        for sample in 0..effort.count() {
+            sampled.push(Climb::of(inputs, &Draws::sample(sample)));
         }
-        figure(&likely).map(|value| spread_of(value, samples))
-    };
-    let spread = |figure: fn(&Climb) -> f64| maybe(&|climb| Some(figure(climb))).unwrap_or(Spread::point(0.0));
-    let gate = |capacity: fn(&Climb) -> Option<f64>| {
-        let share = maybe(&|climb| capacity(climb).map(|capacity| climb.need / capacity))?;
-        Some(Gate { capacity: maybe(&capacity)?, share })
-    };
+        Self { likely: Climb::of(inputs, &Likely), sampled }
+    }
+
+    /// What a figure comes to, where it is known.
+    fn spread(&self, figure: &dyn Fn(&Climb) -> f64) -> Option<Spread> {
+        let likely = figure(&self.likely);
+        if likely.is_nan() {
+            return None;
+        }
+        let mut samples = Vec::new();
+        for climb in &self.sampled {
+            let sample = figure(climb);
+            if !sample.is_nan() {
+                samples.push(sample);
+            }
+        }
+        Some(spread_of(likely, samples))
+    }
+
+    fn maybe(&self, to: &mut Option<Spread>, figure: fn(&Climb) -> f64) {
+        *to = self.spread(&figure);
+    }
+
+    fn always(&self, to: &mut Spread, figure: fn(&Climb) -> f64) {
+        if let Some(spread) = self.spread(&figure) {
+            *to = spread;
+        }
+    }
+
+    fn gate(&self, capacity: fn(&Climb) -> f64, share: fn(&Climb) -> f64) -> Option<Gate> {
+        Some(Gate { capacity: self.spread(&capacity)?, share: self.spread(&share)? })
+    }
+
+    /// The tension of every strand, rope by rope.
+    fn tensions(&self, to: &mut Vec<Vec<Spread>>, rig: &Rig) {
+        let mut at = 0;
+        for rope in rig.ropes() {
+            let mut spreads = Vec::new();
+            for _ in 1..rope.stops.len() {
+                let tension = |climb: &Climb| climb.tensions.get(at).copied().unwrap_or(0.0);
+                if let Some(spread) = self.spread(&tension) {
+                    spreads.push(spread);
+                }
+                at += 1;
+            }
+            to.push(spreads);
+        }
+    }
+}
+
+/// The answer as far as it follows from the inputs alone.
+fn said(inputs: &Inputs, effort: Effort) -> Answer {
     let reeved = &inputs.rig;
-    let mut answer = Answer {
+    let hauled = reeved.is_hauled();
+    let unknown = Spread::point(0.0);
+    Answer {
         rig_name: reeved.name,
         rig: reeved.rig.clone(),
-        hauled: reeved.is_hauled(),
+        hauled,
         hands: hands_at_it(inputs),
         measured: inputs.measured,
         assumed: inputs.assumed.clone(),
@@ -46,76 +127,59 @@ pub fn ask(inputs: &Inputs, effort: crate::question::Effort) -> Answer {
         posture: inputs.posture,
         turns: reeved.turns.clone(),
         drag: reeved.drag,
-        weight: spread(|climb| climb.weight),
-        mass: spread(|climb| climb.weight / crate::quantity::STANDARD_GRAVITY),
-        advantage: spread(|climb| climb.advantage),
+        weight: unknown,
+        mass: unknown,
+        advantage: unknown,
         ideal: reeved.motion.rope_per_rise.map_or(1.0, Fraction::in_f64),
         turn_efficiency: reeved.tested.as_ref().map(|losses| mean(&losses.turns)),
-        need: spread(|climb| climb.need),
-        arms: gate(|climb| climb.arms),
-        grasp: gate(|climb| climb.hands),
-        evidence: inputs.evidence().filter(|_| !reeved.is_hauled()),
+        need: unknown,
+        arms: None,
+        grasp: None,
+        evidence: inputs.evidence().filter(|_| !hauled),
         planning: planning(inputs),
-        by_grip: maybe(&|climb| climb.by_grip),
-        by_norm: maybe(&|climb| climb.by_norm),
+        by_grip: None,
+        by_norm: None,
         norm: inputs.norm,
         training: inputs.training,
         trunk: inputs.trunk,
         gloves: inputs.gloves,
         grip_is_entered: inputs.grip.is_some(),
         travel_is_own: inputs.hand_travel.is_some(),
-        travel: maybe(&|climb| climb.travel),
-        room: maybe(&|climb| climb.room),
-        gain: maybe(&|climb| climb.gain),
+        travel: None,
+        room: None,
+        gain: None,
         height: crate::quantity::Quantity::si(inputs.height),
         setback: inputs.setback,
-        strokes: maybe(&|climb| climb.strokes),
-        rope_handled: maybe(&|climb| climb.rope),
-        stroke_work: maybe(&|climb| climb.stroke_work),
-        work: maybe(&|climb| climb.work),
-        power: maybe(&|climb| climb.power),
-        speed: maybe(&|climb| climb.speed),
-        climb_time: maybe(&|climb| climb.climb_time),
-        time: maybe(&|climb| climb.time),
-        anchor: spread(|climb| climb.anchor),
-        tensions: tensions(&reeved.rig, &likely, &climbs),
+        strokes: None,
+        rope_handled: None,
+        stroke_work: None,
+        work: None,
+        power: None,
+        speed: None,
+        climb_time: None,
+        time: None,
+        anchor: unknown,
+        tensions: Vec::new(),
         parts: parts(&reeved.rig),
         missing: missing(inputs),
         verdict: None,
         cautions: Vec::new(),
         samples: effort.count(),
-        more: effort < crate::question::Effort::FULL,
-    };
-    answer.verdict = judged(&answer, &climbs);
-    answer.cautions = cautions(inputs, &answer);
-    answer
+        more: effort < Effort::FULL,
+    }
 }
 
 /// The pull to plan on where only sex and age are known.
 fn planning(inputs: &Inputs) -> Option<f64> {
     let alone = inputs.evidence() == Some(Evidence::Norm) && !inputs.rig.is_hauled();
-    if alone { Climb::of(inputs, &Planned).arms } else { None }
+    let arms = if alone { Climb::of(inputs, &Planned).arms } else { UNKNOWN };
+    if arms.is_nan() { None } else { Some(arms) }
 }
 
 /// The geometric mean: what like turns would keep.
 fn mean(turns: &[f64]) -> f64 {
     let logs = turns.iter().fold(0.0, |sum, kept| sum + float::ln(*kept));
     float::exp(logs / turns.len().max(1) as f64)
-}
-
-fn tensions(rig: &Rig, likely: &Climb, climbs: &[Climb]) -> Vec<Vec<Spread>> {
-    let mut ropes = Vec::new();
-    let mut at = 0;
-    for rope in rig.ropes() {
-        let mut spreads = Vec::new();
-        for _ in 1..rope.stops.len() {
-            let tension = |climb: &Climb| climb.tensions.get(at).copied().unwrap_or(0.0);
-            spreads.push(spread_of(tension(likely), climbs.iter().map(tension).collect()));
-            at += 1;
-        }
-        ropes.push(spreads);
-    }
-    ropes
 }
 
 /// Every part, and what happens when it fails; none where nothing holds the climber to begin with.
@@ -141,7 +205,9 @@ fn parts(rig: &Rig) -> Vec<PartFact> {
 
 fn missing(inputs: &Inputs) -> Vec<Missing> {
     let mut missing = Vec::new();
-    if !inputs.rig.is_hauled() {
+    // Whoever hauls is a second person.
+    let hauled = inputs.rig.is_hauled();
+    if !hauled {
         match inputs.evidence() {
             _ if inputs.measured.is_none() && inputs.trunk == Trunk::Cervical => missing.push(Missing::Pull),
             None => missing.push(inputs.half_a_norm.map_or(Missing::Strength, Missing::OtherHalf)),
@@ -151,9 +217,9 @@ fn missing(inputs: &Inputs) -> Vec<Missing> {
             missing.push(Missing::Stroke);
         }
     }
-    // No field asks for these two yet, so no plan is ever complete. Whoever hauls is a second person.
+    // No field asks for these two yet, so no plan is ever complete.
     missing.push(Missing::WayDown);
-    if !inputs.rig.is_hauled() {
+    if !hauled {
         missing.push(Missing::SecondPerson);
     }
     missing
@@ -187,19 +253,32 @@ fn judged(answer: &Answer, climbs: &[Climb]) -> Option<Verdict> {
 const HARD: f64 = 0.8;
 
 fn cautions(inputs: &Inputs, answer: &Answer) -> Vec<Caution> {
-    let drop = answer.parts.iter().filter_map(|part| part.drop).find(|drop| *drop > Length::metres(0.0));
-    let single_hitch = answer.parts.iter().any(|part| part.single && part.is_hitch(&answer.rig));
-    // One's own figure says what the turn eats; the kind's no longer does.
-    let tested = answer.turn_efficiency.is_some();
-    let sliding = |turn: &TurnFact| !turn.own && matches!(turn.kind, TurnKind::Carabiner | TurnKind::Ring);
+    let (mut drop, mut single_hitch) = (None, false);
+    for part in &answer.parts {
+        drop = drop.or(part.drop.filter(|drop| *drop > Length::metres(0.0)));
+        single_hitch |= part.single && part.is_hitch(&answer.rig);
+    }
+    let (mut sliding, mut bark) = (false, false);
+    for turn in &answer.turns {
+        // One's own figure says what the turn eats; the kind's no longer does.
+        if !turn.own && answer.turn_efficiency.is_none() {
+            sliding |= matches!(turn.kind, TurnKind::Carabiner | TurnKind::Ring);
+            bark |= turn.kind == TurnKind::Bark;
+        }
+    }
+    let mut stacked = false;
+    for stop in answer.rig.stops() {
+        stacked |= stop.backup && matches!(stop.what, What::Hitch(_));
+    }
     let hard = answer.arms.is_some_and(|gate| gate.share.likely > HARD);
-    let mut cautions = vec![Caution::Arithmetic, Caution::OnePullOnly];
-    let bark = |turn: &TurnFact| !turn.own && turn.kind == TurnKind::Bark;
+    let mut cautions = Vec::new();
     let mut when = |holds: bool, caution: Caution| {
         if holds {
             cautions.push(caution);
         }
     };
+    when(true, Caution::Arithmetic);
+    when(true, Caution::OnePullOnly);
     let over_weight = inputs.measured.is_some_and(|measured| measured.pull > inputs.body_mass.weight());
     when(answer.parts.is_empty(), Caution::NothingHolds);
     // From a 5:1 up (judged).
@@ -208,19 +287,21 @@ fn cautions(inputs: &Inputs, answer: &Answer) -> Vec<Caution> {
     when(matches!(answer.evidence, Some(Evidence::Grip | Evidence::Norm)) && !answer.hauled, Caution::Predicted);
     when(hard && !answer.hauled, Caution::HardPull);
     when(single_hitch, Caution::SingleHitch);
-    when(answer.rig.stops().any(|stop| stop.backup && matches!(stop.what, What::Hitch(_))), Caution::StackedHitches);
+    when(stacked, Caution::StackedHitches);
     if let Some(by) = drop {
         // The drop is in proportion to the slack: geometry.
         let up_to = by * (inputs.rig.slack.high / inputs.rig.slack.likely);
         when(true, Caution::DropToKnot { by, up_to });
     }
     when(hitch_is_untended(inputs), Caution::UntendedHitch);
-    when(!tested && answer.turns.iter().any(sliding), Caution::SlidingTurn);
-    when(!tested && answer.turns.iter().any(bark), Caution::OverBark);
+    when(sliding, Caution::SlidingTurn);
+    when(bark, Caution::OverBark);
     // The mass that harnesses are tested with, and a rating past most, in kilograms.
     when(answer.mass.likely > 140.0, Caution::PastRatings);
     when(answer.mass.likely > 100.0 && answer.mass.likely <= 140.0, Caution::OverTestMass);
-    cautions.extend([Caution::HangingStill, Caution::Surroundings, Caution::KneeHeight]);
+    when(true, Caution::HangingStill);
+    when(true, Caution::Surroundings);
+    when(true, Caution::KneeHeight);
     cautions
 }
 

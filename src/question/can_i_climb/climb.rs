@@ -11,43 +11,49 @@ use crate::field::Spread;
 use crate::quantity::{Mass, Quantity};
 use crate::reeving::{BodyKind, Drive, Forces, Fraction, Losses, RigName, statics};
 
-/// What one climb comes to, in SI.
-#[derive(Debug, Clone, Default)]
+/// What one climb comes to, in SI; a figure that is not known is [`UNKNOWN`].
 pub(super) struct Climb {
     pub(super) weight: f64,
     pub(super) advantage: f64,
     pub(super) need: f64,
     /// What the arms pull through a stroke: the climber's, or the helpers'.
-    pub(super) arms: Option<f64>,
+    pub(super) arms: f64,
+    /// The share of it that one pull takes.
+    pub(super) arms_share: f64,
     /// What the climber's hands hold.
-    pub(super) hands: Option<f64>,
+    pub(super) hands: f64,
+    /// The share of it that one pull takes.
+    pub(super) hands_share: f64,
     /// What the grip that was entered foretells, beside better evidence.
-    pub(super) by_grip: Option<f64>,
+    pub(super) by_grip: f64,
     /// What sex and age foretell, beside better evidence.
-    pub(super) by_norm: Option<f64>,
-    pub(super) travel: Option<f64>,
+    pub(super) by_norm: f64,
+    pub(super) travel: f64,
     /// How far the upper hitch can stand above the lower one, where the reach is known.
-    pub(super) room: Option<f64>,
-    pub(super) gain: Option<f64>,
+    pub(super) room: f64,
+    pub(super) gain: f64,
     /// Endless where nothing is gained.
-    pub(super) strokes: Option<f64>,
+    pub(super) strokes: f64,
     /// The rope of all strokes.
-    pub(super) rope: Option<f64>,
+    pub(super) rope: f64,
     /// The work of one stroke.
-    pub(super) stroke_work: Option<f64>,
+    pub(super) stroke_work: f64,
     /// The work of all the rope.
-    pub(super) work: Option<f64>,
+    pub(super) work: f64,
     /// The power of the arms at the cadence that was said.
-    pub(super) power: Option<f64>,
+    pub(super) power: f64,
     /// How fast the climber rises at it.
-    pub(super) speed: Option<f64>,
+    pub(super) speed: f64,
     /// How long the climb takes at it.
-    pub(super) climb_time: Option<f64>,
-    pub(super) time: Option<f64>,
+    pub(super) climb_time: f64,
+    pub(super) time: f64,
     /// The tension of every strand, ropes in order.
     pub(super) tensions: Vec<f64>,
     pub(super) anchor: f64,
 }
+
+/// No number: whatever is worked out from it is no number either.
+pub(super) const UNKNOWN: f64 = f64::NAN;
 
 // Each thing that varies has a number of its own for ever: see `Draws`.
 const KIT: u32 = 0;
@@ -93,22 +99,29 @@ pub(super) fn hands_at_it(inputs: &Inputs) -> Arms {
 
 impl Climb {
     pub(super) fn of(inputs: &Inputs, pick: &dyn Pick) -> Self {
-        let kit = pick.of(KIT, inputs.kit_mass);
+        let kit = drawn(pick, KIT, &inputs.kit_mass);
         let weight = (inputs.body_mass + Mass::kilograms(kit)).weight().in_newtons();
         let forces = forces(inputs, pick);
         let advantage = forces.as_ref().map_or(0.0, |forces| forces.load.low);
         let need = weight / advantage;
         let stroke = Stroke::of(inputs, pick);
         let resets = inputs.rig.upper_turns().is_some();
-        let time = pick.of(PULLING, PULL_TIME) + if resets { pick.of(RESETTING, RESET_TIME) } else { 0.0 };
-        let strokes = stroke.gain.map(|gain| if gain > 0.0 { inputs.height.si() / gain } else { f64::INFINITY });
+        let time = drawn(pick, PULLING, &PULL_TIME) + if resets { drawn(pick, RESETTING, &RESET_TIME) } else { 0.0 };
+        let strokes = if stroke.gain > 0.0 {
+            inputs.height.si() / stroke.gain
+        } else if stroke.gain <= 0.0 {
+            f64::INFINITY
+        } else {
+            UNKNOWN
+        };
         let rope_per_rise = rope_per_rise(inputs);
-        let all = |each: f64| strokes.map(|strokes| if strokes.is_finite() { strokes * each } else { f64::INFINITY });
+        // Endless strokes of nothing are endless too.
+        let all = |each: f64| if strokes.is_infinite() { strokes } else { strokes * each };
         let hauled = inputs.rig.is_hauled();
-        let rope = if hauled { Some(inputs.height.si() * rope_per_rise) } else { stroke.taken.and_then(all) };
-        let stroke_work = stroke.taken.map(|taken| taken * need);
+        let rope = if hauled { inputs.height.si() * rope_per_rise } else { all(stroke.taken) };
+        let stroke_work = stroke.taken * need;
         // Strokes a second.
-        let rate = inputs.cadence.map(|cadence| cadence / 60.0);
+        let rate = inputs.cadence.map_or(UNKNOWN, |cadence| cadence / 60.0);
         let mut tensions = Vec::new();
         if let Some(forces) = &forces {
             for span in forces.strands.iter().flatten() {
@@ -117,20 +130,21 @@ impl Climb {
         }
         let tree = inputs.rig.rig.body(BodyKind::Tree);
         let on_anchor = tree.and_then(|tree| forces.as_ref()?.bodies.get(tree)).map_or(0.0, |span| -span.low * need);
-        let beside = |other: Evidence| {
-            let decides = hauled || inputs.evidence() == Some(other);
-            if decides { None } else { arms(inputs, pick, hands_at_it(inputs), Some(other)) }
+        let by = |evidence: Option<Evidence>| {
+            arms(inputs, pick, hands_at_it(inputs), evidence.filter(|_| !hauled)).unwrap_or(UNKNOWN)
         };
+        let best = inputs.evidence();
+        let beside = |other: Evidence| by(Some(other).filter(|_| best != Some(other)));
+        let arms = if hauled { drawn(pick, HELPING, &inputs.helper) } else { by(best) };
+        let hands = if hauled { None } else { hands(inputs, pick) }.unwrap_or(UNKNOWN);
         Self {
             weight,
             advantage,
             need,
-            arms: if hauled {
-                Some(pick.of(HELPING, inputs.helper))
-            } else {
-                arms(inputs, pick, hands_at_it(inputs), inputs.evidence())
-            },
-            hands: if hauled { None } else { hands(inputs, pick) },
+            arms,
+            arms_share: need / arms,
+            hands,
+            hands_share: need / hands,
             by_grip: beside(Evidence::Grip),
             by_norm: beside(Evidence::Norm),
             travel: stroke.travel,
@@ -139,27 +153,33 @@ impl Climb {
             strokes,
             rope,
             stroke_work,
-            work: rope.map(|rope| rope * need),
-            power: stroke_work.zip(rate).map(|(work, rate)| work * rate),
-            speed: stroke.gain.zip(rate).map(|(gain, rate)| gain.max(0.0) * rate),
-            climb_time: strokes.zip(rate).map(|(strokes, rate)| strokes / rate),
+            work: rope * need,
+            power: stroke_work * rate,
+            speed: if stroke.gain < 0.0 { 0.0 } else { stroke.gain } * rate,
+            climb_time: strokes / rate,
             time: all(time),
             tensions,
-            anchor: on_anchor * pick.of(ROUGHNESS, CLIMBING_PEAK),
+            anchor: on_anchor * drawn(pick, ROUGHNESS, &CLIMBING_PEAK),
         }
     }
 
     /// The need over the tighter of what arms and hands give; more than one where one pull fails. None when strength
     /// is not known.
     pub(super) fn strain(&self) -> Option<f64> {
-        let arms = self.need / self.arms?;
-        Some(self.hands.map_or(arms, |hands| arms.max(self.need / hands)))
+        let Self { arms_share: arms, hands_share: hands, .. } = *self;
+        if arms.is_nan() { None } else { Some(if hands > arms { hands } else { arms }) }
     }
 
     /// Whether a stroke gains nothing, as far as the stroke is known.
     pub(super) fn is_stuck(&self) -> bool {
-        self.gain.is_some_and(|gain| gain <= 0.0)
+        self.gain <= 0.0
     }
+}
+
+/// A value of a spread, which is copied here alone.
+#[inline(never)]
+fn drawn(pick: &dyn Pick, thing: u32, spread: &Spread) -> f64 {
+    pick.of(thing, *spread)
 }
 
 /// The rope that the hand takes for each metre of rise.
@@ -170,29 +190,38 @@ fn rope_per_rise(inputs: &Inputs) -> f64 {
 /// The forces for a unit of pull. A catalogue rig always has them.
 fn forces(inputs: &Inputs, pick: &dyn Pick) -> Option<Forces> {
     let reeved = &inputs.rig;
-    let losses = reeved.tested.clone().unwrap_or_else(|| Losses {
-        turns: reeved.places.iter().zip(&reeved.turns).map(|(place, turn)| pick.of(TURNS + place, turn.kept)).collect(),
-        hitches: (HITCHES..).zip(&reeved.pull.grips).map(|(thing, _)| pick.of(thing, reeved.drag)).collect(),
-    });
+    let losses = match &reeved.tested {
+        Some(tested) => tested.clone(),
+        None => {
+            let (mut turns, mut hitches) = (Vec::new(), Vec::new());
+            for (place, turn) in reeved.places.iter().zip(&reeved.turns) {
+                turns.push(drawn(pick, TURNS + place, &turn.kept));
+            }
+            for thing in HITCHES..HITCHES + reeved.pull.grips.len() as u32 {
+                hitches.push(drawn(pick, thing, &reeved.drag));
+            }
+            Losses { turns, hitches }
+        }
+    };
     statics(&reeved.rig, &reeved.motion, &losses, &Drive::Pull(1.0, Vec::new())).ok()
 }
 
 /// What the arms pull through a stroke, by the best evidence or by a given one.
 fn arms(inputs: &Inputs, pick: &dyn Pick, pulls_with: Arms, evidence: Option<Evidence>) -> Option<f64> {
-    let one_arm = pick.of(ONE_OF_TWO, ONE_ARM);
+    let one_arm = drawn(pick, ONE_OF_TWO, &ONE_ARM);
     let grip = match evidence? {
         Evidence::Pull => {
             let measured = inputs.measured?;
-            let through = pick.of(THROUGH_THE_STROKE, measured.taken.through_the_stroke());
+            let through = drawn(pick, THROUGH_THE_STROKE, &measured.taken.through_the_stroke());
             let arms = for_arms(measured.arms, pulls_with, one_arm);
-            return Some(measured.pull.in_newtons() * pick.of(DAY, ANOTHER_DAY) * through * arms);
+            return Some(measured.pull.in_newtons() * drawn(pick, DAY, &ANOTHER_DAY) * through * arms);
         }
         Evidence::Grip => inputs.grip?,
         Evidence::Norm => by_norm(inputs, pick)?,
     };
-    let over_grip = pick.of(GRIP, inputs.training.pull_over_grip());
+    let over_grip = drawn(pick, GRIP, &inputs.training.pull_over_grip());
     let pull = predicted_pull(grip.used(Arms::Two), over_grip, pick.deviations(PERSON));
-    let trunk = pick.of(TRUNK, inputs.trunk.share_of_prediction()?);
+    let trunk = drawn(pick, TRUNK, &inputs.trunk.share_of_prediction()?);
     Some(pull * trunk * for_arms(Arms::Two, pulls_with, one_arm))
 }
 
@@ -204,44 +233,50 @@ fn by_norm(inputs: &Inputs, pick: &dyn Pick) -> Option<Grip> {
 /// What the hands hold: by the grip that was entered, or as the best evidence of strength foretells it.
 fn hands(inputs: &Inputs, pick: &dyn Pick) -> Option<f64> {
     // Each way of holding varies on its own, and is the same hand then and now.
-    let over_grip = |hold: Hold| pick.of(HOLDS + hold as u32, hold.over_grip(inputs.gloves));
+    let over_grip = |hold: Hold| drawn(pick, HOLDS + hold as u32, &hold.over_grip(inputs.gloves));
     let proof = inputs.measured.map(|measured| (measured.pull.in_newtons(), measured.arms));
     let then = inputs.measured.map_or(1.0, |measured| over_grip(measured.held));
     let reckoned = || match inputs.evidence()? {
         Evidence::Pull => {
             let pull = arms(inputs, pick, Arms::Two, Some(Evidence::Pull))?;
-            Some(Grip::reckoned(pull, pick.of(GRIP, inputs.training.pull_over_grip())))
+            Some(Grip::reckoned(pull, drawn(pick, GRIP, &inputs.training.pull_over_grip())))
         }
         _ => by_norm(inputs, pick),
     };
     held_by(hands_at_it(inputs), over_grip(inputs.hold), inputs.grip.or_else(reckoned), proof, then)
 }
 
-#[derive(Default)]
 struct Stroke {
-    travel: Option<f64>,
-    room: Option<f64>,
-    gain: Option<f64>,
+    travel: f64,
+    room: f64,
+    gain: f64,
     /// The rope that is really taken: less than the travel where the room ends the stroke.
-    taken: Option<f64>,
+    taken: f64,
 }
 
 impl Stroke {
     /// The upper hitch is moved up as far as it goes before every stroke. A helper who hauls has no stroke to reckon.
     fn of(inputs: &Inputs, pick: &dyn Pick) -> Self {
         if inputs.rig.is_hauled() {
-            return Self::default();
+            return Self { travel: UNKNOWN, room: UNKNOWN, gain: UNKNOWN, taken: UNKNOWN };
         }
-        let reach = inputs.stature.map(|stature| reach(stature.si(), pick.deviations(REACH)));
-        let share = pick.of(SHARE_OF_REACH, share_used(inputs.posture, inputs.hold));
-        let travel = inputs.hand_travel.map(Quantity::si).or(reach.map(|reach| reach.to_chest * share));
         let per_rise = rope_per_rise(inputs);
-        let room = reach.zip(inputs.rig.upper_turns()).map(|(reach, turns)| {
-            let stack = pick.of(STACK, inputs.stack) + EXTRA_PAIR * turns.saturating_sub(1) as f64;
-            (reach.to_lap - stack).max(0.0)
-        });
-        let rise = travel.map(|travel| room.map_or(travel / per_rise, |room| room.min(travel / per_rise)));
-        let gain = rise.map(|rise| rise - pick.of(BACK, inputs.setback));
-        Self { travel, room, gain, taken: rise.map(|rise| rise * per_rise) }
+        let (mut travel, mut room) = (UNKNOWN, UNKNOWN);
+        if let Some(stature) = inputs.stature {
+            let reach = reach(stature.si(), pick.deviations(REACH));
+            travel = reach.to_chest * drawn(pick, SHARE_OF_REACH, &share_used(inputs.posture, inputs.hold));
+            if let Some(turns) = inputs.rig.upper_turns() {
+                let stack = drawn(pick, STACK, &inputs.stack) + EXTRA_PAIR * turns.saturating_sub(1) as f64;
+                room = (reach.to_lap - stack).max(0.0);
+            }
+        }
+        if let Some(own) = inputs.hand_travel {
+            travel = own.si();
+        }
+        let by_pull = travel / per_rise;
+        // A room that is not known ends no stroke.
+        let rise = if room < by_pull { room } else { by_pull };
+        let gain = rise - drawn(pick, BACK, &inputs.setback);
+        Self { travel, room, gain, taken: rise * per_rise }
     }
 }

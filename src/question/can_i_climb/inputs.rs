@@ -75,9 +75,15 @@ impl Inputs {
     /// Everything that is wrong with the draft.
     pub fn of(draft: &Draft) -> Result<Self, Vec<Error>> {
         let mut reader = reader(draft, Question::CanIClimb);
+        let inputs = Self::read(&mut reader);
+        reader.done(|| inputs)
+    }
+
+    /// The inputs; none where one is wrong, which is noted.
+    fn read(reader: &mut Reader<'_>) -> Option<Self> {
         let body_mass = reader.need(&BODY_MASS);
         let height = reader.need(&CLIMB_HEIGHT);
-        let rig = reeved(&mut reader);
+        let rig = reeved(reader);
         let kit_mass = reader.spread(&KIT_MASS);
         let pull = reader.maybe(&MEASURED_PULL);
         let (taken, arms, held) = (reader.chosen(&PULL_TAKEN), reader.chosen(&PULL_ARMS), reader.chosen(&PULL_HELD));
@@ -97,67 +103,73 @@ impl Inputs {
         let (stature, hand_travel) = (reader.maybe(&STATURE), reader.maybe(&HAND_TRAVEL));
         let (setback, stack) = (reader.spread(&SETBACK), reader.spread(&STACK_LENGTH));
         let helper = reader.spread(&HELPER_PULL);
-        let assumed = assumed(&reader, rig.as_ref());
-        reader.done(|| {
-            let measured = match pull {
-                Some(pull) => Some(Measured { pull, taken: taken?, arms: arms?, held: held? }),
-                None => None,
-            };
-            let body_mass = body_mass?;
-            // Nobody is credited with an arm that was not measured.
-            let arms_used = climb_arms.or(measured.map(|measured| measured.arms)).unwrap_or(Arms::Two);
-            Some(Self {
-                body_mass,
-                kit_mass: kit_mass?,
-                height: height?,
-                measured,
-                norm: age.zip(sex).map(|(age, sex)| Norm { sex, age, stature, body_mass }),
-                half_a_norm,
-                training: training?,
-                trunk: trunk?,
-                gloves: gloves?,
-                cadence,
-                grip: if arms_used == Arms::One { Grip::of_one_hand(left, right) } else { Grip::of(left, right) },
-                arms: arms_used,
-                assumed,
-                hold: hold?,
-                stature,
-                hand_travel,
-                posture: posture?,
-                setback: setback?,
-                stack: stack?,
-                helper: helper?,
-                rig: rig?,
-            })
+        let assumed = assumed(reader, rig.as_ref());
+        let measured = match pull {
+            Some(pull) => Some(Measured { pull, taken: taken?, arms: arms?, held: held? }),
+            None => None,
+        };
+        let body_mass = body_mass?;
+        // Nobody is credited with an arm that was not measured.
+        let arms_used = climb_arms.or(measured.map(|measured| measured.arms)).unwrap_or(Arms::Two);
+        Some(Self {
+            body_mass,
+            kit_mass: kit_mass?,
+            height: height?,
+            measured,
+            norm: age.zip(sex).map(|(age, sex)| Norm { sex, age, stature, body_mass }),
+            half_a_norm,
+            training: training?,
+            trunk: trunk?,
+            gloves: gloves?,
+            cadence,
+            grip: if arms_used == Arms::One { Grip::of_one_hand(left, right) } else { Grip::of(left, right) },
+            arms: arms_used,
+            assumed,
+            hold: hold?,
+            stature,
+            hand_travel,
+            posture: posture?,
+            setback: setback?,
+            stack: stack?,
+            helper: helper?,
+            rig: rig?,
         })
     }
 }
 
 /// The fields that have their defaults, of those that matter to this rig and this evidence.
 fn assumed(reader: &Reader<'_>, rig: Option<&Reeved>) -> Vec<&'static Row> {
-    let mut assumed: Vec<&'static Row> = vec![&KIT_MASS.row];
-    let hauled = rig.is_some_and(Reeved::is_hauled);
-    if hauled {
-        assumed.push(&HELPER_PULL.row);
+    const HANDS: &[&Row] = &[&HOLD.row, &GLOVES.row, &POSTURE.row, &SETBACK.row, &BACKUP.row];
+    const PULL: &[&Row] = &[&PULL_TAKEN.row, &PULL_ARMS.row, &PULL_HELD.row];
+    let mut assumed = Vec::new();
+    let mut matter = |rows: &[&'static Row]| {
+        for row in rows {
+            if reader.rests_on_default(row) {
+                assumed.push(*row);
+            }
+        }
+    };
+    matter(&[&KIT_MASS.row]);
+    if rig.is_some_and(Reeved::is_hauled) {
+        matter(&[&HELPER_PULL.row]);
     } else {
-        assumed.extend([&HOLD.row, &GLOVES.row, &POSTURE.row, &SETBACK.row, &BACKUP.row]);
-        let says = |rows: &[&Row]| rows.iter().any(|row| reader.says(row));
-        let (measured, grip) = (says(&[&MEASURED_PULL.row]), says(&[&GRIP_LEFT.row, &GRIP_RIGHT.row]));
-        let predicts = grip || says(&[&AGE.row]) && says(&[&SEX.row]);
+        matter(HANDS);
+        let measured = reader.says(&MEASURED_PULL.row);
+        let grip = reader.says(&GRIP_LEFT.row) || reader.says(&GRIP_RIGHT.row);
+        let predicts = grip || reader.says(&AGE.row) && reader.says(&SEX.row);
         if measured {
-            assumed.extend([&PULL_TAKEN.row, &PULL_ARMS.row, &PULL_HELD.row]);
+            matter(PULL);
         }
         if predicts {
-            assumed.push(&TRUNK.row);
+            matter(&[&TRUNK.row]);
         }
         // Without a grip the hands' figure is reckoned back from the pull.
         if measured && !grip || predicts && !reader.chooses(&TRUNK, Trunk::Cervical) {
-            assumed.push(&TRAINING.row);
+            matter(&[&TRAINING.row]);
         }
     }
     if let Some(rig) = rig {
-        assumed.extend(rig.asked());
+        matter(&rig.asked());
     }
-    assumed.retain(|row| reader.rests_on_default(row));
     assumed
 }

@@ -48,11 +48,14 @@ impl Reeved {
     /// The fields that say what its turns and hitches are.
     pub(super) fn asked(&self) -> Vec<&'static Row> {
         let mut asked: Vec<&'static Row> = Vec::new();
-        for stop in self.rig.stops().filter(|stop| matches!(stop.what, What::Turn(_))) {
-            if let Some(nearest) = fields().get(body_of(self.rig.kind_at(stop))).and_then(|turns| turns.first())
-                && asked.iter().all(|row| row.id != nearest.kind.row.id)
+        let mut unmet = fields();
+        for stop in self.rig.stops() {
+            if matches!(stop.what, What::Turn(_))
+                && let Some(turns) = unmet.get_mut(body_of(self.rig.kind_at(stop)))
+                && let Some(nearest) = turns.first()
             {
                 asked.push(&nearest.kind.row);
+                *turns = &[];
             }
         }
         if self.upper_turns().is_some() {
@@ -74,7 +77,8 @@ pub(super) fn reeved(reader: &mut Reader<'_>) -> Option<Reeved> {
     let name = reader.need(&RIG);
     let backup = reader.chosen(&BACKUP);
     let slack = reader.spread(&KNOT_SLACK);
-    let said = fields().map(|fields| said_of(reader, fields));
+    let [top, upper, lower] = fields();
+    let said = [said_of(reader, top), said_of(reader, upper), said_of(reader, lower)];
     let drag = reader.spread(&HITCH_DRAG);
     let test = (reader.maybe(&TEST_MASS), reader.maybe(&TEST_PULL));
     if reader.says(&TEST_MASS.row) != reader.says(&TEST_PULL.row) {
@@ -125,19 +129,24 @@ fn body_of(kind: Option<BodyKind>) -> usize {
 
 /// What every turn of the rig is, and which one it is, in the order of the ropes.
 fn turns(rig: &Rig, said: &[Vec<Option<TurnFact>>; 3]) -> Option<(Vec<TurnFact>, Vec<u32>)> {
-    let mut met = [0; 3];
     let (mut turns, mut places) = (Vec::new(), Vec::new());
-    let stops: Vec<&Stop> = rig.stops().filter(|stop| matches!(stop.what, What::Turn(_))).collect();
-    // The hand is at the end of its rope, so they are counted backwards.
-    for stop in stops.iter().rev() {
-        let body = body_of(rig.kind_at(stop));
-        let place = met.get_mut(body)?;
-        turns.push((*said.get(body)?.get(*place)?)?);
-        places.push((10 * body + *place) as u32);
-        *place += 1;
+    let mut met = Vec::new();
+    for stop in rig.stops() {
+        if matches!(stop.what, What::Turn(_)) {
+            met.push(body_of(rig.kind_at(stop)));
+        }
     }
-    turns.reverse();
-    places.reverse();
+    let mut bodies = met.as_slice();
+    while let Some((body, rest)) = bodies.split_first() {
+        // The hand is at the end of its rope, so they are counted backwards.
+        let mut place = 0;
+        for later in rest {
+            place += usize::from(later == body);
+        }
+        turns.push((*said.get(*body)?.get(place)?)?);
+        places.push((10 * body + place) as u32);
+        bodies = rest;
+    }
     Some((turns, places))
 }
 
@@ -154,7 +163,10 @@ fn tested(
     force: Force,
 ) -> Option<Losses> {
     let measured = mass.weight().in_newtons() / force.in_newtons();
-    let kept: Vec<f64> = turns.iter().map(|turn| turn.kept.likely).collect();
+    let mut kept = Vec::new();
+    for turn in turns {
+        kept.push(turn.kept.likely);
+    }
     let found = noted(reader, losses_that_give(rig, motion, &kept, measured))?;
     if found.is_none() {
         // A hand on the climber lifts with its own strand, whatever the turns eat.
@@ -177,7 +189,11 @@ fn tested(
 /// The value, or a note that the rig cannot be worked out.
 fn noted<T, E>(reader: &mut Reader<'_>, result: Result<T, E>) -> Option<T> {
     if result.is_err() {
-        reader.note(Error::of(RIG.row.id, Reason::UnworkableRig));
+        unworkable(reader);
     }
     result.ok()
+}
+
+fn unworkable(reader: &mut Reader<'_>) {
+    reader.note(Error::of(RIG.row.id, Reason::UnworkableRig));
 }

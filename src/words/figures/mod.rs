@@ -5,15 +5,12 @@ mod strength;
 mod stroke;
 
 use super::Figure;
-use super::figure::{Style, figure};
-use super::phrase::newtons;
+use super::figure::figure;
+use super::template::say;
 use crate::field::Spread;
-use crate::quantity::{Dimension, View, plain};
+use crate::quantity::View;
 use crate::question::can_i_climb::Answer;
 use crate::source::{DELANEY, GEOMETRY, JUDGED, Source};
-
-const FORCE: Style = Style::Unit(Dimension::Force);
-const LENGTH: Style = Style::Unit(Dimension::Length);
 
 /// The figures of an answer.
 pub(super) fn figures(answer: &Answer, view: View) -> Vec<Figure> {
@@ -32,26 +29,33 @@ struct Rows<'a> {
 }
 
 impl Rows<'_> {
-    fn add(
-        &mut self,
-        names: (&'static str, &'static str),
-        spread: Spread,
-        style: Style,
-        workings: Vec<String>,
-        sources: &[Source],
-    ) {
-        self.figures.push(figure(names, spread, style, self.view, workings, sources));
+    /// Begins a figure, written as a slot of a template writes it.
+    fn add(&mut self, id: &'static str, noun: &'static str, spread: &Spread, slot: &str, sources: &[Source]) {
+        self.figures.push(figure(id, noun, spread, slot, self.view, sources));
+    }
+
+    /// Adds a line to how the last figure comes about.
+    fn line(&mut self, template: &str, numbers: &[&Spread], words: &[&str]) {
+        if let Some(figure) = self.figures.last_mut() {
+            figure.workings.push(String::new());
+        }
+        self.more(template, numbers, words);
+    }
+
+    /// Goes on with the last line.
+    fn more(&mut self, template: &str, numbers: &[&Spread], words: &[&str]) {
+        if let Some(line) = self.figures.last_mut().and_then(|figure| figure.workings.last_mut()) {
+            say(line, template, numbers, words, self.view);
+        }
     }
 
     fn need(&mut self) {
-        let (answer, view) = (self.answer, self.view);
-        let weight = newtons(answer.weight.likely, view);
-        let advantage = plain(answer.advantage.likely, 2, view);
-        let need = newtons(answer.need.likely, view);
-        let workings = vec![format!("weight ÷ real advantage = {weight} ÷ {advantage} = {need}")];
+        let answer = self.answer;
         let sources = if self.own_figures_only() { &[GEOMETRY, JUDGED][..] } else { &[GEOMETRY, DELANEY, JUDGED] };
         let noun = if answer.hauled { "pull the haul takes" } else { "pull one stroke takes" };
-        self.add(("pullNeeded", noun), answer.need, FORCE, workings, sources);
+        self.add("pullNeeded", noun, &answer.need, "{N}", sources);
+        let numbers = [&answer.weight, &answer.advantage, &answer.need];
+        self.line("weight ÷ real advantage = {N} ÷ {2} = {N}", &numbers, &[]);
     }
 
     /// Whether every turn's share is the climber's own figure.

@@ -1,86 +1,101 @@
 //! What the rig does with the pull, and what hangs on it.
 
-use super::super::figure::Style;
-use super::super::phrase::{newtons, ranged};
-use super::{FORCE, Rows};
+use super::Rows;
 use crate::field::Spread;
-use crate::quantity::{Dimension, STANDARD_GRAVITY, System, View, plain, written};
-use crate::question::can_i_climb::{Answer, CLIMBING_PEAK};
+use crate::quantity::{STANDARD_GRAVITY, System};
+use crate::question::can_i_climb::CLIMBING_PEAK;
 use crate::reeving::BodyKind;
 use crate::source::{GEOMETRY, GRAVITY, JUDGED};
 
 impl Rows<'_> {
     pub(super) fn rig(&mut self) {
-        let (answer, view) = (self.answer, self.view);
+        let answer = self.answer;
         let mut sources = vec![GEOMETRY];
         if answer.turn_efficiency.is_none() {
             for turn in answer.turns.iter().filter(|turn| !turn.own) {
                 sources.extend(turn.kind.sources());
             }
         }
-        let workings = advantage_workings(answer, view);
-        self.add(("realAdvantage", "real advantage"), answer.advantage, Style::Plain(2), workings, &sources);
-        let workings = vec!["The rope the hand takes for each unit of height; losses never change it.".to_owned()];
-        let (names, ideal) = (("idealAdvantage", "advantage without loss"), Spread::point(answer.ideal));
-        self.add(names, ideal, Style::Plain(0), workings, &[GEOMETRY]);
+        self.add("realAdvantage", "real advantage", &answer.advantage, "{2}", &sources);
+        self.lifting();
+        self.kept();
+        self.add("idealAdvantage", "advantage without loss", &Spread::point(answer.ideal), "{0}", &[GEOMETRY]);
+        self.line("The rope the hand takes for each unit of height; losses never change it.", &[], &[]);
         if let Some(kept) = answer.turn_efficiency {
-            let workings = vec![
-                "One reading and several turns: all are scaled by one power until the rig gives what you measured; the drag of the hitch is in it.".to_owned(),
-            ];
-            let names = ("turnEfficiency", "kept at a turn, by your own test");
-            self.add(names, Spread::point(kept), Style::Plain(3), workings, &[GEOMETRY]);
+            let kept = Spread::point(kept);
+            self.add("turnEfficiency", "kept at a turn, by your own test", &kept, "{3}", &[GEOMETRY]);
+            self.line(
+                "One reading and several turns: all are scaled by one power until the rig gives what you measured; the drag of the hitch is in it.",
+                &[],
+                &[],
+            );
         }
-        let (mass, weight) = (written(answer.mass.likely, Dimension::Mass, view), newtons(answer.weight.likely, view));
-        let workings = vec![match view.system {
-            System::Si => format!("{mass} × {} m/s² = {weight}", plain(STANDARD_GRAVITY, 5, view)),
-            System::Us => format!("{mass}, which standard gravity makes {weight}"),
-        }];
-        self.add(("climberWeight", "your weight, all-up"), answer.weight, FORCE, workings, &[GRAVITY, JUDGED]);
-        let workings = vec![format!(
-            "What the rope pulls on the crotch × {} for climbing in jerks. A slip or a catch loads it far more, and is not reckoned here.",
-            ranged(CLIMBING_PEAK, 1, view)
-        )];
-        let names = ("anchorLoad", "load on the anchor, climbing in jerks");
-        self.add(names, answer.anchor, FORCE, workings, &[GEOMETRY, JUDGED]);
+        self.add("climberWeight", "your weight, all-up", &answer.weight, "{N}", &[GRAVITY, JUDGED]);
+        self.line("{K}", &[&answer.mass], &[]);
+        if self.view.system == System::Si {
+            let gravity = &const { Spread::point(STANDARD_GRAVITY) };
+            self.more(" × {5} m/s² = {N}", &[gravity, &answer.weight], &[]);
+        } else {
+            self.more(", which standard gravity makes {N}", &[&answer.weight], &[]);
+        }
+        let noun = "load on the anchor, climbing in jerks";
+        self.add("anchorLoad", noun, &answer.anchor, "{N}", &[GEOMETRY, JUDGED]);
+        self.line(
+            "What the rope pulls on the crotch × {r1} for climbing in jerks. A slip or a catch loads it far more, and is not reckoned here.",
+            &[&CLIMBING_PEAK],
+            &[],
+        );
     }
-}
 
-/// What adds up to the real advantage: every strand that pulls the climber up.
-fn advantage_workings(answer: &Answer, view: View) -> Vec<String> {
-    let climber = answer.rig.body(BodyKind::Climber);
-    let mut lifting = String::new();
-    let mut strands = 0;
-    for (rope, tensions) in answer.rig.ropes().iter().zip(&answer.tensions) {
-        for (ends, tension) in rope.stops.windows(2).zip(tensions) {
-            let at_climber = ends.iter().any(|stop| stop.body == climber);
-            let from_above = ends.iter().any(|stop| stop.body.is_some() && stop.body < climber);
-            if at_climber && from_above && tension.likely > 0.0 {
-                let before = if lifting.is_empty() { "" } else { " + " };
-                lifting = plain(tension.likely / answer.need.likely, 2, view) + before + &lifting;
-                strands += 1;
+    /// What adds up to the real advantage: every strand that pulls the climber up.
+    fn lifting(&mut self) {
+        let answer = self.answer;
+        let climber = answer.rig.body(BodyKind::Climber);
+        let mut lifting = Vec::new();
+        for (rope, tensions) in answer.rig.ropes().iter().zip(&answer.tensions) {
+            let mut from = None;
+            for (at, stop) in rope.stops.iter().enumerate() {
+                let tension = at.checked_sub(1).and_then(|strand| tensions.get(strand));
+                if let Some(tension) = tension
+                    && tension.likely > 0.0
+                    && (from == climber || stop.body == climber)
+                    && (from.is_some() && from < climber || stop.body.is_some() && stop.body < climber)
+                {
+                    lifting.push(tension.likely / answer.need.likely);
+                }
+                from = stop.body;
             }
         }
-    }
-    let sum = plain(answer.advantage.likely, 2, view);
-    let mut workings = vec![if strands > 1 {
-        format!("Each strand that lifts you, for one unit of pull at the hand: {lifting} = {sum}")
-    } else {
-        format!("One strand lifts you; for one unit of pull at the hand it carries {sum}")
-    }];
-    if answer.turn_efficiency.is_some() {
-        workings.push(
-            "The losses are those of your own test, which stands in place of any figure for a turn or a hitch."
-                .to_owned(),
-        );
-    } else if !answer.turns.is_empty() {
-        let mut kept = String::new();
-        for turn in answer.turns.iter().rev() {
-            let own = if turn.own { " (your own figure)" } else { "" };
-            kept += &format!("{} {}{own}, ", turn.kind.named().noun, plain(turn.kept.likely, 2, view));
+        if lifting.len() > 1 {
+            let mut before = "Each strand that lifts you, for one unit of pull at the hand: ";
+            self.line("", &[], &[]);
+            for strand in lifting.iter().rev() {
+                self.more("{}{2}", &[&Spread::point(*strand)], &[before]);
+                before = " + ";
+            }
+            self.more(" = {2}", &[&answer.advantage], &[]);
+        } else {
+            let template = "One strand lifts you; for one unit of pull at the hand it carries {2}";
+            self.line(template, &[&answer.advantage], &[]);
         }
-        let drag = plain(answer.drag.likely, 2, view);
-        workings
-            .push(format!("Kept at each turn, from the hand: {kept}and past a hitch that slides under load {drag}."));
     }
-    workings
+
+    /// What the turns and the hitch leave of a tension.
+    fn kept(&mut self) {
+        let answer = self.answer;
+        if answer.turn_efficiency.is_some() {
+            self.line(
+                "The losses are those of your own test, which stands in place of any figure for a turn or a hitch.",
+                &[],
+                &[],
+            );
+        } else if !answer.turns.is_empty() {
+            self.line("Kept at each turn, from the hand: ", &[], &[]);
+            for turn in answer.turns.iter().rev() {
+                let own = if turn.own { " (your own figure)" } else { "" };
+                self.more("{} {2}{}, ", &[&turn.kept], &[turn.kind.named().noun, own]);
+            }
+            self.more("and past a hitch that slides under load {2}.", &[&answer.drag], &[]);
+        }
+    }
 }

@@ -1,0 +1,139 @@
+//! Every template is told by some plan, and fits its slots: what does not fit shows a brace.
+
+use super::{SI, US};
+use boughline::link::{self, Notice};
+use boughline::quantity::View;
+use boughline::question::can_i_climb::{Answer, Decided, Inputs, Level, Missing, Verdict, ask};
+use boughline::question::{Effort, all_fields};
+use boughline::words::{notice, report, row_line, source_line};
+
+const RIGS: &[&str] = &["hand-over-hand", "tail-3", "tail-5", "moving-rope", "ground-5"];
+
+/// What is said on top of a rig.
+const MORE: &[&str] = &[
+    "",
+    "kitMass=30kg",
+    "bodyMass=150kg",
+    "stature=1.75m&measuredPull=520N",
+    "stature=1.75m&measuredPull=520N&pullTaken=lowest-point&backup=tail-knot&knotSlack=3m",
+    "stature=1.75m&measuredPull=520N&pullTaken=ten-repetitions&pullArms=one&climbArms=two&gripRight=400N",
+    "stature=1.75m&measuredPull=520N&pullArms=two&climbArms=one&age=45&sex=female",
+    "stature=1.75m&measuredPull=1200N&cadence=12&backup=tail-knot",
+    "stature=1.75m&gripRight=400N&trunk=unsteady&upperTurn=carabiner",
+    "trunk=cervical&gripRight=400N&backup=second-hitch",
+    "stature=1.75m&age=45&sex=female&topTurn=ring",
+    "age=45",
+    "posture=leaning-back&stature=1.75m&measuredPull=520N",
+    "handTravel=60cm&measuredPull=900N&setback=30cm",
+    "handTravel=5cm&measuredPull=900N&setback=30cm",
+    "stature=1.4m&measuredPull=900N&handTravel=1.5m&stackLength=60cm",
+    "testMass=80kg&testPull=320N",
+    "topEfficiency=0.9&upperEfficiency=0.9&lowerEfficiency=0.9",
+];
+
+fn answer(rig: &str, more: &str) -> Option<Answer> {
+    let mass = if more.contains("bodyMass") { "" } else { "bodyMass=80kg&" };
+    let link = link::read(&format!("{mass}climbHeight=11m&rig={rig}&{more}"));
+    Inputs::of(&link.draft).ok().map(|inputs| ask(&inputs, Effort::samples(200)))
+}
+
+/// The answer with every verdict there could be.
+fn judged(answer: &Answer) -> Vec<Answer> {
+    let mut answers = vec![answer.clone()];
+    for decided in [Decided::Arms, Decided::Hands, Decided::ArmsAndHands, Decided::Stroke, Decided::Missing] {
+        for level in [Level::WithinReach, Level::AtLimit, Level::OutOfReach] {
+            for (stuck, stronger) in [(0.3, None), (0.6, Some(1.02)), (1.0, Some(1.3)), (0.0, Some(2.5))] {
+                let mut judged = answer.clone();
+                judged.verdict = Some(Verdict { level, decided, chance: stuck, stuck, stronger });
+                judged.missing.extend([Missing::Strength, Missing::Stroke]);
+                answers.push(judged);
+            }
+        }
+    }
+    answers
+}
+
+fn collect(value: &serde_json::Value, told: &mut Vec<String>) {
+    match value {
+        serde_json::Value::String(text) => told.push(text.clone()),
+        serde_json::Value::Array(list) => list.iter().for_each(|value| collect(value, told)),
+        serde_json::Value::Object(map) => map.values().for_each(|value| collect(value, told)),
+        _ => {}
+    }
+}
+
+fn told_in(view: View) -> Vec<String> {
+    let mut told = Vec::new();
+    for rig in RIGS {
+        for more in MORE {
+            for answer in answer(rig, more).iter().flat_map(judged) {
+                collect(&serde_json::to_value(report(&answer, view)).expect("a report is plain"), &mut told);
+            }
+        }
+    }
+    for row in all_fields() {
+        collect(&serde_json::to_value(row_line(row, view)).expect("a row is plain"), &mut told);
+    }
+    for part in ["v=9", "f=0", "q=how-far", "boots=11"] {
+        told.extend(link::read(part).notices.iter().map(notice));
+    }
+    for key in ["v", "q", "f", "u", "d", "bodyMass"] {
+        told.push(notice(&Notice::Twice(key.to_owned())));
+    }
+    told.extend(link::read("bodyMass=").notices.iter().map(notice));
+    told.extend(boughline::source::SOURCES.iter().map(|source| source_line(source).text));
+    told.sort();
+    told.dedup();
+    told
+}
+
+/// The texts in a source that people read: those with a space, or a slot; without its comments and tests.
+fn literals(source: &str) -> Vec<String> {
+    let code = source.split("#[cfg(test)]").next().unwrap_or_default();
+    let code: String = code.lines().filter(|line| !line.trim_start().starts_with("//")).collect();
+    let texts = code.split('"').skip(1).step_by(2);
+    texts.filter(|text| text.contains([' ', '{'])).map(str::to_owned).collect()
+}
+
+/// What stands between the slots of a template.
+fn pieces(template: &str) -> Vec<&str> {
+    template.split('{').flat_map(|part| part.rsplit('}').take(1)).filter(|piece| !piece.trim().is_empty()).collect()
+}
+
+#[test]
+fn every_template_is_told_and_fits_its_slots() {
+    let told = [SI, US].map(told_in).concat();
+    for text in &told {
+        assert!(!text.contains(['{', '}']), "{text}");
+    }
+    let all = told.join("\n");
+    let mut untold = Vec::new();
+    for source in [
+        include_str!("../../src/words/caution.rs"),
+        include_str!("../../src/words/drawing.rs"),
+        include_str!("../../src/words/figure.rs"),
+        include_str!("../../src/words/figures/mod.rs"),
+        include_str!("../../src/words/figures/rig.rs"),
+        include_str!("../../src/words/figures/strength.rs"),
+        include_str!("../../src/words/figures/stroke.rs"),
+        include_str!("../../src/words/notice.rs"),
+        include_str!("../../src/words/part.rs"),
+        include_str!("../../src/words/row.rs"),
+        include_str!("../../src/words/source.rs"),
+        include_str!("../../src/words/template.rs"),
+        include_str!("../../src/words/verdict.rs"),
+    ] {
+        let literals = literals(source);
+        untold.extend(
+            literals.iter().flat_map(|text| pieces(text)).filter(|piece| !all.contains(piece)).map(str::to_owned),
+        );
+    }
+    assert_eq!(untold, Vec::<String>::new());
+}
+
+#[test]
+fn templates_are_read_from_the_source() {
+    let source = "// \"no text\"\nfn f() { say(\"One {P}, {} of\", \"word\", \"{r2}\") }\n#[cfg(test)]\n\"a test\"";
+    assert_eq!(literals(source), ["One {P}, {} of", "{r2}"]);
+    assert_eq!(pieces("One {P}, {} of {%}"), ["One ", ", ", " of "]);
+}
