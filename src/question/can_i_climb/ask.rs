@@ -1,9 +1,10 @@
 //! From inputs to an answer.
 
 use super::climb::{Climb, Planned, UNKNOWN, hands_at_it};
+use super::climbs::Climbs;
 use super::verdict::{Decided, verdict};
-use super::{Answer, Caution, Evidence, Gate, Inputs, Missing, PartFact, Verdict};
-use crate::chance::{Draws, Likely, sort, spread_of};
+use super::{Answer, Caution, Evidence, Inputs, Missing, PartFact, Verdict};
+use crate::chance::sort;
 use crate::climber::Trunk;
 use crate::field::Spread;
 use crate::float;
@@ -47,68 +48,6 @@ pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
     answer.verdict = judged(&answer, &climbs.sampled);
     answer.cautions = cautions(inputs, &answer);
     answer
-}
-
-/// The likely climb, and the sampled ones.
-struct Climbs {
-    likely: Climb,
-    sampled: Vec<Climb>,
-}
-
-impl Climbs {
-    fn of(inputs: &Inputs, effort: Effort) -> Self {
-        let mut sampled = Vec::new();
-        for sample in 0..effort.count() {
-            sampled.push(Climb::of(inputs, &Draws::sample(sample)));
-        }
-        Self { likely: Climb::of(inputs, &Likely), sampled }
-    }
-
-    /// What a figure comes to, where it is known.
-    fn spread(&self, figure: &dyn Fn(&Climb) -> f64) -> Option<Spread> {
-        let likely = figure(&self.likely);
-        if likely.is_nan() {
-            return None;
-        }
-        let mut samples = Vec::new();
-        for climb in &self.sampled {
-            let sample = figure(climb);
-            if !sample.is_nan() {
-                samples.push(sample);
-            }
-        }
-        Some(spread_of(likely, samples))
-    }
-
-    fn maybe(&self, to: &mut Option<Spread>, figure: fn(&Climb) -> f64) {
-        *to = self.spread(&figure);
-    }
-
-    fn always(&self, to: &mut Spread, figure: fn(&Climb) -> f64) {
-        if let Some(spread) = self.spread(&figure) {
-            *to = spread;
-        }
-    }
-
-    fn gate(&self, capacity: fn(&Climb) -> f64, share: fn(&Climb) -> f64) -> Option<Gate> {
-        Some(Gate { capacity: self.spread(&capacity)?, share: self.spread(&share)? })
-    }
-
-    /// The tension of every strand, rope by rope.
-    fn tensions(&self, to: &mut Vec<Vec<Spread>>, rig: &Rig) {
-        let mut at = 0;
-        for rope in rig.ropes() {
-            let mut spreads = Vec::new();
-            for _ in 1..rope.stops.len() {
-                let tension = |climb: &Climb| climb.tensions.get(at).copied().unwrap_or(0.0);
-                if let Some(spread) = self.spread(&tension) {
-                    spreads.push(spread);
-                }
-                at += 1;
-            }
-            to.push(spreads);
-        }
-    }
 }
 
 /// The answer as far as it follows from the inputs alone.

@@ -27,6 +27,7 @@
 mod answer;
 mod ask;
 mod climb;
+mod climbs;
 mod evidence;
 mod inputs;
 mod reeved;
