@@ -9,7 +9,7 @@
 
 use crate::draft::Draft;
 use crate::field::{Kind, Said};
-use crate::quantity::{Decimal, System, View, parted, plain};
+use crate::quantity::{Decimal, System, View, joined, parted, plain};
 use crate::question::{Question, field};
 
 /// The form of the links that are written, and the only one that is read.
@@ -58,7 +58,7 @@ pub enum Notice {
 #[must_use]
 pub fn write(question: Question, draft: &Draft, view: View) -> Option<String> {
     let system = if view.system == System::Si { "si" } else { "us" };
-    let mut link = format!("v={}&q={}&f={}&u={system}", version(FORM), question.id(), version(FIGURES));
+    let mut link = joined(&["v=", &version(FORM), "&q=", question.id(), "&f=", &version(FIGURES), "&u=", system]);
     if view.decimal == Decimal::Comma {
         link.push_str("&d=comma");
     }
@@ -141,7 +141,7 @@ fn head(link: &mut Link, key: &str, value: &str) -> Option<Notice> {
         ("u", "si") => link.view.system = System::Si,
         ("u", "us") => link.view.system = System::Us,
         ("d", "comma") => link.view.decimal = Decimal::Comma,
-        _ => return Some(Notice::UnknownPart(format!("{key}={value}"))),
+        _ => return Some(Notice::UnknownPart(joined(&[key, "=", value]))),
     }
     None
 }

@@ -1,7 +1,7 @@
 //! Limits of a quantity.
 
 use super::{Reading, Refusal, Spread};
-use crate::quantity::{Dimension, Unit, ending, read, units_of};
+use crate::quantity::{Dimension, Unit, ending, joined, read, units_of};
 
 /// Limits of a quantity.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -47,7 +47,7 @@ impl Limits {
         let is_of_unit = |c: char| c.is_ascii_alphabetic() || matches!(c, ' ' | '/' | '-' | '°');
         let (number, _) = ending(text.trim(), is_of_unit);
         for unit in units_of(self.dimension) {
-            let guess = format!("{number} {}", unit.symbol);
+            let guess = joined(&[number, " ", unit.symbol]);
             if read(&guess, self.dimension, None).is_ok_and(|si| self.contain(si)) {
                 return Some(guess);
             }

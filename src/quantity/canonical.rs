@@ -2,7 +2,7 @@
 
 use super::figures::shortest;
 use super::misread::Misread;
-use super::pieces::parted;
+use super::pieces::{joined, parted};
 use super::reading::{LONGEST, reading};
 use super::table::family;
 use super::{Dimension, Unit};
@@ -75,12 +75,12 @@ pub fn canonical_si(si: f64, dimension: Dimension) -> String {
 /// The symbol, without the stroke that a link has no letter for: `m-per-s`.
 fn symbol(unit: &Unit) -> String {
     match parted(unit.symbol, '/') {
-        (above, Some(below)) => format!("{above}-per-{below}"),
+        (above, Some(below)) => joined(&[above, "-per-", below]),
         (symbol, None) => symbol.to_owned(),
     }
 }
 
 fn signed(number: f64) -> String {
     let size = shortest(number.abs());
-    if number < 0.0 && !size.is_empty() { format!("-{size}") } else { size }
+    if number < 0.0 && !size.is_empty() { joined(&["-", &size]) } else { size }
 }

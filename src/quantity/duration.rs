@@ -2,6 +2,7 @@
 
 use super::figures::{at_most, rounded};
 use super::newtype::{counted_in, newtype};
+use super::pieces::joined;
 use super::unit::{Family, Unit};
 use super::{Dimension, View};
 
@@ -77,8 +78,8 @@ fn in_two(number: f64, bigger: &str, smaller: &str, view: View) -> String {
     let left = number - whole * SIXTY;
     let whole = at_most(whole, 0, view);
     if left == 0.0 {
-        format!("{whole} {bigger}")
+        joined(&[&whole, " ", bigger])
     } else {
-        format!("{whole} {bigger} {} {smaller}", at_most(left, 0, view))
+        joined(&[&whole, " ", bigger, " ", &at_most(left, 0, view), " ", smaller])
     }
 }

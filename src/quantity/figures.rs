@@ -59,7 +59,7 @@ fn scale(decimals: usize) -> f64 {
 #[must_use]
 pub fn percent(ratio: f64, view: View) -> String {
     let hundredths = plain(ratio * 100.0, 0, view);
-    if hundredths == NO_FIGURE { hundredths } else { format!("{hundredths} %") }
+    if hundredths == NO_FIGURE { hundredths } else { hundredths + " %" }
 }
 
 /// The number with `decimals` decimals at most: zeros at the end are dropped.

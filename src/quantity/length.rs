@@ -2,6 +2,7 @@
 
 use super::figures::{at_most, rounded};
 use super::newtype::{counted_in, newtype};
+use super::pieces::joined;
 use super::unit::{Family, Unit};
 use super::{Dimension, System, View};
 
@@ -123,6 +124,6 @@ fn feet_and_inches(si: f64, view: View) -> String {
     if left == 0.0 {
         at_most(feet, 0, view) + " ft"
     } else {
-        format!("{} ft {} in", at_most(feet, 0, view), at_most(left, 0, view))
+        joined(&[&at_most(feet, 0, view), " ft ", &at_most(left, 0, view), " in"])
     }
 }

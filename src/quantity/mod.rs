@@ -14,7 +14,7 @@
 //! |---|---|
 //! | `newtype` | what every newtype is made of |
 //! | `unit` | what a unit's row is |
-//! | `pieces` | a text taken apart by kinds of characters |
+//! | `pieces` | a text taken apart by kinds of characters, and put together |
 //! | `decimal` | decimal digits to and from binary, exactly |
 //! | `figures` | decimal figures, for people and for links |
 //! | `length`, `force`, `mass`, `angle`, `duration`, `energy`, `power`, `speed`, `ratio`, `count` | one quantity each: its newtype, units, way of being written |
@@ -70,7 +70,7 @@ pub use force::{Force, KILOGRAM_FORCE, KILONEWTON, NEWTON, POUND_FORCE, STANDARD
 pub use length::{CENTIMETRE, FOOT, INCH, Length, METRE, MILLIMETRE};
 pub use mass::{KILOGRAM, Mass, POUND, STONE};
 pub use misread::Misread;
-pub(crate) use pieces::{ending, parted};
+pub(crate) use pieces::{ending, joined, parted};
 pub use power::{Power, WATT};
 pub use ratio::{PERCENT, Ratio};
 pub use read::{read, tidy};

@@ -1,4 +1,14 @@
-//! A text taken apart by kinds of characters, in plain loops: std's patterns are a page of code each.
+//! A text taken apart by kinds of characters, and put together, in plain loops: std's patterns and formatting are a page
+//! of code each.
+
+/// The pieces in one text.
+pub(crate) fn joined(pieces: &[&str]) -> String {
+    let mut text = String::new();
+    for piece in pieces {
+        text.push_str(piece);
+    }
+    text
+}
 
 /// The characters of a kind that `text` starts with, and the rest.
 pub(crate) fn leading(text: &str, is_of_kind: fn(char) -> bool) -> (&str, &str) {

@@ -1,6 +1,7 @@
 //! What people write, to SI.
 
 use super::misread::Misread;
+use super::pieces::joined;
 use super::reading::reading;
 use super::{Dimension, Unit};
 
@@ -44,7 +45,7 @@ pub fn read(text: &str, dimension: Dimension, default: Option<&'static Unit>) ->
 pub fn tidy(text: &str, dimension: Dimension, default: &'static Unit) -> String {
     let text = text.trim();
     let bare = read(text, dimension, None) == Err(Misread::NoUnit { dimension });
-    let with_unit = format!("{text} {}", default.symbol);
+    let with_unit = joined(&[text, " ", default.symbol]);
     // Read both ways, because a number may lack its unit beside another's (`6'3`), and a long one have no room for it.
     let means_it = |text: &str| read(text, dimension, Some(default)).is_ok();
     if bare && means_it(text) && means_it(&with_unit) { with_unit } else { text.to_owned() }

@@ -1,6 +1,7 @@
 //! SI to what people read.
 
 use super::figures::NO_FIGURE;
+use super::pieces::joined;
 use super::table::family;
 use super::{Dimension, View};
 
@@ -28,5 +29,5 @@ pub fn written(si: f64, dimension: Dimension, view: View) -> String {
         return NO_FIGURE.to_owned();
     }
     let rounds_to_nothing = size.bytes().all(|byte| !matches!(byte, b'1'..=b'9'));
-    if si < 0.0 && !rounds_to_nothing { format!("−{size}") } else { size }
+    if si < 0.0 && !rounds_to_nothing { joined(&["−", &size]) } else { size }
 }

@@ -3,6 +3,7 @@
 use super::ErrorLine;
 use super::misread::misread_words;
 use super::phrase::{listed, noun, sentence, short};
+use super::template::told;
 use crate::error::{Error, Reason};
 use crate::field::{Kind, Limits, Named, Refusal, Row};
 use crate::quantity::{Dimension, Ratio, View, plain, si_unit, written};
@@ -31,19 +32,18 @@ pub fn message(error: &Error, view: View) -> String {
     let id = error.fields.first().map_or("", String::as_str);
     let row = crate::question::field(id);
     match &error.reason {
-        Reason::Needed => format!("{name} is needed. {}", wanted(row, view)),
+        Reason::Needed => told("{} is needed. {}", &[&name, &wanted(row, view)]),
         Reason::UnknownField => {
-            format!("“{id}” is not a field of any question here; check how it is spelt, or leave it out.")
+            told("“{}” is not a field of any question here; check how it is spelt, or leave it out.", &[id])
         }
         Reason::Refused(refusal) => refused(&name, refusal, row, view),
         Reason::TestOutOfRange { measured, least, ideal } => {
             test_out_of_range(&name, *measured, [*least, *ideal], view)
         }
-        Reason::TestWithoutTurns => {
-            format!(
-                "{name} tell nothing about this rig, which has no turns. Leave them empty, or choose the rig you tested."
-            )
-        }
+        Reason::TestWithoutTurns => told(
+            "{} tell nothing about this rig, which has no turns. Leave them empty, or choose the rig you tested.",
+            &[&name],
+        ),
         Reason::HalfATest => {
             "A test has two halves, the mass and the pull: fill in both, or leave both empty.".to_owned()
         }
@@ -62,46 +62,44 @@ fn test_out_of_range(name: &str, measured: Ratio, ends: [Ratio; 2], view: View) 
     while decimals < 9 && [least, ideal].iter().any(|end| text(measured, decimals) == text(*end, decimals)) {
         decimals += 1;
     }
-    format!(
-        "{name} come to a real advantage of {}, and this rig can only give between {} and {}. Measure again, with the scale in the rope at the hand and nothing else holding you.",
-        text(measured, decimals),
-        text(least, 0),
-        text(ideal, 0)
+    told(
+        "{} come to a real advantage of {}, and this rig can only give between {} and {}. Measure again, with the scale in the rope at the hand and nothing else holding you.",
+        &[name, &text(measured, decimals), &text(least, 0), &text(ideal, 0)],
     )
 }
 
 fn refused(name: &str, refusal: &Refusal, row: Option<&Row>, view: View) -> String {
     let wrong = match refusal {
         Refusal::Empty => " is empty, and empty is not nought.".to_owned(),
-        Refusal::WrongType { said } => format!(" cannot be {said}."),
+        Refusal::WrongType { said } => told(" cannot be {}.", &[said]),
         Refusal::NotFinite => " must be an ordinary number.".to_owned(),
         Refusal::Misread { said, misread } => {
             let (what, done) = misread_words(said, misread, row, view);
             if done {
-                return format!("{name}: {what}");
+                return told("{}: {}", &[name, &what]);
             }
-            format!(": {what}")
+            told(": {}", &[&what])
         }
         Refusal::OutOfRange { said, si, suggestion } => {
             let Some(Kind::Quantity(limits)) = row.map(|row| row.kind) else {
-                return format!("{name} is out of range.");
+                return told("{} is out of range.", &[name]);
             };
             let said = said.clone().unwrap_or_else(|| number_said(*si, limits.dimension, view));
-            let meant = suggestion.as_ref().map_or_else(String::new, |other| format!(" Did you mean {other}?"));
-            return format!("{name}: {said} is outside {}.{meant}", range(limits, view));
+            let meant = suggestion.as_ref().map_or_else(String::new, |other| told(" Did you mean {}?", &[other]));
+            return told("{}: {} is outside {}.{}", &[name, &said, &range(limits, view), &meant]);
         }
         Refusal::UnknownChoice { said, options } => {
-            return format!("{name} cannot be “{said}”. {}", one_of(options, true));
+            return told("{} cannot be “{}”. {}", &[name, said, &one_of(options, true)]);
         }
     };
-    format!("{name}{wrong} {}", wanted(row, view))
+    told("{}{} {}", &[name, &wrong, &wanted(row, view)])
 }
 
 /// A number that a program said, in the SI unit that it stands for.
 fn number_said(si: f64, dimension: Dimension, view: View) -> String {
     let number = short(si, view);
     match si_unit(dimension) {
-        Some(unit) => format!("{number} {}", unit.symbol),
+        Some(unit) => told("{} {}", &[&number, unit.symbol]),
         None => number,
     }
 }
@@ -109,7 +107,7 @@ fn number_said(si: f64, dimension: Dimension, view: View) -> String {
 /// What would be taken.
 fn wanted(row: Option<&Row>, view: View) -> String {
     match row.map(|row| (row, row.kind)) {
-        Some((row, Kind::Quantity(limits))) => format!("Write it like “{}”.", example(row, limits, view)),
+        Some((row, Kind::Quantity(limits))) => told("Write it like “{}”.", &[&example(row, limits, view)]),
         Some((_, Kind::Choice { options, .. })) => one_of(options, false),
         None => String::new(),
     }
@@ -140,11 +138,12 @@ fn one_of(options: &[Named], with_ids: bool) -> String {
 /// A value of the field, in its own unit.
 pub(super) fn example(row: &Row, limits: Limits, view: View) -> String {
     match row.bare_unit(view.system) {
-        Some(unit) => format!("{} {}", plain(unit.count(limits.example).round().max(1.0), 0, view), unit.symbol),
+        Some(unit) => told("{} {}", &[&plain(unit.count(limits.example).round().max(1.0), 0, view), unit.symbol]),
         None => written(limits.example, limits.dimension, view),
     }
 }
 
 pub(super) fn range(limits: Limits, view: View) -> String {
-    format!("{} to {}", written(limits.least, limits.dimension, view), written(limits.most, limits.dimension, view))
+    let end = |si: f64| written(si, limits.dimension, view);
+    told("{} to {}", &[&end(limits.least), &end(limits.most)])
 }

@@ -1,6 +1,7 @@
 //! What is wrong with a text that should say a quantity, in words.
 
 use super::phrase::short;
+use super::template::told;
 use crate::field::Row;
 use crate::quantity::{Dimension, KILOGRAM, Misread, POUND, System, Unit, View, plain, read};
 
@@ -20,20 +21,20 @@ pub(super) fn misread_words(said: &str, misread: &Misread, row: Option<&Row>, vi
             ("with a smaller unit after it, the number of ", plural(unit), " must be a whole one.")
         }
         Misread::Ambiguous { said, whole, decimal } => {
-            return (format!("“{said}” can be read two ways. Write {whole} or {decimal}."), true);
+            return (told("“{}” can be read two ways. Write {} or {}.", &[said, whole, decimal]), true);
         }
         Misread::NoUnit { dimension } => return no_unit(said, *dimension, row),
         Misread::WrongDimension { said: unit, wanted } => return wrong_dimension(said, unit, *wanted, view),
         Misread::Unpaired { first, second } => {
-            return (format!("{} and {} do not go together; use one of them.", plural(first), plural(second)), false);
+            return (told("{} and {} do not go together; use one of them.", &[plural(first), plural(second)]), false);
         }
         Misread::Overflow { part, whole } => {
             let count = part.bigger().map_or(0.0, |(_, count)| count);
             let count = plain(count, 0, view);
-            return (format!("{count} {} make 1 {}; carry them over.", part.symbol, whole.symbol), false);
+            return (told("{} {} make 1 {}; carry them over.", &[&count, part.symbol, whole.symbol]), false);
         }
     };
-    (format!("{before}{quoted}{after}"), false)
+    (told("{}{}{}", &[before, quoted, after]), false)
 }
 
 /// A number without a unit, or one beside another's.
@@ -44,11 +45,11 @@ fn no_unit(said: &str, dimension: Dimension, row: Option<&Row>) -> (String, bool
         // It is left as it is where one unit more does not make it readable.
         if tidied.len() > said.len() {
             let before = if ways.is_empty() { "" } else { " or " };
-            ways = format!("{ways}{before}{tidied}");
+            ways = ways + before + &tidied;
         }
     }
     match dimension {
-        _ if !ways.is_empty() => (format!("write the unit too: {ways}."), true),
+        _ if !ways.is_empty() => (told("write the unit too: {}.", &[&ways]), true),
         Dimension::Length => ("put a unit after every number, like 36 ft 6 in.".to_owned(), true),
         Dimension::Mass => ("put a unit after every number, like 15 st 4 lb.".to_owned(), true),
         _ => ("put a unit after every number.".to_owned(), false),
@@ -63,13 +64,14 @@ fn wrong_dimension(said: &str, unit: &Unit, wanted: Dimension, view: View) -> (S
             let (unit, force) = if unit.symbol == KILOGRAM.symbol { (KILOGRAM, "kgf") } else { (POUND, "lbf") };
             let number = short(unit.count(mass), view);
             (
-                format!(
-                    "“{said}” is a mass, and a pull is a force. If it is the reading of a scale, write {number} {force}."
+                told(
+                    "“{}” is a mass, and a pull is a force. If it is the reading of a scale, write {} {}.",
+                    &[said, &number, force],
                 ),
                 true,
             )
         }
-        None => (format!("“{said}” is {}, and {} is wanted.", one(unit.dimension), one(wanted)), false),
+        None => (told("“{}” is {}, and {} is wanted.", &[said, &one(unit.dimension), &one(wanted)]), false),
     }
 }
 

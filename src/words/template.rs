@@ -63,6 +63,11 @@ pub(super) fn said(template: &str, numbers: &[&Spread], words: &[&str], view: Vi
     text
 }
 
+/// The template with only words in its slots.
+pub(super) fn told(template: &str, words: &[&str]) -> String {
+    said(template, &[], words, View::default())
+}
+
 /// What a slot for a number writes.
 fn figure(kind: char, decimals: usize, spread: &Spread, view: View) -> String {
     let value = spread.likely;
