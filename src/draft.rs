@@ -2,7 +2,7 @@
 
 use crate::error::{Error, Reason};
 use crate::field::{Field, Kind, Reading, Row, Said, Spread, Value};
-use crate::quantity::Quantity;
+use crate::quantity::{Quantity, trimmed};
 
 /// What has been said so far, by field id.
 ///
@@ -156,7 +156,7 @@ impl<'a> Reader<'a> {
     pub fn rests_on_default(&self, row: &Row) -> bool {
         match (self.draft.get(row.id), row.kind) {
             (None, _) => true,
-            (Some(Said::Text(text)), Kind::Choice { likely, .. }) => likely == Some(text.trim()),
+            (Some(Said::Text(text)), Kind::Choice { likely, .. }) => likely == Some(trimmed(text)),
             _ => false,
         }
     }

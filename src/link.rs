@@ -9,7 +9,7 @@
 
 use crate::draft::Draft;
 use crate::field::{Kind, Said};
-use crate::quantity::{Decimal, System, View, joined, parted, plain};
+use crate::quantity::{Decimal, System, View, joined, parted, plain, trimmed};
 use crate::question::{Question, field};
 
 /// The form of the links that are written, and the only one that is read.
@@ -97,7 +97,7 @@ fn add(link: &mut String, id: &str, text: &str) {
 #[must_use]
 pub fn read(text: &str) -> Link {
     let mut link = Link::default();
-    let text = text.trim();
+    let text = trimmed(text);
     let (whole, fragment) = parted(text, '#');
     let mut rest = Some(fragment.unwrap_or(whole));
     let mut heads: Vec<&str> = Vec::new();

@@ -25,7 +25,7 @@ impl Obtained {
     /// The words for it.
     #[must_use]
     pub const fn words(self) -> &'static str {
-        match self {
+        crate::told::told(match self {
             Self::Read => "read in a stored copy",
             Self::Quoted => "quoted by a second source",
             Self::Memory => "from memory, not checked",
@@ -34,7 +34,7 @@ impl Obtained {
             Self::Geometry => "geometry",
             Self::Definition => "by definition",
             Self::CommonPractice => "common practice, no source",
-        }
+        })
     }
 }
 

@@ -1,7 +1,7 @@
 //! Limits of a quantity.
 
 use super::{Reading, Refusal, Spread};
-use crate::quantity::{Dimension, Unit, ending, joined, read, units_of};
+use crate::quantity::{Dimension, Unit, ending, joined, read, trimmed, units_of};
 
 /// Limits of a quantity.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -35,7 +35,7 @@ impl Limits {
         // Just outside, the unit was meant and the number is wrong.
         let far = si > 2.0 * self.most || si < self.least / 2.0;
         let suggestion = text.filter(|_| far).and_then(|text| self.other_unit(text));
-        Err(Refusal::OutOfRange { said: text.map(|text| text.trim().to_owned()), si, suggestion })
+        Err(Refusal::OutOfRange { said: text.map(|text| trimmed(text).to_owned()), si, suggestion })
     }
 
     fn contain(&self, si: f64) -> bool {
@@ -45,7 +45,7 @@ impl Limits {
     /// The same number with a unit that brings it into range, for someone who typed 175 m for 175 cm.
     fn other_unit(&self, text: &str) -> Option<String> {
         let is_of_unit = |c: char| c.is_ascii_alphabetic() || matches!(c, ' ' | '/' | '-' | '°');
-        let (number, _) = ending(text.trim(), is_of_unit);
+        let (number, _) = ending(trimmed(text), is_of_unit);
         for unit in units_of(self.dimension) {
             let guess = joined(&[number, " ", unit.symbol]);
             if read(&guess, self.dimension, None).is_ok_and(|si| self.contain(si)) {

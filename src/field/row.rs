@@ -1,7 +1,7 @@
 //! A field's row.
 
 use super::{Limits, Named, Reading, Refusal, Said};
-use crate::quantity::{System, Unit, canonical, canonical_si, read, tidy};
+use crate::quantity::{System, Unit, canonical, canonical_si, read, tidy, trimmed};
 
 /// What may be said in a field.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -43,7 +43,7 @@ impl Row {
     pub fn reading(&self, said: &Said) -> Result<Reading, Refusal> {
         match (&self.kind, said) {
             (_, Said::Other(what)) => Err(Refusal::WrongType { said: what }),
-            (_, Said::Text(text)) if text.trim().is_empty() => Err(Refusal::Empty),
+            (_, Said::Text(text)) if trimmed(text).is_empty() => Err(Refusal::Empty),
             (Kind::Quantity(limits), Said::Text(text)) => {
                 let si = read(text, limits.dimension, None)
                     .map_err(|misread| Refusal::Misread { said: text.clone(), misread })?;
@@ -52,7 +52,7 @@ impl Row {
             (Kind::Quantity(limits), Said::Number(si)) => limits.within(*si, None),
             (Kind::Choice { options, .. }, Said::Text(text)) => options
                 .iter()
-                .position(|option| option.id == text.trim())
+                .position(|option| option.id == trimmed(text))
                 .map(Reading::Choice)
                 .ok_or_else(|| Refusal::UnknownChoice { said: text.clone(), options }),
             (Kind::Choice { .. }, Said::Number(_)) => Err(Refusal::WrongType { said: "a number" }),

@@ -49,6 +49,17 @@ pub(crate) fn ending(text: &str, is_of_kind: fn(char) -> bool) -> (&str, &str) {
     text.split_at_checked(before.len()).unwrap_or((text, ""))
 }
 
+/// The text without the space around it.
+pub(crate) fn trimmed(text: &str) -> &str {
+    ending(leading(text, is_blank).1, is_blank).0
+}
+
+/// Whether it is white space to Unicode: std's table of it is larger than the few there are.
+fn is_blank(character: char) -> bool {
+    matches!(character, '\t'..='\r' | ' ' | '\u{85}' | '\u{a0}' | '\u{1680}' | '\u{2000}'..='\u{200a}')
+        || matches!(character, '\u{2028}' | '\u{2029}' | '\u{202f}' | '\u{205f}' | '\u{3000}')
+}
+
 pub(super) fn is_separator(character: char) -> bool {
     matches!(character, '.' | ',')
 }
@@ -63,4 +74,15 @@ pub(super) fn is_nought(character: char) -> bool {
 
 pub(super) fn is_digit(character: char) -> bool {
     character.is_ascii_digit()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn blank_is_what_std_takes_for_white_space() {
+        assert!(('\0'..=char::MAX).all(|character| is_blank(character) == character.is_whitespace()));
+        assert_eq!((trimmed(" \u{2009}11 m\n"), trimmed(" "), trimmed("")), ("11 m", "", ""));
+    }
 }

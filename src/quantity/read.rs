@@ -1,7 +1,7 @@
 //! What people write, to SI.
 
 use super::misread::Misread;
-use super::pieces::joined;
+use super::pieces::{joined, trimmed};
 use super::reading::reading;
 use super::{Dimension, Unit};
 
@@ -43,7 +43,7 @@ pub fn read(text: &str, dimension: Dimension, default: Option<&'static Unit>) ->
 /// ```
 #[must_use]
 pub fn tidy(text: &str, dimension: Dimension, default: &'static Unit) -> String {
-    let text = text.trim();
+    let text = trimmed(text);
     let bare = read(text, dimension, None) == Err(Misread::NoUnit { dimension });
     let with_unit = joined(&[text, " ", default.symbol]);
     // Read both ways, because a number may lack its unit beside another's (`6'3`), and a long one have no room for it.

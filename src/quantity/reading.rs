@@ -2,7 +2,7 @@
 
 use super::misread::Misread;
 use super::number::{is_space, number, starts_number};
-use super::pieces::{behind, ending, leading};
+use super::pieces::{behind, ending, leading, trimmed};
 use super::table::{family, unit_written};
 use super::{Dimension, Unit};
 
@@ -47,7 +47,7 @@ impl Reading {
 
 /// The text understood.
 pub(super) fn reading(text: &str, dimension: Dimension, default: Option<&'static Unit>) -> Result<Reading, Misread> {
-    let text = text.trim();
+    let text = trimmed(text);
     if text.is_empty() {
         return Err(Misread::Empty);
     }

@@ -1,6 +1,7 @@
 //! What a unit's row is.
 
 use super::{Dimension, View};
+use crate::told::told;
 
 /// A unit of measure, from its exact definition.
 #[derive(Clone, Debug)]
@@ -37,7 +38,7 @@ impl Unit {
         (times, over): (f64, f64),
         source: &'static str,
     ) -> Self {
-        Self { symbol, names, dimension, size: times / over, source, times, over, within: None }
+        Self { symbol, names, dimension, size: times / over, source: told(source), times, over, within: None }
     }
 
     /// The same unit, written after `bigger` as in `6 ft 3 in`, `count` to one of `bigger`.

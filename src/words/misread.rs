@@ -3,11 +3,11 @@
 use super::phrase::short;
 use super::template::told;
 use crate::field::Row;
-use crate::quantity::{Dimension, KILOGRAM, Misread, POUND, System, Unit, View, plain, read};
+use crate::quantity::{Dimension, KILOGRAM, Misread, POUND, System, Unit, View, plain, read, trimmed};
 
 /// What is wrong with a text, and whether that already says what to write.
 pub(super) fn misread_words(said: &str, misread: &Misread, row: Option<&Row>, view: View) -> (String, bool) {
-    let said = said.trim();
+    let said = trimmed(said);
     let (before, quoted, after) = match misread {
         Misread::Empty => ("it is empty, and empty is not nought.", "", ""),
         Misread::TooLong => ("this is too long to be a number.", "", ""),
