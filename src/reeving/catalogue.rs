@@ -1,8 +1,9 @@
 //! The rigs that are offered by name.
 
-use super::{Body, BodyKind, Fault, Rig, Rope, Stop};
-use crate::field::{Field, Kind, Limits, Row, Spread, choice};
-use crate::quantity::{Dimension, FOOT, Length, METRE};
+use super::BodyKind::{Carriage, Climber, Ground, Tree};
+use super::{Backup, Body, BodyKind, Fault, Rig, Rope, Stop};
+use crate::field::{Field, Kind, Row, choice};
+use Mark::{Hand, Knot, Lower, Tie, Turn, Upper};
 
 choice! {
     /// A rig of the catalogue.
@@ -36,18 +37,6 @@ choice! {
     }
 }
 
-choice! {
-    /// What backs the lower hitch up.
-    BackupKind {
-        /// Nothing.
-        None = "none", "nothing", "The lower hitch alone holds you.";
-        /// A second hitch.
-        SecondHitch = "second-hitch", "a second hitch above it", "Another hitch on the rope, clipped to the harness.";
-        /// A knot in the tail.
-        TailKnot = "tail-knot", "a knot in the tail", "A stopper knot in the rope's tail, tied again every few metres.";
-    }
-}
-
 /// The rig to climb with.
 pub static RIG: Field<RigName> = Field::new(Row {
     id: "rig",
@@ -58,109 +47,157 @@ pub static RIG: Field<RigName> = Field::new(Row {
     private: false,
 });
 
-/// What backs the lower hitch up.
-pub static BACKUP: Field<BackupKind> = Field::new(Row {
-    id: "backup",
-    noun: "backup to the lower hitch",
-    hint: "",
-    kind: Kind::Choice { options: BackupKind::OPTIONS, likely: Some("none") },
-    why: "What is not there cannot hold.",
-    private: false,
-});
-
-/// The rope that runs before a knot in the tail catches.
-pub static KNOT_SLACK: Field<Length> = Field::new(Row {
-    id: "knotSlack",
-    noun: "rope to the knot",
-    hint: "How much rope would run before the knot in the tail catches.",
-    kind: Kind::Quantity(Limits {
-        dimension: Dimension::Length,
-        least: 0.0,
-        most: 30.0,
-        example: 2.0,
-        likely: Some(Spread::new(0.5, 2.0, 4.0)),
-        bare: Some([METRE, FOOT]),
-    }),
-    why: "A knot every few metres is common practice, no source; 2 m, from 0.5 to 4, is judged.",
-    private: false,
-});
-
-impl BackupKind {
-    /// The backup, with the rope that runs before a knot catches.
-    #[must_use]
-    pub const fn with_slack(self, slack: Length) -> Backup {
-        match self {
-            Self::None => Backup::None,
-            Self::SecondHitch => Backup::SecondHitch,
-            Self::TailKnot => Backup::TailKnot { slack },
-        }
-    }
-}
-
 impl RigName {
     /// The rig of this name.
+    ///
+    /// A knot in the tail is left out where the tail passes no turn it could jam at: it stops a hitch that slips, and
+    /// does nothing when the hitch's cord fails. A helper's rig has no backup: nothing in it holds.
     ///
     /// # Errors
     /// None that a caller can cause.
     pub fn rig(self, backup: Backup) -> Result<Rig, Fault> {
+        let (kinds, courses) = self.plan();
+        let hauled = kinds.contains(&Ground);
+        let mut bodies = Vec::new();
+        for kind in kinds {
+            let noun = match kind {
+                Tree => "crotch",
+                Carriage if hauled => "hauling hitch",
+                Carriage => "upper hitch",
+                Climber => "climber",
+                Ground => "ground",
+            };
+            bodies.push(Body::new(*kind, noun));
+        }
+        let mut ropes = Vec::new();
+        for course in courses {
+            let noun = match ropes.is_empty() {
+                true if hauled => "rope",
+                true => "climbing rope",
+                false => "haul cord",
+            };
+            ropes.push(Rope::new(noun, stops(kinds, course, hauled, backup)));
+        }
+        Rig::new(bodies, ropes)
+    }
+
+    /// Its bodies, from the highest to the lowest, and the course of each rope.
+    const fn plan(self) -> (&'static [BodyKind], &'static [&'static [Mark]]) {
         match self {
-            Self::HandOverHand => hand_over_hand(backup),
-            Self::MovingRope => moving_rope(backup),
-            Self::TailThree => tail_three_to_one(backup),
-            Self::TailFive => tail(2, backup),
-            Self::TailSeven => tail(3, backup),
-            Self::CordTwo => haul_cord(1, backup),
-            Self::CordThree => haul_cord(2, backup),
-            Self::CordFour => haul_cord(3, backup),
-            Self::CordFive => haul_cord(4, backup),
-            Self::GroundOne => ground_haul(0, 0),
-            Self::GroundThree => ground_haul(1, 1),
-            Self::GroundFive => ground_haul(1, 2),
-            Self::GroundNine => ground_haul(2, 1),
+            Self::HandOverHand => (&[Tree, Climber], &[&[Tie(0), Hand(1), Lower(1)]]),
+            Self::MovingRope => (&[Tree, Climber], &[&[Tie(1), Turn(0), Hand(1), Lower(1)]]),
+            Self::TailThree => (SELF_HAUL, &[&[Tie(0), Upper(1), Lower(2), Turn(2), Turn(1), Knot(1), Hand(2)]]),
+            Self::TailFive => {
+                (SELF_HAUL, &[&[Tie(0), Upper(1), Lower(2), Turn(2), Turn(1), Turn(2), Turn(1), Knot(1), Hand(2)]])
+            }
+            Self::TailSeven => (
+                SELF_HAUL,
+                &[&[
+                    Tie(0),
+                    Upper(1),
+                    Lower(2),
+                    Turn(2),
+                    Turn(1),
+                    Turn(2),
+                    Turn(1),
+                    Turn(2),
+                    Turn(1),
+                    Knot(1),
+                    Hand(2),
+                ]],
+            ),
+            Self::CordTwo => (SELF_HAUL, &[CLIMBED, &[Tie(2), Turn(1), Hand(2)]]),
+            Self::CordThree => (SELF_HAUL, &[CLIMBED, &[Tie(1), Turn(2), Turn(1), Hand(2)]]),
+            Self::CordFour => (SELF_HAUL, &[CLIMBED, &[Tie(2), Turn(1), Turn(2), Turn(1), Hand(2)]]),
+            Self::CordFive => (SELF_HAUL, &[CLIMBED, &[Tie(1), Turn(2), Turn(1), Turn(2), Turn(1), Hand(2)]]),
+            Self::GroundOne => (&[Tree, Climber, Ground], &[&[Tie(1), Turn(0), Hand(2)]]),
+            Self::GroundThree => (HAULED, &[&[Tie(2), Turn(0), Upper(1), Turn(3), Turn(1), Hand(3)]]),
+            Self::GroundFive => (HAULED, &[&[Tie(2), Turn(0), Upper(1), Turn(3), Turn(1), Turn(3), Turn(1), Hand(3)]]),
+            Self::GroundNine => (
+                &[Tree, Carriage, Carriage, Climber, Ground],
+                &[&[Tie(3), Turn(0), Upper(1), Turn(4), Turn(1), Upper(2), Turn(4), Turn(2), Hand(4)]],
+            ),
         }
     }
 }
 
-/// What would catch the climber if the lower hitch failed.
-#[derive(Debug, Clone, Copy, PartialEq, Default)]
-pub enum Backup {
-    /// Nothing.
-    #[default]
-    None,
-    /// A second hitch on the rope, above the lower one, clipped to the harness.
-    SecondHitch,
-    /// A stopper knot in the rope's tail.
-    TailKnot {
-        /// The rope that runs before the knot catches.
-        slack: Length,
-    },
+const SELF_HAUL: &[BodyKind] = &[Tree, Carriage, Climber];
+const HAULED: &[BodyKind] = &[Tree, Carriage, Climber, Ground];
+
+/// The rope that is climbed on where another is hauled.
+const CLIMBED: &[Mark] = &[Tie(0), Upper(1), Lower(2)];
+
+/// A stop of a rope in the catalogue, on a body by its place; every rope ends in a loose tail.
+#[derive(Clone, Copy)]
+enum Mark {
+    Tie(usize),
+    /// A hitch that moves a body.
+    Upper(usize),
+    /// The hitch that holds the climber, and what backs it up.
+    Lower(usize),
+    Turn(usize),
+    /// Where a knot in the tail would jam: it runs up from below the hands.
+    Knot(usize),
+    Hand(usize),
 }
 
+/// The stops of one rope.
+fn stops(kinds: &[BodyKind], course: &[Mark], hauled: bool, backup: Backup) -> Vec<Stop> {
+    let kind = |body: usize| kinds.get(body).copied().unwrap_or(Tree);
+    let mut stops = Vec::new();
+    for (at, mark) in course.iter().enumerate() {
+        let stop = match *mark {
+            Tie(body) => {
+                let noun = match kind(body) {
+                    Carriage => "hitch tie",
+                    Climber => "harness tie",
+                    _ => "anchor",
+                };
+                Stop::tied(body, noun)
+            }
+            Upper(1) if hauled => Stop::hitch(1, "hauling hitch"),
+            Upper(body) if hauled => Stop::hitch(body, "second hauling hitch"),
+            Upper(body) => Stop::hitch(body, "upper hitch"),
+            Lower(body) => {
+                if backup == Backup::SecondHitch {
+                    stops.push(Stop::backup_hitch(body, "second hitch"));
+                }
+                Stop::hitch(body, "lower hitch")
+            }
+            Turn(body) => {
+                // Turns are named from the hand, which is at the rope's end.
+                let mut place = 0;
+                for later in course.iter().skip(at + 1) {
+                    place += usize::from(matches!(later, Turn(other) if kind(*other) == kind(body)));
+                }
+                let nouns = match kind(body) {
+                    Tree => ["crotch"; 3],
+                    Carriage => UPPER,
+                    _ => LOWER,
+                };
+                Stop::turn(body, nouns.get(place).copied().unwrap_or_default())
+            }
+            Knot(body) => match backup {
+                Backup::TailKnot { slack } => Stop::knot(body, slack, "knot in the tail"),
+                _ => continue,
+            },
+            Hand(body) => Stop::hand(body, if hauled { "helper" } else { "hands" }),
+        };
+        stops.push(stop);
+    }
+    stops.push(Stop::free());
+    stops
+}
+
+const UPPER: [&str; 3] = ["upper turn", "second upper turn", "third upper turn"];
+const LOWER: [&str; 3] = ["lower turn", "second lower turn", "third lower turn"];
+
 /// Hand over hand up one strand, a hitch at the harness holding what is gained.
-///
-/// A knot in the tail is left out where the tail passes no turn it could jam at: it stops a hitch that slips, and does
-/// nothing when the hitch's cord fails.
 ///
 /// # Errors
 /// None that a caller can cause.
 pub fn hand_over_hand(backup: Backup) -> Result<Rig, Fault> {
-    let (tree, climber) = (0, 1);
-    let mut stops = vec![Stop::tied(tree, "anchor"), Stop::hand(climber, "hands")];
-    push_lower_hitch(&mut stops, climber, backup);
-    stops.push(Stop::free());
-    Rig::new(bodies(&[BodyKind::Tree, BodyKind::Climber]), vec![Rope::new("climbing rope", stops)])
-}
-
-/// A rope that is tied to the climber, runs over the crotch, and comes back to the hands and the hitch below them.
-///
-/// # Errors
-/// None that a caller can cause.
-pub fn moving_rope(backup: Backup) -> Result<Rig, Fault> {
-    let (tree, climber) = (0, 1);
-    let mut stops = vec![Stop::tied(climber, "harness tie"), Stop::turn(tree, "crotch"), Stop::hand(climber, "hands")];
-    push_lower_hitch(&mut stops, climber, backup);
-    stops.push(Stop::free());
-    Rig::new(bodies(&[BodyKind::Tree, BodyKind::Climber]), vec![Rope::new("climbing rope", stops)])
+    RigName::HandOverHand.rig(backup)
 }
 
 /// The rope's own tail as a 3:1: from the lower hitch round the lower turn, up round the upper turn, down to the hand.
@@ -168,102 +205,5 @@ pub fn moving_rope(backup: Backup) -> Result<Rig, Fault> {
 /// # Errors
 /// None that a caller can cause.
 pub fn tail_three_to_one(backup: Backup) -> Result<Rig, Fault> {
-    tail(1, backup)
-}
-
-/// The rope's own tail round so many pairs of turns.
-fn tail(pairs: usize, backup: Backup) -> Result<Rig, Fault> {
-    let mut stops = up_to_the_lower_hitch(backup);
-    push_turns(&mut stops, CLIMBER, 2 * pairs);
-    if let Backup::TailKnot { slack } = backup {
-        // It runs up from below the hands until the upper turn stops it.
-        stops.push(Stop::knot(CARRIAGE, slack, "knot in the tail"));
-    }
-    self_haul(stops, None)
-}
-
-/// A haul cord round so many turns: it starts wherever the last one comes to be at the upper hitch.
-fn haul_cord(turns: usize, backup: Backup) -> Result<Rig, Fault> {
-    let mut main = up_to_the_lower_hitch(backup);
-    main.push(Stop::free());
-    let (start, noun) = if turns % 2 == 1 { (CLIMBER, "harness tie") } else { (CARRIAGE, "hitch tie") };
-    let mut cord = vec![Stop::tied(start, noun)];
-    push_turns(&mut cord, CLIMBER + CARRIAGE - start, turns);
-    self_haul(cord, Some(main))
-}
-
-// The bodies of a self-haul.
-const CARRIAGE: usize = 1;
-const CLIMBER: usize = 2;
-
-fn up_to_the_lower_hitch(backup: Backup) -> Vec<Stop> {
-    let mut stops = vec![Stop::tied(0, "anchor"), Stop::hitch(CARRIAGE, "upper hitch")];
-    push_lower_hitch(&mut stops, CLIMBER, backup);
-    stops
-}
-
-/// A self-haul, its hands on the rope of these stops.
-fn self_haul(mut hauled: Vec<Stop>, climbed: Option<Vec<Stop>>) -> Result<Rig, Fault> {
-    hauled.extend([Stop::hand(CLIMBER, "hands"), Stop::free()]);
-    let ropes = match climbed {
-        Some(main) => vec![Rope::new("climbing rope", main), Rope::new("haul cord", hauled)],
-        None => vec![Rope::new("climbing rope", hauled)],
-    };
-    Rig::new(bodies(&[BodyKind::Tree, BodyKind::Carriage, BodyKind::Climber]), ropes)
-}
-
-/// So many turns, the first on `body`, then by turns at climber and upper hitch; named from the hand.
-fn push_turns(stops: &mut Vec<Stop>, mut body: usize, turns: usize) {
-    for left in (0..turns).rev() {
-        let nouns = if body == CARRIAGE { UPPER } else { LOWER };
-        stops.push(Stop::turn(body, noun(nouns, left / 2)));
-        body = CLIMBER + CARRIAGE - body;
-    }
-}
-
-const UPPER: [&str; 3] = ["upper turn", "second upper turn", "third upper turn"];
-const LOWER: [&str; 3] = ["lower turn", "second lower turn", "third lower turn"];
-
-fn noun(nouns: [&'static str; 3], place: usize) -> &'static str {
-    nouns.get(place).copied().unwrap_or_default()
-}
-
-/// A helper on the ground hauls over the crotch, with so many pairs of turns between the foot and each moving hitch.
-fn ground_haul(moving: usize, pairs: usize) -> Result<Rig, Fault> {
-    let mut kinds = vec![BodyKind::Tree];
-    kinds.resize(1 + moving, BodyKind::Carriage);
-    kinds.extend([BodyKind::Climber, BodyKind::Ground]);
-    let ground = moving + 2;
-    let mut stops = vec![Stop::tied(moving + 1, "harness tie"), Stop::turn(0, "crotch")];
-    for hitch in 1..=moving {
-        stops.push(Stop::hitch(hitch, if hitch == 1 { "hauling hitch" } else { "second hauling hitch" }));
-        for pair in (0..pairs).rev() {
-            let place = pair + (moving - hitch) * pairs;
-            stops.extend([Stop::turn(ground, noun(LOWER, place)), Stop::turn(hitch, noun(UPPER, place))]);
-        }
-    }
-    stops.extend([Stop::hand(ground, "helper"), Stop::free()]);
-    Rig::new(bodies(&kinds), vec![Rope::new("rope", stops)])
-}
-
-fn bodies(kinds: &[BodyKind]) -> Vec<Body> {
-    let mut bodies = Vec::new();
-    for kind in kinds {
-        let noun = match kind {
-            BodyKind::Tree => "crotch",
-            BodyKind::Carriage if kinds.contains(&BodyKind::Ground) => "hauling hitch",
-            BodyKind::Carriage => "upper hitch",
-            BodyKind::Climber => "climber",
-            BodyKind::Ground => "ground",
-        };
-        bodies.push(Body::new(*kind, noun));
-    }
-    bodies
-}
-
-fn push_lower_hitch(stops: &mut Vec<Stop>, climber: usize, backup: Backup) {
-    if backup == Backup::SecondHitch {
-        stops.push(Stop::backup_hitch(climber, "second hitch"));
-    }
-    stops.push(Stop::hitch(climber, "lower hitch"));
+    RigName::TailThree.rig(backup)
 }

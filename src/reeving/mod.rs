@@ -6,9 +6,9 @@
 //!
 //! # Example
 //! ```
-//! use boughline::reeving::{Drive, Losses, Phase, catalogue, kinematics, statics};
+//! use boughline::reeving::{Backup, Drive, Losses, Phase, catalogue, kinematics, statics};
 //!
-//! let rig = catalogue::tail_three_to_one(catalogue::Backup::None)?;
+//! let rig = catalogue::tail_three_to_one(Backup::None)?;
 //! let pull = Phase::pull(&rig);
 //! let motion = kinematics(&rig, &pull)?;
 //! assert_eq!(motion.rope_per_rise, Some(3.into()));
@@ -20,6 +20,7 @@
 //! # Ok::<(), boughline::reeving::Fault>(())
 //! ```
 
+mod backup;
 mod balance;
 pub mod catalogue;
 mod drive;
@@ -36,7 +37,8 @@ mod statics;
 mod stop;
 mod tension;
 
-pub use catalogue::{BACKUP, Backup, BackupKind, KNOT_SLACK, RIG, RigName};
+pub use backup::{BACKUP, Backup, BackupKind, KNOT_SLACK};
+pub use catalogue::{RIG, RigName};
 pub use drive::{Drive, Losses};
 pub use fault::Fault;
 pub use held::{Part, drop_after, is_held, single_parts};

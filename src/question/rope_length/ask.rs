@@ -45,9 +45,13 @@ fn cautions(inputs: &Inputs) -> Vec<Caution> {
     if inputs.sizes.end.likely < STOPPER_AND_TAIL {
         cautions.push(Caution::ShortEnd);
     }
-    cautions.extend([Caution::EstimatedHeight, Caution::LayItOut]);
+    cautions.push(Caution::EstimatedHeight);
+    cautions.push(Caution::LayItOut);
     match inputs.anchor {
-        Some(Anchor::Canopy) => cautions.extend([Caution::NotLowerable, Caution::AnchorTail]),
+        Some(Anchor::Canopy) => {
+            cautions.push(Caution::NotLowerable);
+            cautions.push(Caution::AnchorTail);
+        }
         Some(Anchor::Base) => cautions.push(Caution::BaseAnchorLoad),
         None if inputs.anchor_is_idle => cautions.push(Caution::NoAnchor),
         None => {}
