@@ -56,15 +56,11 @@ pub fn single_parts(rig: &Rig) -> Vec<Part> {
     }
     for (at, rope) in rig.ropes.iter().enumerate() {
         for (stop, _) in rope.stops.iter().enumerate().filter(|(_, stop)| stop.can_fail()) {
-            if fall(rig, Loss { stop: Some((at, stop)), strand: None }).is_none() {
-                parts.push(Part::Stop { rope: at, stop });
-            }
+            parts.push(Part::Stop { rope: at, stop });
         }
-        let mut strands = 0..rope.stops.len().saturating_sub(1);
-        if strands.any(|strand| fall(rig, Loss { stop: None, strand: Some((at, strand)) }).is_none()) {
-            parts.push(Part::Rope { rope: at });
-        }
+        parts.push(Part::Rope { rope: at });
     }
+    parts.retain(|part| drop_after(rig, *part).is_none());
     parts
 }
 
@@ -75,8 +71,8 @@ pub fn single_parts(rig: &Rig) -> Vec<Part> {
 /// ```
 ///
 /// # Guarantees
-/// None when the part is single, is a rope, or is not there; nought when nothing has to run first. Rope stretch and
-/// what hitches give back come on top.
+/// None when the part is single, or is not there; nought when nothing has to run first. A rope is cut at each strand, and
+/// the furthest drop counts. Rope stretch and what hitches give back come on top.
 ///
 /// # Source
 /// Geometry: the climber falls as far as the ropes allow, and that furthest fall is the least of those sums (the two
@@ -95,9 +91,19 @@ pub fn single_parts(rig: &Rig) -> Vec<Part> {
 /// ```
 #[must_use]
 pub fn drop_after(rig: &Rig, part: Part) -> Option<Length> {
-    let Part::Stop { rope, stop } = part else { return None };
-    rig.ropes.get(rope)?.stops.get(stop).filter(|stop| stop.can_fail())?;
-    fall(rig, Loss { stop: Some((rope, stop)), strand: None }).map(Length::metres)
+    let mut furthest = 0.0;
+    match part {
+        Part::Stop { rope, stop } => {
+            rig.ropes.get(rope)?.stops.get(stop).filter(|stop| stop.can_fail())?;
+            furthest = fall(rig, Loss { stop: Some((rope, stop)), strand: None })?;
+        }
+        Part::Rope { rope } => {
+            for strand in 1..rig.ropes.get(rope)?.stops.len() {
+                furthest = fall(rig, Loss { stop: None, strand: Some((rope, strand - 1)) })?.max(furthest);
+            }
+        }
+    }
+    Some(Length::metres(furthest))
 }
 
 /// What is gone.

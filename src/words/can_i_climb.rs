@@ -4,12 +4,11 @@ use super::caution::caution_line;
 use super::drawing::drawing;
 use super::figures::figures;
 use super::part::part_lines;
-use super::source::source_line;
+use super::source::cited;
 use super::verdict::{assumed, first, missing_lines, second, verdict_line};
 use super::{Report, WorkDone};
 use crate::quantity::View;
 use crate::question::can_i_climb::Answer;
-use crate::source::SOURCES;
 
 /// The answer as people read it.
 ///
@@ -22,14 +21,7 @@ pub fn report(answer: &Answer, view: View) -> Report {
     for caution in &answer.cautions {
         cautions.push(caution_line(*caution, view));
     }
-    let mut sources = Vec::new();
-    for source in SOURCES {
-        if figures.iter().any(|figure| figure.sources.contains(&source.id))
-            || cautions.iter().any(|caution| caution.sources.contains(&source.id))
-        {
-            sources.push(source_line(source));
-        }
-    }
+    let sources = cited(&[&figures], &cautions);
     Report {
         verdict: verdict_line(answer.verdict),
         first: first(answer, view),

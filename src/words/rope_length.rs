@@ -2,7 +2,7 @@
 
 use super::figure::figure;
 use super::rope_caution::rope_caution;
-use super::source::source_lines;
+use super::source::cited;
 use super::template::{said, say};
 use super::verdict::assumed;
 use super::{Figure, RopeReport, RopeState};
@@ -27,18 +27,11 @@ pub fn rope_report(answer: &Answer, view: View) -> RopeReport {
         cautions.push(rope_caution(*caution, view));
     }
     let figures = figures(answer, &states, view);
-    let mut used = Vec::new();
-    for figure in &figures {
-        used.extend_from_slice(&figure.sources);
-    }
+    let mut lists = vec![figures.as_slice()];
     for state in &states {
-        for item in &state.items {
-            used.extend_from_slice(&item.sources);
-        }
+        lists.push(&state.items);
     }
-    for caution in &cautions {
-        used.extend_from_slice(&caution.sources);
-    }
+    let sources = cited(&lists, &cautions);
     RopeReport {
         first: first(answer.need, view),
         second: second(answer.decides).to_owned(),
@@ -46,7 +39,7 @@ pub fn rope_report(answer: &Answer, view: View) -> RopeReport {
         figures,
         states,
         cautions,
-        sources: source_lines(&used),
+        sources,
     }
 }
 

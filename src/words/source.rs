@@ -1,7 +1,7 @@
 //! A source as people read it.
 
-use super::SourceLine;
 use super::template::said;
+use super::{CautionLine, Figure, SourceLine};
 use crate::quantity::View;
 use crate::source::{SOURCES, Source};
 
@@ -11,8 +11,17 @@ pub fn source_line(source: &Source) -> SourceLine {
     SourceLine { id: source.id, text: said("{} ({}).", &[], &[source.title, source.obtained.words()], View::default()) }
 }
 
-/// The sources of these ids, each once, in the order of the table.
-pub(super) fn source_lines(ids: &[&str]) -> Vec<SourceLine> {
+/// The sources that figures and cautions rest on, each once, in the order of the table.
+pub(super) fn cited(figures: &[&[Figure]], cautions: &[CautionLine]) -> Vec<SourceLine> {
+    let mut ids = Vec::new();
+    for list in figures {
+        for figure in *list {
+            ids.extend_from_slice(&figure.sources);
+        }
+    }
+    for caution in cautions {
+        ids.extend_from_slice(&caution.sources);
+    }
     let mut lines = Vec::new();
     for source in SOURCES {
         if ids.contains(&source.id) {

@@ -11,9 +11,7 @@ use crate::float;
 use crate::gear::TurnKind;
 use crate::quantity::Length;
 use crate::question::Effort;
-use crate::reeving::{
-    Drive, Fraction, Losses, Part, Rig, What, drop_after, is_held, single_parts, statics, untended_hitches,
-};
+use crate::reeving::{Drive, Fraction, Losses, Part, Rig, What, drop_after, is_held, statics, untended_hitches};
 
 /// Whether this person can make one pull of this climb, and how many pulls it is.
 ///
@@ -127,17 +125,15 @@ fn parts(rig: &Rig) -> Vec<PartFact> {
     if !is_held(rig) {
         return parts;
     }
-    let single = single_parts(rig);
     for (at, rope) in rig.ropes().iter().enumerate() {
         for (place, stop) in rope.stops.iter().enumerate() {
             if stop.can_fail() {
-                let part = Part::Stop { rope: at, stop: place };
-                let drop = drop_after(rig, part);
-                parts.push(PartFact { rope: at, stop: Some(place), single: single.contains(&part), drop });
+                let drop = drop_after(rig, Part::Stop { rope: at, stop: place });
+                parts.push(PartFact { rope: at, stop: Some(place), single: drop.is_none(), drop });
             }
         }
-        let whole = Part::Rope { rope: at };
-        parts.push(PartFact { rope: at, stop: None, single: single.contains(&whole), drop: None });
+        let single = drop_after(rig, Part::Rope { rope: at }).is_none();
+        parts.push(PartFact { rope: at, stop: None, single, drop: None });
     }
     parts
 }
