@@ -13,7 +13,8 @@ const glue = await gluePackaged(built);
 await write("glue.js", glue.text);
 
 // Each entry is a file of pkg-config/npm/ that makes `calls`; here it gets its list of named exports.
-const exported = `export const { ${glue.names.join(", ")} } = calls;\n`;
+const names = (await gluePackaged(whole)).names.filter((name) => !name.startsWith("__")); // an unshrunk module has one more
+const exported = `export const { ${names.join(", ")} } = calls;\n`;
 const wasm = await readFile(`${built}/boughline_bg.wasm`);
 for (const entry of ["index.js", "node.js", "inline.js"]) {
   const source = await text(`pkg-config/npm/${entry}`);

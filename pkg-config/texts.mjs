@@ -11,7 +11,7 @@ export async function wholeLibrary(folder) {
   return library;
 }
 
-/** What npm/told.js adds: of each field its hint and why, of each option its hint, of each source its text. */
+/** What npm/told.js adds: of each field its hint and why, of each option its hint, of each source its text, the rigs. */
 export async function textsOf(folder) {
   const library = await wholeLibrary(folder);
   const fields = library.fields();
@@ -19,6 +19,7 @@ export async function textsOf(folder) {
     hints: Object.fromEntries(fields.map(({ id, hint, why }) => [id, [hint, why]])),
     options: Object.fromEntries(fields.filter((row) => row.options)
       .map(({ id, options }) => [id, options.map(({ hint }) => hint)])),
+    catalogue: library.catalogue(),
     sources: Object.fromEntries(library.sources().map(({ id, text }) => [id, text])),
   };
 }

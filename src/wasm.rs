@@ -2,11 +2,11 @@
 
 use crate::draft::Draft;
 use crate::error::Error;
-use crate::field::{Named, Said};
+use crate::field::Said;
+use crate::link;
 use crate::quantity::{Decimal, System, View};
 use crate::question::{Effort, Question, all_fields, can_i_climb, field, rope_length};
-use crate::words::{self, ChoiceLine, ErrorLine, IsPlain, Plain};
-use crate::{gear, link, reeving, source};
+use crate::words::{self, ErrorLine, IsPlain, Plain};
 use js_sys::{Array, Reflect};
 use serde::Serialize;
 use serde_wasm_bindgen::Serializer;
@@ -51,29 +51,31 @@ pub fn fields(view: &JsValue) -> JsValue {
     encoded(&Plain::List(rows))
 }
 
-/// The rigs and turns to choose from.
+/// The rigs and turns to choose from; text alone, which the package has.
+#[cfg(not(feature = "terse"))]
 #[wasm_bindgen(skip_typescript)]
 #[must_use]
 pub fn catalogue() -> JsValue {
-    let choices = |options: &'static [Named]| {
+    let choices = |options: &'static [crate::field::Named]| {
         let mut lines = Vec::new();
         for option in options {
-            lines.push(ChoiceLine::from(option).plain());
+            lines.push(words::ChoiceLine::from(option).plain());
         }
         Plain::List(lines)
     };
     encoded(&Plain::Object(vec![
-        ("rigs", choices(reeving::RigName::OPTIONS)),
-        ("turns", choices(gear::TurnKind::OPTIONS)),
+        ("rigs", choices(crate::reeving::RigName::OPTIONS)),
+        ("turns", choices(crate::gear::TurnKind::OPTIONS)),
     ]))
 }
 
-/// Every source.
+/// Every source; text alone, which the package has.
+#[cfg(not(feature = "terse"))]
 #[wasm_bindgen(skip_typescript)]
 #[must_use]
 pub fn sources() -> JsValue {
     let mut lines = Vec::new();
-    for source in source::SOURCES {
+    for source in crate::source::SOURCES {
         lines.push(words::source_line(source).plain());
     }
     encoded(&Plain::List(lines))

@@ -1,9 +1,9 @@
 // The library's functions over an instance that can be replaced.
 import { makeGlue } from "./glue.js";
-import { told } from "./told.js";
+import { lists, told } from "./told.js";
 
 /**
- * Every function of the glue, each starting an instance of `compiled()` when there is none.
+ * Every function of the library, each starting an instance of `compiled()` when there is none.
  *
  * The library answers mistakes with data and never throws, so whatever is thrown (a trap, a full stack)
  * leaves an instance that cannot be trusted: it is dropped, and the call, which has no effects,
@@ -36,5 +36,12 @@ export function makeCalls(compiled) {
       return once(name, args);
     }
   };
-  return Object.fromEntries(Object.keys(makeGlue()).map((name) => [name, call(name)]));
+  const calls = Object.fromEntries(Object.keys(makeGlue()).map((name) => [name, call(name)]));
+  for (const [name, list] of Object.entries(lists)) {
+    calls[name] = () => {
+      started(); // not ready is not ready, whatever is asked
+      return list();
+    };
+  }
+  return calls;
 }

@@ -193,14 +193,14 @@ fn forces(inputs: &Inputs, pick: &dyn Pick) -> Option<Forces> {
     let losses = match &reeved.tested {
         Some(tested) => tested.clone(),
         None => {
-            let (mut turns, mut hitches) = (Vec::new(), Vec::new());
-            for (place, turn) in reeved.places.iter().zip(&reeved.turns) {
-                turns.push(drawn(pick, TURNS + place, &turn.kept));
+            let mut losses = Losses::none(&reeved.rig);
+            for (kept, (place, turn)) in losses.turns.iter_mut().zip(reeved.places.iter().zip(&reeved.turns)) {
+                *kept = drawn(pick, TURNS + place, &turn.kept);
             }
-            for thing in HITCHES..HITCHES + reeved.pull.grips.len() as u32 {
-                hitches.push(drawn(pick, thing, &reeved.drag));
+            for (kept, thing) in losses.hitches.iter_mut().zip(HITCHES..) {
+                *kept = drawn(pick, thing, &reeved.drag);
             }
-            Losses { turns, hitches }
+            losses
         }
     };
     statics(&reeved.rig, &reeved.motion, &losses, &Drive::Pull(1.0, Vec::new())).ok()

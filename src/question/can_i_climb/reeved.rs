@@ -19,7 +19,6 @@ use std::sync::Arc;
 pub(super) struct Reeved {
     pub(super) name: RigName,
     pub(super) rig: Arc<Rig>,
-    pub(super) pull: Phase,
     pub(super) motion: Motion,
     /// In the order of the ropes.
     pub(super) turns: Vec<TurnFact>,
@@ -87,14 +86,13 @@ pub(super) fn reeved(reader: &mut Reader<'_>) -> Option<Reeved> {
     let (name, slack) = (name?, slack?);
     let made = name.rig(backup?.with_slack(Length::from_si(slack.likely)));
     let rig = noted(reader, made)?;
-    let pull = Phase::pull(&rig);
-    let motion = noted(reader, kinematics(&rig, &pull))?;
+    let motion = noted(reader, kinematics(&rig, &Phase::pull(&rig)))?;
     let (turns, places) = turns(&rig, &said)?;
     let tested = match test {
         (Some(mass), Some(force)) => Some(tested(reader, (&rig, &motion), &turns, mass, force)?),
         _ => None,
     };
-    Some(Reeved { name, rig: Arc::new(rig), pull, motion, turns, places, slack, drag: drag?, tested })
+    Some(Reeved { name, rig: Arc::new(rig), motion, turns, places, slack, drag: drag?, tested })
 }
 
 /// The turns of one body, from the hand, as far as something is said of them or taken for granted.
