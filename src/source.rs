@@ -63,9 +63,10 @@ sources! {
     ANSUR: "ansur-ii", "US Army anthropometric survey ANSUR II (2012), public microdata: overhead grip reach sitting, regressed on stature", Computed;
     CROSBY: "crosby-1994", "C. A. Crosby and others, hand strength: normative values (1994): the dominant hand is about 10 % stronger in right-handers", Read;
     DELANEY: "delaney", "R. Delaney, Physics for Roping Technicians (2022), p. 90: efficiency of carabiners and pulleys, and the rule that each turn multiplies the tension", Quoted;
+    CAPSTAN: "delaney-88", "R. Delaney, Physics for Roping Technicians (2022), p. 88: friction of ropes round metal and timber, from a load raised and lowered", Read;
     PRATTLEY: "prattley-2016", "Prattley, pulley-versus-carabiner test (2016): 0.53 for a carabiner, 0.83 for a small pulley, n = 5", Read;
     SETNICKA: "setnicka-1977", "T. Setnicka, Wilderness Search and Rescue (1977): 0.66 for a carabiner, 0.75 for a cheap pulley, 0.93 for a rescue pulley", Quoted;
-    JOHNSON: "johnson-2009", "Johnson and others, J Strength Cond Res 23:1022 (2009): about ten repetitions at 80 % of the greatest pull-down", Read;
+    JOHNSON: "johnson-2009", "Johnson and others, J Strength Cond Res 23:1022 (2009): about ten repetitions at 80 % of the greatest pull-down, which is 0.55 of body mass for women and 0.93 for men", Read;
     LA_DELFA: "la-delfa-2017", "La Delfa and Potvin, Appl Ergon 59:410 (2017): pull by height of the hand, evaluated from its published coefficients", Computed;
     YOUNG: "young-2009", "Young and others, Hum Factors 51:705 (2009): what one hand holds overhead, as a multiple of grip", Read;
     HUR: "hur-2012", "Hur and others (2012, PMC8887815): friction of a hand on a metal handle: slick polyester glove 0.32, bare 0.50, rubbered glove 0.74", Read;

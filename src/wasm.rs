@@ -52,7 +52,7 @@ pub fn fields(view: &JsValue) -> JsValue {
 }
 
 /// The rigs and turns to choose from; text alone, which the package has.
-#[cfg(not(feature = "terse"))]
+#[cfg(not(boughline_terse))]
 #[wasm_bindgen(skip_typescript)]
 #[must_use]
 pub fn catalogue() -> JsValue {
@@ -70,7 +70,7 @@ pub fn catalogue() -> JsValue {
 }
 
 /// Every source; text alone, which the package has.
-#[cfg(not(feature = "terse"))]
+#[cfg(not(boughline_terse))]
 #[wasm_bindgen(skip_typescript)]
 #[must_use]
 pub fn sources() -> JsValue {

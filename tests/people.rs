@@ -1,5 +1,5 @@
 //! What the library knows of people, recomputed from the surveys it comes from (`data/people/`), and what must hold of
-//! it. `tests/packaging/norms.test.mjs` recomputes the table of grip once more, in another language and another way.
+//! it. `tests/js/norms.test.mjs` recomputes the table of grip once more, in another language and another way.
 #![cfg(not(target_arch = "wasm32"))]
 #![allow(clippy::expect_used, clippy::indexing_slicing, clippy::panic, reason = "what is missing fails the test")]
 

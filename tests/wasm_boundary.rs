@@ -124,7 +124,7 @@ fn a_rope_has_its_answer_of_plain_objects_and_its_errors_at_once() {
     let reply = rope("{ crotchHeight: 12, anchor: 'base', bodyMass: '' }", "{ system: 'us' }");
     assert_eq!(get(&reply, "ok"), JsValue::TRUE, "{}", JSON::stringify(&reply).unwrap());
     assert_eq!(get(&reply, "answer.figures.0.id").as_string().as_deref(), Some("ropeNeeded"));
-    assert_eq!(get(&reply, "answer.first").as_string().as_deref(), Some("About 93 ft of rope, 86 to 107."));
+    assert_eq!(get(&reply, "answer.first").as_string().as_deref(), Some("About 93 ft of rope; 107 to be sure of it."));
     assert_eq!(get(&reply, "answer.states.3.id").as_string().as_deref(), Some("down"));
     assert_eq!(get(&reply, "answer.states.3.decides"), JsValue::TRUE);
     assert_eq!(get(&reply, "answer.states.3.items.0.value").as_f64(), Some(12.0));

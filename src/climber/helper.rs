@@ -7,7 +7,7 @@ use crate::quantity::{Dimension, Force, KILOGRAM_FORCE, POUND_FORCE};
 pub static HELPER_PULL: Field<Force> = Field::new(Row {
     id: "helperPull",
     noun: "helper's pull",
-    hint: "What a helper on the ground pulls for minutes, by hand, without jerking.",
+    hint: "What a helper on the ground pulls for minutes, by hand, without jerking; of several, together.",
     kind: Kind::Quantity(Limits {
         dimension: Dimension::Force,
         least: 20.0,

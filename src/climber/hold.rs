@@ -2,7 +2,6 @@
 
 use super::{Arms, Gloves, Grip};
 use crate::field::{Field, Kind, Row, Spread, choice};
-use crate::source::{JUDGED, Source, YOUNG};
 
 choice! {
     /// What a hand holds.
@@ -43,15 +42,6 @@ impl Hold {
     #[must_use]
     pub const fn is_best(self) -> bool {
         matches!(self, Self::CrossHandle | Self::HandLoop)
-    }
-
-    /// Where [`over_grip`](Self::over_grip) comes from.
-    #[must_use]
-    pub const fn source(self) -> Source {
-        match self {
-            Self::BareRope => JUDGED,
-            _ => YOUNG,
-        }
     }
 }
 

@@ -75,7 +75,7 @@ pub fn for_arms(measured_with: Arms, pulls_with: Arms, one_arm: f64) -> f64 {
 pub static MEASURED_PULL: Field<Force> = Field::new(Row {
     id: "measuredPull",
     noun: "measured pull",
-    hint: "What a luggage scale in a fixed rope shows while you pull down smoothly, or by how much a scale under you drops. Scales show kgf or lbf. Stop if it hurts.",
+    hint: "What a luggage scale in a fixed rope shows while you pull down smoothly, or by how much a scale under you drops. A scale that reads kg gives kgf, one that reads lb lbf. Stop if it hurts.",
     kind: Kind::Quantity(Limits {
         dimension: Dimension::Force,
         least: 10.0,
@@ -112,7 +112,7 @@ pub static PULL_ARMS: Field<Arms> = Field::new(Row {
 pub static CLIMB_ARMS: Field<Arms> = Field::new(Row {
     id: "climbArms",
     noun: "arms you climb with",
-    hint: "Left open, as many as you measured with; nobody is credited with an arm that was not measured.",
+    hint: "Left open, as many as pulled when you measured; without a measured pull, both.",
     kind: Kind::Choice { options: Arms::OPTIONS, likely: None },
     why: "As many as were measured is the cautious default.",
     private: false,

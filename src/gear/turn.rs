@@ -2,7 +2,7 @@
 
 use crate::field::{Field, Kind, Limits, Named, Row, Spread, choice};
 use crate::quantity::{Dimension, Ratio};
-use crate::source::{DELANEY, JUDGED, PRATTLEY, SETNICKA, Source};
+use crate::source::{CAPSTAN, DELANEY, JUDGED, PRATTLEY, SETNICKA, Source};
 
 choice! {
     /// What a rope turns round.
@@ -43,7 +43,7 @@ impl TurnKind {
     #[must_use]
     pub const fn sources(self) -> &'static [Source] {
         match self {
-            Self::Ring | Self::Bark => &[DELANEY, JUDGED],
+            Self::Ring | Self::Bark => &[CAPSTAN, JUDGED],
             _ => &[DELANEY, PRATTLEY, SETNICKA, JUDGED],
         }
     }

@@ -11,13 +11,13 @@ choice! {
         /// Hand over hand.
         HandOverHand = "hand-over-hand", "hand over hand, 1:1", "You lift your whole weight with each pull, one hand at a time; a friction hitch at the harness keeps what you gain.";
         /// A rope that moves over the crotch.
-        MovingRope = "moving-rope", "moving rope, 2:1", "The rope is tied to you, runs over the crotch and comes back to your hands and hitch. It lifts you by half of what you pull.";
+        MovingRope = "moving-rope", "moving rope, 2:1", "The rope is tied to you, runs over the crotch and comes back to your hands and hitch. You lift about half of your weight, plus losses, and pull twice the rope.";
         /// The rope's own tail as a 3:1.
         TailThree = "tail-3", "self-haul on the rope's tail, 3:1", "You lift about a third of your weight, plus losses, and pull three times the rope: its tail goes from the lower hitch round a turn at the harness, up round a turn at an upper hitch, and down to your hands.";
         /// The rope's own tail as a 5:1.
-        TailFive = "tail-5", "self-haul on the rope's tail, 5:1", "The tail goes round two pairs of turns.";
+        TailFive = "tail-5", "self-haul on the rope's tail, 5:1", "You lift about a fifth of your weight, plus losses, and pull five times the rope: its tail goes round two pairs of turns.";
         /// The rope's own tail as a 7:1.
-        TailSeven = "tail-7", "self-haul on the rope's tail, 7:1", "The tail goes round three pairs of turns.";
+        TailSeven = "tail-7", "self-haul on the rope's tail, 7:1", "You lift about a seventh of your weight, plus losses, and pull seven times the rope: its tail goes round three pairs of turns.";
         /// A cord of its own as a 2:1.
         CordTwo = "haul-cord-2", "self-haul on a haul cord, 2:1", "A cord from your harness goes up round a turn at the upper hitch and down to your hands.";
         /// A cord of its own as a 3:1.
@@ -33,7 +33,7 @@ choice! {
         /// Hauled over the crotch with a 5:1.
         GroundFive = "ground-5", "a helper hauls over the crotch, 5:1", "The helper has a 5:1 between a hitch on the rope and a fixed point at the foot.";
         /// Hauled over the crotch with a 3:1 on a 3:1.
-        GroundNine = "ground-9", "a helper hauls over the crotch, 9:1", "One 3:1 pulls on another.";
+        GroundNine = "ground-9", "a helper hauls over the crotch, 9:1", "The helper has one 3:1 that pulls on another, each with a hitch on the rope and a fixed point at the foot.";
     }
 }
 
@@ -62,7 +62,7 @@ impl RigName {
         for kind in kinds {
             let noun = match kind {
                 Tree => "crotch",
-                Carriage if hauled => "hauling hitch",
+                Carriage if hauled => "hitch",
                 Carriage => "upper hitch",
                 Climber => "climber",
                 Ground => "ground",

@@ -7,8 +7,8 @@ use crate::field::Spread;
 use crate::quantity::{Length, System, View};
 use crate::question::can_i_climb::Caution;
 use crate::source::{
-    AFAG401, COMMON_PRACTICE, DELANEY, GEOMETRY, HARNESS_TEST, JOHNSON, JUDGED, PRATTLEY, RAUCH, SETNICKA, Source,
-    TURNER,
+    AFAG401, ANSUR, CAPSTAN, COMMON_PRACTICE, DELANEY, GEOMETRY, HARNESS_TEST, JOHNSON, JUDGED, NHANES, PRATTLEY,
+    RAUCH, SETNICKA, Source, TURNER, YOUNG,
 };
 
 /// The caution as people read it.
@@ -28,6 +28,7 @@ fn text(caution: Caution, template: &str, view: View) -> String {
             let [before, most, after] = if by == most { ["", "", ""] } else { [", and up to ", &most, ","] };
             said(template, &[], &[&by, before, most, after], view)
         }
+        Caution::FastCadence { most } => said(template, &[&Spread::point(most)], &[], view),
         Caution::OverTestMass => said(template, &[&const { Spread::point(100.0) }], &[], view),
         Caution::PastRatings => said(template, &[&const { Spread::point(140.0) }], &[], view),
         Caution::Surroundings => said(template, &[], &[if view.system == System::Us { "10 ft" } else { "3 m" }], view),
@@ -70,6 +71,30 @@ const fn known(caution: Caution) -> &'static Known {
             sources: &[JUDGED],
             template: "Your pull was not measured but guessed, good to about 30 % for one person. A luggage scale tells more in a minute.",
         },
+        Caution::TrunkReach => &Known {
+            id: "trunk-reach",
+            grave: true,
+            sources: &[ANSUR],
+            template: "The length of your pull is that of soldiers, whose trunk holds them. Measure the rope you pull in a stroke, sitting as you would climb.",
+        },
+        Caution::PastSurvey => &Known {
+            id: "past-survey",
+            grave: false,
+            sources: &[NHANES],
+            template: "The survey of grip counts everybody over 80 alike, so past that age the guess is too kind. Measure.",
+        },
+        Caution::GripAndPull => &Known {
+            id: "grip-and-pull",
+            grave: true,
+            sources: &[YOUNG, JUDGED],
+            template: "Your grip says your hands could not have held the pull you entered. Measure both again.",
+        },
+        Caution::FastCadence { .. } => &Known {
+            id: "fast-cadence",
+            grave: false,
+            sources: &[JUDGED],
+            template: "You count more strokes a minute than there is time for: pulling and moving the hitch leave about {0}.",
+        },
         Caution::HardPull => &Known {
             id: "hard-pull",
             grave: true,
@@ -103,13 +128,13 @@ const fn known(caution: Caution) -> &'static Known {
         Caution::SlidingTurn => &Known {
             id: "sliding-turn",
             grave: false,
-            sources: &[DELANEY, PRATTLEY, SETNICKA],
+            sources: &[DELANEY, CAPSTAN, PRATTLEY, SETNICKA],
             template: "A ring or carabiner eats nearly half of the pull at that turn, and wears the rope. A pulley there is the cheapest help.",
         },
         Caution::OverBark => &Known {
             id: "over-bark",
             grave: false,
-            sources: &[DELANEY, JUDGED],
+            sources: &[CAPSTAN, JUDGED],
             template: "Bark eats half of the pull or more, wears the rope and hurts the tree. A ring or a pulley at the top is the usual way.",
         },
         Caution::NothingHolds => &Known {
@@ -128,13 +153,13 @@ const fn known(caution: Caution) -> &'static Known {
             id: "over-test-mass",
             grave: true,
             sources: &[HARNESS_TEST],
-            template: "All-up you are over {K}, the mass harnesses are tested with. Check the label of every part.",
+            template: "All-up you may be over {K}, the mass harnesses are tested with. Check the label of every part.",
         },
         Caution::PastRatings => &Known {
             id: "past-ratings",
             grave: true,
             sources: &[HARNESS_TEST],
-            template: "All-up you are over {K}, past most ratings. Every part must carry a label that says it may hold you.",
+            template: "All-up you may be over {K}, past most ratings. Every part must carry a label that says it may hold you.",
         },
         Caution::HangingStill => &Known {
             id: "hanging-still",

@@ -3,7 +3,7 @@
 use super::ErrorLine;
 use super::misread::misread_words;
 use super::phrase::{listed, noun, sentence, short};
-use super::template::told;
+use super::template::worded;
 use crate::error::{Error, Reason};
 use crate::field::{Kind, Limits, Named, Refusal, Row};
 use crate::quantity::{Dimension, Ratio, View, plain, si_unit, written};
@@ -32,15 +32,15 @@ pub fn message(error: &Error, view: View) -> String {
     let id = error.fields.first().map_or("", String::as_str);
     let row = crate::question::field(id);
     match &error.reason {
-        Reason::Needed => told("{} is needed. {}", &[&name, &wanted(row, view)]),
+        Reason::Needed => worded("{} is needed. {}", &[&name, &wanted(row, view)]),
         Reason::UnknownField => {
-            told("“{}” is not a field of any question here; check how it is spelt, or leave it out.", &[id])
+            worded("“{}” is not a field of any question here; check how it is spelt, or leave it out.", &[id])
         }
         Reason::Refused(refusal) => refused(&name, refusal, row, view),
         Reason::TestOutOfRange { measured, least, ideal } => {
             test_out_of_range(&name, *measured, [*least, *ideal], view)
         }
-        Reason::TestWithoutTurns => told(
+        Reason::TestWithoutTurns => worded(
             "{} tell nothing about this rig, which has no turns. Leave them empty, or choose the rig you tested.",
             &[&name],
         ),
@@ -62,7 +62,7 @@ fn test_out_of_range(name: &str, measured: Ratio, ends: [Ratio; 2], view: View) 
     while decimals < 9 && [least, ideal].iter().any(|end| text(measured, decimals) == text(*end, decimals)) {
         decimals += 1;
     }
-    told(
+    worded(
         "{} come to a real advantage of {}, and this rig can only give between {} and {}. Measure again, with the scale in the rope at the hand and nothing else holding you.",
         &[name, &text(measured, decimals), &text(least, 0), &text(ideal, 0)],
     )
@@ -71,35 +71,35 @@ fn test_out_of_range(name: &str, measured: Ratio, ends: [Ratio; 2], view: View) 
 fn refused(name: &str, refusal: &Refusal, row: Option<&Row>, view: View) -> String {
     let wrong = match refusal {
         Refusal::Empty => " is empty, and empty is not nought.".to_owned(),
-        Refusal::WrongType { said } => told(" cannot be {}.", &[said]),
+        Refusal::WrongType { said } => worded(" cannot be {}.", &[said]),
         Refusal::NotFinite => " must be an ordinary number.".to_owned(),
         Refusal::Misread { said, misread } => {
             let (what, done) = misread_words(said, misread, row, view);
             if done {
-                return told("{}: {}", &[name, &what]);
+                return worded("{}: {}", &[name, &what]);
             }
-            told(": {}", &[&what])
+            worded(": {}", &[&what])
         }
         Refusal::OutOfRange { said, si, suggestion } => {
             let Some(Kind::Quantity(limits)) = row.map(|row| row.kind) else {
-                return told("{} is out of range.", &[name]);
+                return worded("{} is out of range.", &[name]);
             };
             let said = said.clone().unwrap_or_else(|| number_said(*si, limits.dimension, view));
-            let meant = suggestion.as_ref().map_or_else(String::new, |other| told(" Did you mean {}?", &[other]));
-            return told("{}: {} is outside {}.{}", &[name, &said, &range(limits, view), &meant]);
+            let meant = suggestion.as_ref().map_or_else(String::new, |other| worded(" Did you mean {}?", &[other]));
+            return worded("{}: {} is outside {}.{}", &[name, &said, &range(limits, view), &meant]);
         }
         Refusal::UnknownChoice { said, options } => {
-            return told("{} cannot be “{}”. {}", &[name, said, &one_of(options, true)]);
+            return worded("{} cannot be “{}”. {}", &[name, said, &one_of(options, true)]);
         }
     };
-    told("{}{} {}", &[name, &wrong, &wanted(row, view)])
+    worded("{}{} {}", &[name, &wrong, &wanted(row, view)])
 }
 
 /// A number that a program said, in the SI unit that it stands for.
 fn number_said(si: f64, dimension: Dimension, view: View) -> String {
     let number = short(si, view);
     match si_unit(dimension) {
-        Some(unit) => told("{} {}", &[&number, unit.symbol]),
+        Some(unit) => worded("{} {}", &[&number, unit.symbol]),
         None => number,
     }
 }
@@ -107,7 +107,7 @@ fn number_said(si: f64, dimension: Dimension, view: View) -> String {
 /// What would be taken.
 fn wanted(row: Option<&Row>, view: View) -> String {
     match row.map(|row| (row, row.kind)) {
-        Some((row, Kind::Quantity(limits))) => told("Write it like “{}”.", &[&example(row, limits, view)]),
+        Some((row, Kind::Quantity(limits))) => worded("Write it like “{}”.", &[&example(row, limits, view)]),
         Some((_, Kind::Choice { options, .. })) => one_of(options, false),
         None => String::new(),
     }
@@ -138,12 +138,12 @@ fn one_of(options: &[Named], with_ids: bool) -> String {
 /// A value of the field, in its own unit.
 pub(super) fn example(row: &Row, limits: Limits, view: View) -> String {
     match row.bare_unit(view.system) {
-        Some(unit) => told("{} {}", &[&plain(unit.count(limits.example).round().max(1.0), 0, view), unit.symbol]),
+        Some(unit) => worded("{} {}", &[&plain(unit.count(limits.example).round().max(1.0), 0, view), unit.symbol]),
         None => written(limits.example, limits.dimension, view),
     }
 }
 
 pub(super) fn range(limits: Limits, view: View) -> String {
     let end = |si: f64| written(si, limits.dimension, view);
-    told("{} to {}", &[&end(limits.least), &end(limits.most)])
+    worded("{} to {}", &[&end(limits.least), &end(limits.most)])
 }

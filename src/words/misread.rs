@@ -1,7 +1,7 @@
 //! What is wrong with a text that should say a quantity, in words.
 
 use super::phrase::short;
-use super::template::told;
+use super::template::worded;
 use crate::field::Row;
 use crate::quantity::{Dimension, KILOGRAM, Misread, POUND, System, Unit, View, plain, read, trimmed};
 
@@ -21,20 +21,20 @@ pub(super) fn misread_words(said: &str, misread: &Misread, row: Option<&Row>, vi
             ("with a smaller unit after it, the number of ", plural(unit), " must be a whole one.")
         }
         Misread::Ambiguous { said, whole, decimal } => {
-            return (told("“{}” can be read two ways. Write {} or {}.", &[said, whole, decimal]), true);
+            return (worded("“{}” can be read two ways. Write {} or {}.", &[said, whole, decimal]), true);
         }
         Misread::NoUnit { dimension } => return no_unit(said, *dimension, row),
         Misread::WrongDimension { said: unit, wanted } => return wrong_dimension(said, unit, *wanted, view),
         Misread::Unpaired { first, second } => {
-            return (told("{} and {} do not go together; use one of them.", &[plural(first), plural(second)]), false);
+            return (worded("{} and {} do not go together; use one of them.", &[plural(first), plural(second)]), false);
         }
         Misread::Overflow { part, whole } => {
             let count = part.bigger().map_or(0.0, |(_, count)| count);
             let count = plain(count, 0, view);
-            return (told("{} {} make 1 {}; carry them over.", &[&count, part.symbol, whole.symbol]), false);
+            return (worded("{} {} make 1 {}; carry them over.", &[&count, part.symbol, whole.symbol]), false);
         }
     };
-    (told("{}{}{}", &[before, quoted, after]), false)
+    (worded("{}{}{}", &[before, quoted, after]), false)
 }
 
 /// A number without a unit, or one beside another's.
@@ -49,7 +49,7 @@ fn no_unit(said: &str, dimension: Dimension, row: Option<&Row>) -> (String, bool
         }
     }
     match dimension {
-        _ if !ways.is_empty() => (told("write the unit too: {}.", &[&ways]), true),
+        _ if !ways.is_empty() => (worded("write the unit too: {}.", &[&ways]), true),
         Dimension::Length => ("put a unit after every number, like 36 ft 6 in.".to_owned(), true),
         Dimension::Mass => ("put a unit after every number, like 15 st 4 lb.".to_owned(), true),
         _ => ("put a unit after every number.".to_owned(), false),
@@ -64,14 +64,14 @@ fn wrong_dimension(said: &str, unit: &Unit, wanted: Dimension, view: View) -> (S
             let (unit, force) = if unit.symbol == KILOGRAM.symbol { (KILOGRAM, "kgf") } else { (POUND, "lbf") };
             let number = short(unit.count(mass), view);
             (
-                told(
+                worded(
                     "“{}” is a mass, and a pull is a force. If it is the reading of a scale, write {} {}.",
                     &[said, &number, force],
                 ),
                 true,
             )
         }
-        None => (told("“{}” is {}, and {} is wanted.", &[said, &one(unit.dimension), &one(wanted)]), false),
+        None => (worded("“{}” is {}, and {} is wanted.", &[said, &one(unit.dimension), &one(wanted)]), false),
     }
 }
 

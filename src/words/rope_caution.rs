@@ -49,7 +49,7 @@ pub(super) fn rope_caution(caution: Caution, view: View) -> CautionLine {
         Caution::BaseAnchorLoad => (
             "base-anchor-load",
             true,
-            "A base anchor nearly doubles the load on the crotch: plan on twice what hangs from it, and more in jerks.",
+            "A base anchor nearly doubles the load on the crotch: plan on twice what hangs from it, and more in jerks. Nobody can be lowered from a plain tie: that takes one that pays out, and about 3 times the height of rope.",
             &[RESCUE_MANUAL],
         ),
         Caution::NotLowerable => (

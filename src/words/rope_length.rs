@@ -48,10 +48,10 @@ fn first(need: Spread, view: View) -> String {
     let unit = if view.system == System::Si { METRE } else { FOOT };
     // What is more by less than this came of adding up.
     let whole = |si: f64| plain((unit.count(si) - 1e-6).ceil(), 0, view);
-    let (low, likely, high) = (whole(need.low), whole(need.likely), whole(need.high));
+    let (likely, high) = (whole(need.likely), whole(need.high));
     let mut text = said("About {} {} of rope", &[], &[&likely, unit.symbol], view);
-    if low != high {
-        say(&mut text, ", {} to {}", &[], &[&low, &high], view);
+    if likely != high {
+        say(&mut text, "; {} to be sure of it", &[], &[&high], view);
     }
     text + "."
 }

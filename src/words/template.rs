@@ -64,7 +64,7 @@ pub(super) fn said(template: &str, numbers: &[&Spread], words: &[&str], view: Vi
 }
 
 /// The template with only words in its slots.
-pub(super) fn told(template: &str, words: &[&str]) -> String {
+pub(super) fn worded(template: &str, words: &[&str]) -> String {
     said(template, &[], words, View::default())
 }
 

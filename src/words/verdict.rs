@@ -39,7 +39,7 @@ pub(super) fn first(answer: &Answer, view: View) -> String {
     let (gives, often) = (&arms.capacity, &Spread::point(verdict.chance * 100.0));
     let Some(grasp) = &answer.grasp else { return hauled(answer, verdict, arms, view) };
     let holds = &grasp.capacity;
-    match (verdict.decided, verdict.level) {
+    let mut text = match (verdict.decided, verdict.level) {
         (Decided::Missing, _) => {
             let mut text = not_entered(answer);
             let numbers = [need, &arms.share, &grasp.share];
@@ -50,11 +50,15 @@ pub(super) fn first(answer: &Answer, view: View) -> String {
             }
             text + "."
         }
-        (Decided::Stroke, _) => tell(
-            "{} would not rise: the hitch gives back {M} at every stroke, at least as much as a stroke brings.",
-            &[&answer.setback],
-            &[&how_often_stuck(verdict, view)],
-        ),
+        (Decided::Stroke, _) => {
+            let template =
+                "{} would not rise: the hitch gives back {M} at every stroke, at least as much as a stroke brings.";
+            let mut text = tell(template, &[&answer.setback], &[&how_often_stuck(verdict, view)]);
+            if is_weak(answer) {
+                say(&mut text, " Nor do your arms or hands give the {P} that one pull takes.", &[need], &[], view);
+            }
+            text
+        }
         (Decided::Hands, Level::OutOfReach) => tell(
             "Your hands would slip or open first: one pull takes about {P}, and they hold about {P} on this.",
             &[need, holds],
@@ -85,7 +89,17 @@ pub(super) fn first(answer: &Answer, view: View) -> String {
             &[need, gives, holds, often],
             &[],
         ),
+    };
+    if let Some(planning) = answer.planning {
+        say(
+            &mut text,
+            " By age and sex alone, plan on no more than {P} of pull.",
+            &[&Spread::point(planning)],
+            &[],
+            view,
+        );
     }
+    text
 }
 
 /// What decides where helpers haul.
@@ -155,6 +169,9 @@ pub(super) fn second(answer: &Answer, view: View) -> String {
             "Plan the way down and who stays on the ground before anything else; then try it at knee height first."
                 .to_owned()
         }
+        (Decided::Stroke, _) if is_weak(answer) => {
+            "No one change would move it: it takes more strength and a stroke that gains height.".to_owned()
+        }
         (Decided::Stroke, _) => less_stuck(answer).to_owned(),
         (_, None) => "Try it at knee height first.".to_owned(),
         (_, Some(times)) => stronger(answer, verdict, times, view),
@@ -175,10 +192,10 @@ fn stronger(answer: &Answer, verdict: Verdict, times: f64, view: View) -> String
         said("{} {1} times {}", &[&Spread::point(times)], &[whose, as_much], view)
     };
     let next = match (answer.hauled, verdict.level) {
-        (true, Level::OutOfReach) => "make the haul possible",
-        (true, _) => "make the haul likely",
-        (false, Level::OutOfReach) => "make one pull possible, though not a climb",
-        (false, _) => "make one pull likely",
+        (true, Level::OutOfReach) => "bring one haul in five off",
+        (true, _) => "bring four hauls in five off",
+        (false, Level::OutOfReach) => "bring one pull in five off, which is no climb",
+        (false, _) => "bring four pulls in five off",
     };
     let [how, end] = if verdict.decided == Decided::Hands && !answer.hold.is_best() {
         &["", "; a hand loop or a handle is the usual way"]
@@ -190,6 +207,12 @@ fn stronger(answer: &Answer, verdict: Verdict, times: f64, view: View) -> String
     let less = Spread::point(1.0 - 1.0 / times);
     say(&mut text, ", or a pull that takes {A} less{}, would {}{}.", &[&less], &[how, next, end], view);
     text
+}
+
+/// Whether one pull takes more than arms or hands give, most likely.
+fn is_weak(answer: &Answer) -> bool {
+    let lacks = |gate: &Option<Gate>| gate.as_ref().is_some_and(|gate| gate.share.likely > 1.0);
+    lacks(&answer.arms) || lacks(&answer.grasp)
 }
 
 /// What moves a verdict that no strength would move.

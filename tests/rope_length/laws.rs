@@ -133,9 +133,9 @@ proptest! {
         let answer = answer(&plan);
         for (view, unit) in [(VIEWS[0], 1.0), (VIEWS[1], 0.3048)] {
             let first = rope_report(&answer, view).first;
-            let told: Vec<f64> = first.split([' ', ',', '.']).filter_map(|word| word.parse().ok()).collect();
-            let wanted = if told.len() == 3 {
-                vec![answer.need.likely, answer.need.low, answer.need.high]
+            let told: Vec<f64> = first.split([' ', ';', '.']).filter_map(|word| word.parse().ok()).collect();
+            let wanted = if told.len() == 2 {
+                vec![answer.need.likely, answer.need.high]
             } else {
                 vec![answer.need.likely]
             };

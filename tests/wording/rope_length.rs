@@ -25,9 +25,9 @@ const START: &str = "Starting decides: the rig itself takes rope, back and forth
 
 #[rustfmt::skip]
 const HEADLINES: &[(&str, &str, &str, &str)] = &[
-    ("anchor=canopy", "About 36 m of rope, 35 to 39.", "About 118 ft of rope, 114 to 126.", SET),
-    ("anchor=base", "About 27 m of rope, 25 to 31.", "About 86 ft of rope, 80 to 100.", DOWN),
-    ("anchor=base&rig=tail-3", "About 27 m of rope, 25 to 32.", "About 89 ft of rope, 80 to 105.", START),
+    ("anchor=canopy", "About 36 m of rope; 39 to be sure of it.", "About 118 ft of rope; 126 to be sure of it.", SET),
+    ("anchor=base", "About 27 m of rope; 31 to be sure of it.", "About 86 ft of rope; 100 to be sure of it.", DOWN),
+    ("anchor=base&rig=tail-3", "About 27 m of rope; 32 to be sure of it.", "About 89 ft of rope; 105 to be sure of it.", START),
     ("anchor=canopy&overCrotch=30cm&anchorKnot=1m&ropeTail=40cm&ropeSpare=1m", "About 36 m of rope.", "About 118 ft of rope.", SET),
     ("anchor=canopy&overCrotch=0m&anchorKnot=0m&ropeTail=0m&ropeSpare=0m", "About 33 m of rope.", "About 109 ft of rope.", SET),
 ];
@@ -66,7 +66,7 @@ const CAUTIONS: &[(&str, &str, bool, &str, &str)] = &[
     ("anchor=base&ropeTail=32cm", "short-end", true, "What is left for the stopper is less than it takes with its tail, about 33 cm.", "What is left for the stopper is less than it takes with its tail, about 13 in."),
     ("anchor=base", "estimated-height", true, "A height judged from the ground is an estimate. Measure it with the throw line that hangs over the crotch.", ALIKE),
     ("anchor=base", "lay-it-out", true, "Lay the rope out and measure it before anyone climbs; no label and no sum stands in for that.", ALIKE),
-    ("anchor=base", "base-anchor-load", true, "A base anchor nearly doubles the load on the crotch: plan on twice what hangs from it, and more in jerks.", ALIKE),
+    ("anchor=base", "base-anchor-load", true, "A base anchor nearly doubles the load on the crotch: plan on twice what hangs from it, and more in jerks. Nobody can be lowered from a plain tie: that takes one that pays out, and about 3 times the height of rope.", ALIKE),
     ("anchor=canopy", "not-lowerable", true, "From the ground nobody can lower you off a canopy anchor. Plan how somebody gets you down if you cannot move.", ALIKE),
     ("anchor=canopy", "anchor-tail", true, "The tail that pulls the anchor down must be locked, and out of the way of climber, branches and bystanders, while anyone is on the rope.", ALIKE),
 ];

@@ -37,6 +37,17 @@ pub enum Caution {
     PullOverWeight,
     /// The pull was not measured.
     Predicted,
+    /// The length of the pull is that of people whose trunk holds them.
+    TrunkReach,
+    /// Older than the survey of grip tells apart.
+    PastSurvey,
+    /// The pull went through hands that the grip says could not hold it.
+    GripAndPull,
+    /// More strokes a minute than there is time for.
+    FastCadence {
+        /// As many as there is time for.
+        most: f64,
+    },
     /// A nearly full pull cannot be repeated.
     HardPull,
     /// The lower hitch alone holds the climber.
@@ -128,6 +139,10 @@ pub struct Answer {
     pub rig: Arc<Rig>,
     /// Whether a helper on the ground pulls.
     pub hauled: bool,
+    /// Whether load passes a hitch while it slides, so that its drag counts.
+    pub drags: bool,
+    /// The grip of both hands that the pull of the arms is foretold from, likely, in newtons.
+    pub grip: Option<f64>,
     /// How many hands pull at a time.
     pub hands: Arms,
     /// The pull that was measured.

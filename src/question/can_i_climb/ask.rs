@@ -5,7 +5,7 @@ use super::climbs::Climbs;
 use super::verdict::{Decided, verdict};
 use super::{Answer, Caution, Evidence, Inputs, Missing, PartFact, Verdict};
 use crate::chance::sort;
-use crate::climber::Trunk;
+use crate::climber::{Arms, Gloves, Hold, OLDEST, PULL_TIME, RESET_TIME, Trunk};
 use crate::field::Spread;
 use crate::float;
 use crate::gear::TurnKind;
@@ -57,6 +57,8 @@ fn said(inputs: &Inputs, effort: Effort) -> Answer {
         rig_name: reeved.name,
         rig: reeved.rig.clone(),
         hauled,
+        drags: reeved.drags(),
+        grip: foretold_from(inputs),
         hands: hands_at_it(inputs),
         measured: inputs.measured,
         assumed: inputs.assumed.clone(),
@@ -113,18 +115,26 @@ fn planning(inputs: &Inputs) -> Option<f64> {
     if arms.is_nan() { None } else { Some(arms) }
 }
 
+/// The grip of both hands that the pull of the arms is foretold from, likely.
+fn foretold_from(inputs: &Inputs) -> Option<f64> {
+    match inputs.evidence()? {
+        Evidence::Pull => None,
+        Evidence::Grip => inputs.grip.map(|grip| grip.used(Arms::Two)),
+        Evidence::Norm => inputs.norm.map(|norm| norm.combined_grip(0.0)),
+    }
+}
+
 /// The geometric mean: what like turns would keep.
 fn mean(turns: &[f64]) -> f64 {
     let logs = turns.iter().fold(0.0, |sum, kept| sum + float::ln(*kept));
     float::exp(logs / turns.len().max(1) as f64)
 }
 
-/// Every part, and what happens when it fails; none where nothing holds the climber to begin with.
+/// Every part, and what happens when it fails. Where nothing holds the climber but a hand, that is a part too.
 fn parts(rig: &Rig) -> Vec<PartFact> {
+    let by_hand = if is_held(rig) { None } else { held_by_hand(rig) };
+    let rig = by_hand.as_ref().unwrap_or(rig);
     let mut parts = Vec::new();
-    if !is_held(rig) {
-        return parts;
-    }
     for (at, rope) in rig.ropes().iter().enumerate() {
         for (place, stop) in rope.stops.iter().enumerate() {
             if stop.can_fail() {
@@ -136,6 +146,19 @@ fn parts(rig: &Rig) -> Vec<PartFact> {
         parts.push(PartFact { rope: at, stop: None, single, drop: None });
     }
     parts
+}
+
+/// The rig while its driving hand holds on.
+fn held_by_hand(rig: &Rig) -> Option<Rig> {
+    let mut ropes = rig.ropes().to_vec();
+    for rope in &mut ropes {
+        for stop in &mut rope.stops {
+            if stop.what == What::Hand {
+                stop.what = What::Hitch(0);
+            }
+        }
+    }
+    Rig::new(rig.bodies().to_vec(), ropes).ok()
 }
 
 fn missing(inputs: &Inputs) -> Vec<Missing> {
@@ -215,11 +238,21 @@ fn cautions(inputs: &Inputs, answer: &Answer) -> Vec<Caution> {
     when(true, Caution::Arithmetic);
     when(true, Caution::OnePullOnly);
     let over_weight = inputs.measured.is_some_and(|measured| measured.pull > inputs.body_mass.weight());
-    when(answer.parts.is_empty(), Caution::NothingHolds);
+    when(!is_held(&answer.rig), Caution::NothingHolds);
+    let by_stature = answer.travel.is_some() && !answer.travel_is_own;
+    when(by_stature && inputs.trunk != Trunk::Steady, Caution::TrunkReach);
     // From a 5:1 up (judged).
     when(answer.hauled && answer.ideal >= 5.0, Caution::HaulHard);
     when(over_weight && !answer.hauled, Caution::PullOverWeight);
     when(matches!(answer.evidence, Some(Evidence::Grip | Evidence::Norm)) && !answer.hauled, Caution::Predicted);
+    let older = inputs.norm.is_some_and(|norm| norm.age.number() > OLDEST);
+    when(older && answer.evidence == Some(Evidence::Norm), Caution::PastSurvey);
+    when(grip_and_pull_differ(inputs) && !answer.hauled, Caution::GripAndPull);
+    if let Some(most) = strokes_a_minute(inputs)
+        && inputs.cadence.is_some_and(|cadence| cadence > most)
+    {
+        when(true, Caution::FastCadence { most });
+    }
     when(hard && !answer.hauled, Caution::HardPull);
     when(single_hitch, Caution::SingleHitch);
     when(stacked, Caution::StackedHitches);
@@ -232,12 +265,25 @@ fn cautions(inputs: &Inputs, answer: &Answer) -> Vec<Caution> {
     when(sliding, Caution::SlidingTurn);
     when(bark, Caution::OverBark);
     // The mass that harnesses are tested with, and a rating past most, in kilograms.
-    when(answer.mass.likely > 140.0, Caution::PastRatings);
-    when(answer.mass.likely > 100.0 && answer.mass.likely <= 140.0, Caution::OverTestMass);
+    when(answer.mass.high > 140.0, Caution::PastRatings);
+    when(answer.mass.high > 100.0 && answer.mass.high <= 140.0, Caution::OverTestMass);
     when(true, Caution::HangingStill);
     when(true, Caution::Surroundings);
     when(true, Caution::KneeHeight);
     cautions
+}
+
+/// Whether more went through the hands than the grip that was entered holds at its best.
+fn grip_and_pull_differ(inputs: &Inputs) -> bool {
+    let (Some(measured), Some(grip)) = (inputs.measured, inputs.grip) else { return false };
+    let most = grip.used(measured.arms) * measured.held.over_grip(Gloves::None).high;
+    measured.held != Hold::HandLoop && measured.pull.in_newtons() > most
+}
+
+/// How many strokes a minute there is time for, likely; none where a helper hauls.
+fn strokes_a_minute(inputs: &Inputs) -> Option<f64> {
+    let reset = if inputs.rig.upper_turns().is_some() { RESET_TIME.likely } else { 0.0 };
+    if inputs.rig.is_hauled() { None } else { Some(60.0 / (PULL_TIME.likely + reset)) }
 }
 
 fn hitch_is_untended(inputs: &Inputs) -> bool {

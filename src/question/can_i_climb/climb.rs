@@ -4,8 +4,8 @@ use super::Evidence;
 use super::inputs::Inputs;
 use crate::chance::Pick;
 use crate::climber::{
-    ANOTHER_DAY, Arms, EXTRA_PAIR, Grip, Hold, ONE_ARM, PULL_TIME, RESET_TIME, TWENTIETH, for_arms, held_by,
-    predicted_pull, reach, share_used,
+    ANOTHER_DAY, Arms, EXTRA_PAIR, Gloves, Grip, Hold, Measured, ONE_ARM, PULL_OVER_GRIP, PULL_TIME, RESET_TIME,
+    TWENTIETH, Trunk, for_arms, held_by, predicted_pull, reach, share_used,
 };
 use crate::field::Spread;
 use crate::quantity::{Mass, Quantity};
@@ -71,7 +71,7 @@ const DAY: u32 = 12;
 const HELPING: u32 = 13;
 const PERSON: u32 = 14;
 const NORM: u32 = 15;
-const TRUNK: u32 = 16;
+const TRUNK_SHARE: u32 = 16;
 const HOLDS: u32 = 20;
 const TURNS: u32 = 100;
 const HITCHES: u32 = 200;
@@ -219,9 +219,11 @@ fn arms(inputs: &Inputs, pick: &dyn Pick, pulls_with: Arms, evidence: Option<Evi
         Evidence::Grip => inputs.grip?,
         Evidence::Norm => by_norm(inputs, pick)?,
     };
+    // Arms that take turns are as strong as the weaker.
+    let both = if pulls_with == Arms::One { 2.0 * grip.used(Arms::One) } else { grip.used(Arms::Two) };
     let over_grip = drawn(pick, GRIP, &inputs.training.pull_over_grip());
-    let pull = predicted_pull(grip.used(Arms::Two), over_grip, pick.deviations(PERSON));
-    let trunk = drawn(pick, TRUNK, &inputs.trunk.share_of_prediction()?);
+    let pull = predicted_pull(both, over_grip, pick.deviations(PERSON));
+    let trunk = drawn(pick, TRUNK_SHARE, &inputs.trunk.share_of_prediction()?);
     Some(pull * trunk * for_arms(Arms::Two, pulls_with, one_arm))
 }
 
@@ -233,17 +235,24 @@ fn by_norm(inputs: &Inputs, pick: &dyn Pick) -> Option<Grip> {
 /// What the hands hold: by the grip that was entered, or as the best evidence of strength foretells it.
 fn hands(inputs: &Inputs, pick: &dyn Pick) -> Option<f64> {
     // Each way of holding varies on its own, and is the same hand then and now.
-    let over_grip = |hold: Hold| drawn(pick, HOLDS + hold as u32, &hold.over_grip(inputs.gloves));
-    let proof = inputs.measured.map(|measured| (measured.pull.in_newtons(), measured.arms));
-    let then = inputs.measured.map_or(1.0, |measured| over_grip(measured.held));
+    let over_grip = |hold: Hold, gloves| drawn(pick, HOLDS + hold as u32, &hold.over_grip(gloves));
+    // A loop round the hand holds without a grip, so it proves only itself.
+    let proves = |measured: &Measured| measured.held != Hold::HandLoop || inputs.hold == Hold::HandLoop;
+    let measured = inputs.measured.filter(proves);
+    let proof = measured.map(|measured| (measured.pull.in_newtons(), measured.arms));
+    let then = measured.map_or(1.0, |measured| over_grip(measured.held, Gloves::None));
     let reckoned = || match inputs.evidence()? {
+        // After an injury at the neck the hands may be weaker than the arms: only what was measured counts.
+        _ if inputs.trunk == Trunk::Cervical => None,
         Evidence::Pull => {
             let pull = arms(inputs, pick, Arms::Two, Some(Evidence::Pull))?;
-            Some(Grip::reckoned(pull, drawn(pick, GRIP, &inputs.training.pull_over_grip())))
+            // Whoever trains pulling has no weaker hands for it.
+            Some(Grip::reckoned(pull, drawn(pick, GRIP, &PULL_OVER_GRIP)))
         }
         _ => by_norm(inputs, pick),
     };
-    held_by(hands_at_it(inputs), over_grip(inputs.hold), inputs.grip.or_else(reckoned), proof, then)
+    let now = over_grip(inputs.hold, inputs.gloves);
+    held_by(hands_at_it(inputs), now, inputs.grip.or_else(reckoned), proof, then)
 }
 
 struct Stroke {

@@ -109,7 +109,7 @@ impl Inputs {
             None => None,
         };
         let body_mass = body_mass?;
-        // Nobody is credited with an arm that was not measured.
+        // Nobody is credited with an arm that a measured pull did without.
         let arms_used = climb_arms.or(measured.map(|measured| measured.arms)).unwrap_or(Arms::Two);
         Some(Self {
             body_mass,
@@ -139,7 +139,7 @@ impl Inputs {
 
 /// The fields that have their defaults, of those that matter to this rig and this evidence.
 fn assumed(reader: &Reader<'_>, rig: Option<&Reeved>) -> Vec<&'static Row> {
-    const HANDS: &[&Row] = &[&HOLD.row, &GLOVES.row, &POSTURE.row, &SETBACK.row, &BACKUP.row];
+    const HANDS: &[&Row] = &[&TRUNK.row, &HOLD.row, &GLOVES.row, &SETBACK.row, &BACKUP.row];
     const PULL: &[&Row] = &[&PULL_TAKEN.row, &PULL_ARMS.row, &PULL_HELD.row];
     let mut assumed = Vec::new();
     let mut matter = |rows: &[&'static Row]| {
@@ -154,17 +154,16 @@ fn assumed(reader: &Reader<'_>, rig: Option<&Reeved>) -> Vec<&'static Row> {
         matter(&[&HELPER_PULL.row]);
     } else {
         matter(HANDS);
+        if !reader.says(&HAND_TRAVEL.row) {
+            matter(&[&POSTURE.row]);
+        }
         let measured = reader.says(&MEASURED_PULL.row);
         let grip = reader.says(&GRIP_LEFT.row) || reader.says(&GRIP_RIGHT.row);
         let predicts = grip || reader.says(&AGE.row) && reader.says(&SEX.row);
         if measured {
             matter(PULL);
         }
-        if predicts {
-            matter(&[&TRUNK.row]);
-        }
-        // Without a grip the hands' figure is reckoned back from the pull.
-        if measured && !grip || predicts && !reader.chooses(&TRUNK, Trunk::Cervical) {
+        if predicts && !reader.chooses(&TRUNK, Trunk::Cervical) {
             matter(&[&TRAINING.row]);
         }
     }

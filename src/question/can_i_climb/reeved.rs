@@ -44,6 +44,12 @@ impl Reeved {
         Some(self.rig.stops().filter(on_it).count())
     }
 
+    /// Whether load passes the lower hitch while it slides, and no test of one's own has that in it. On a haul cord's rig
+    /// none does.
+    pub(super) fn drags(&self) -> bool {
+        self.upper_turns().is_some() && self.rig.ropes().len() == 1 && self.tested.is_none()
+    }
+
     /// The fields that say what its turns and hitches are.
     pub(super) fn asked(&self) -> Vec<&'static Row> {
         let mut asked: Vec<&'static Row> = Vec::new();
@@ -59,10 +65,9 @@ impl Reeved {
         }
         if self.upper_turns().is_some() {
             asked.push(&STACK_LENGTH.row);
-            // On a haul cord's rig no load passes the lower hitch while it slides.
-            if self.rig.ropes().len() == 1 {
-                asked.push(&HITCH_DRAG.row);
-            }
+        }
+        if self.drags() {
+            asked.push(&HITCH_DRAG.row);
         }
         asked
     }

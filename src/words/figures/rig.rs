@@ -38,10 +38,10 @@ impl Rows<'_> {
         } else {
             self.more(", which standard gravity makes {N}", &[&answer.weight], &[]);
         }
-        let noun = "load on the anchor, climbing in jerks";
+        let noun = "load on the anchor, moving in jerks";
         self.add("anchorLoad", noun, &answer.anchor, "{N}", &[GEOMETRY, JUDGED]);
         self.line(
-            "What the rope pulls on the crotch × {r1} for climbing in jerks. A slip or a catch loads it far more, and is not reckoned here.",
+            "What the rope pulls on the crotch × {r1} for moving in jerks. With the rope made fast at the foot of the tree it is up to twice as much. A slip or a catch loads it far more, and is not reckoned here.",
             &[&CLIMBING_PEAK],
             &[],
         );
@@ -90,12 +90,17 @@ impl Rows<'_> {
                 &[],
             );
         } else if !answer.turns.is_empty() {
-            self.line("Kept at each turn, from the hand: ", &[], &[]);
+            let mut before = "Kept at each turn, from the hand: ";
+            self.line("", &[], &[]);
             for turn in answer.turns.iter().rev() {
                 let own = if turn.own { " (your own figure)" } else { "" };
-                self.more("{} {2}{}, ", &[&turn.kept], &[turn.kind.named().noun, own]);
+                self.more("{}{} {2}{}", &[&turn.kept], &[before, turn.kind.named().noun, own]);
+                before = ", ";
             }
-            self.more("and past a hitch that slides under load {2}.", &[&answer.drag], &[]);
+            if answer.drags {
+                self.more(", and past the hitch that slides {2}", &[&answer.drag], &[]);
+            }
+            self.more(".", &[], &[]);
         }
     }
 }

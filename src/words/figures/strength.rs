@@ -1,10 +1,14 @@
 //! What the arms give and the hands hold, and the share of it that a pull takes.
 
 use super::Rows;
-use crate::climber::{Arms, Hold, ONE_ARM, OTHER_HAND, PREDICTION_ERROR, PullTaken};
+use crate::climber::{
+    ANOTHER_DAY, Arms, Hold, ONE_ARM, OTHER_HAND, PREDICTION_ERROR, PULL_OVER_GRIP, PullTaken, Trunk,
+};
 use crate::field::Spread;
 use crate::question::can_i_climb::{Evidence, Gate};
 use crate::source::{CROSBY, GEOMETRY, HUR, JOHNSON, JUDGED, LA_DELFA, NHANES, Source, YOUNG};
+
+const ONE_PULL: &str = "chance of one pull, by these figures alone";
 
 impl Rows<'_> {
     pub(super) fn strength(&mut self) {
@@ -36,12 +40,18 @@ impl Rows<'_> {
             self.share("handShare", "share of your hands' hold in one stroke", gate);
         }
         if let Some(verdict) = answer.verdict {
-            let (noun, chance) = ("chance of one pull, by these figures alone", Spread::point(verdict.chance));
-            self.add("chance", noun, &chance, "{C}", &[JUDGED]);
+            let [noun, what] = if answer.hauled {
+                ["chance of the haul, by these figures alone", "the helper pulls what the haul takes"]
+            } else if answer.strokes.is_some() {
+                [ONE_PULL, "arms and hands give what one pull takes and the stroke gains height"]
+            } else {
+                [ONE_PULL, "arms and hands give what one pull takes; whether a stroke gains height is not known"]
+            };
+            self.add("chance", noun, &Spread::point(verdict.chance), "{C}", &[JUDGED]);
             self.line(
-                "Of {0} reckoned climbs, each with every uncertain figure drawn from its range, the share in which arms and hands give what one pull takes and the stroke gains height.",
+                "Of {0} reckoned climbs, each with every uncertain figure drawn from its range, the share in which {}.",
                 &[&Spread::point(f64::from(answer.samples))],
-                &[],
+                &[what],
             );
         }
     }
@@ -72,13 +82,14 @@ impl Rows<'_> {
                     PullTaken::LowestPoint => "it was taken where the stroke ends",
                     PullTaken::TenRepetitions => "what goes ten times is 80 % of what goes once",
                 };
-                return self.more(" = {N}: {}", &[given], &[why]);
+                return self.more(" = {N}: {}; another day {r2} of it", &[given, &ANOTHER_DAY], &[why]);
             }
             (Some(Evidence::Norm), _) => "grip of both hands of people like you",
             (Some(_), _) => "grip of both hands",
             (None, _) => return self.line("What is pulled again and again for some minutes.", &[], &[]),
         };
-        self.line("{} × {r2}", &[&answer.training.pull_over_grip()], &[whose]);
+        let grip = Spread::point(answer.grip.unwrap_or(0.0));
+        self.line("{} {N} × {r2}", &[&grip, &answer.training.pull_over_grip()], &[whose]);
         if let Some(share) = answer.trunk.share_of_prediction()
             && share.likely < 1.0
         {
@@ -118,10 +129,12 @@ impl Rows<'_> {
             );
         } else if answer.evidence == Some(Evidence::Norm) {
             self.line("From the grip of people of your sex and age.", &[], &[]);
+        } else if answer.trunk == Trunk::Cervical {
+            self.line("From what your measured pull proves alone.", &[], &[]);
         } else {
             self.line(
                 "Your grip has not been entered: it is reckoned from your pull, which is {r2} of the grip of both hands.",
-                &[&answer.training.pull_over_grip()],
+                &[&PULL_OVER_GRIP],
                 &[],
             );
         }
