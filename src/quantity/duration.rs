@@ -77,7 +77,7 @@ fn in_two(number: f64, bigger: &str, smaller: &str, view: View) -> String {
     let whole = (number / SIXTY).floor();
     let left = number - whole * SIXTY;
     let whole = at_most(whole, 0, view);
-    if left == 0.0 {
+    if left <= 0.0 {
         joined(&[&whole, " ", bigger])
     } else {
         joined(&[&whole, " ", bigger, " ", &at_most(left, 0, view), " ", smaller])

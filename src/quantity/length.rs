@@ -121,7 +121,8 @@ fn feet_and_inches(si: f64, view: View) -> String {
     let whole = rounded(INCH.count(si), 0);
     let feet = (whole / INCHES_TO_A_FOOT).floor();
     let left = whole - feet * INCHES_TO_A_FOOT;
-    if left == 0.0 {
+    // Where feet are so many that inches are lost in rounding, what is left can come out below nothing.
+    if left <= 0.0 {
         at_most(feet, 0, view) + " ft"
     } else {
         joined(&[&at_most(feet, 0, view), " ft ", &at_most(left, 0, view), " in"])
