@@ -11,14 +11,21 @@ export async function wholeLibrary(folder) {
   return library;
 }
 
-/** What npm/told.js adds: of each field its hint and why, of each option its hint, of each source its text, the rigs. */
+/** What npm/told.js holds: every field, and what changes of it with the view; the rigs and turns; every source. */
 export async function textsOf(folder) {
   const library = await wholeLibrary(folder);
-  const fields = library.fields();
+  const rows = library.fields();
+  const views = {};
+  for (const system of ["si", "us"]) {
+    for (const decimal of [".", ","]) {
+      views[system + decimal] = library.fields({ system, decimal }).map((row, at) =>
+        Object.fromEntries(Object.entries(row).filter(([key, value]) =>
+          JSON.stringify(value) !== JSON.stringify(rows[at][key]))));
+    }
+  }
   return {
-    hints: Object.fromEntries(fields.map(({ id, hint, why }) => [id, [hint, why]])),
-    options: Object.fromEntries(fields.filter((row) => row.options)
-      .map(({ id, options }) => [id, options.map(({ hint }) => hint)])),
+    rows,
+    views,
     catalogue: library.catalogue(),
     sources: Object.fromEntries(library.sources().map(({ id, text }) => [id, text])),
   };

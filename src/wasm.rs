@@ -39,7 +39,8 @@ pub fn rope_length(draft: &JsValue, view: &JsValue) -> JsValue {
     })
 }
 
-/// Every field, as a form shows it.
+/// Every field, as a form shows it; text alone, which the package has.
+#[cfg(not(boughline_terse))]
 #[wasm_bindgen(skip_typescript)]
 #[must_use]
 pub fn fields(view: &JsValue) -> JsValue {

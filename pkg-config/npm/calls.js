@@ -22,7 +22,7 @@ export function makeCalls(compiled) {
   const once = (name, args) => {
     const instance = started();
     try {
-      return told(name, instance[name](...args));
+      return told(instance[name](...args));
     } catch (thrown) {
       glue = null;
       throw thrown;
@@ -38,9 +38,9 @@ export function makeCalls(compiled) {
   };
   const calls = Object.fromEntries(Object.keys(makeGlue()).map((name) => [name, call(name)]));
   for (const [name, list] of Object.entries(lists)) {
-    calls[name] = () => {
+    calls[name] = (...args) => {
       started(); // not ready is not ready, whatever is asked
-      return list();
+      return list(...args);
     };
   }
   return calls;

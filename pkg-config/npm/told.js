@@ -1,24 +1,30 @@
 // The texts of forms and sources, which the module leaves out: as text they weigh less than inside it.
-const { hints, options, catalogue, sources } = TEXTS;
+const { rows, views, catalogue, sources } = TEXTS;
 
+const copy = (list) => JSON.parse(JSON.stringify(list));
 const withText = (source) => ({ ...source, text: sources[source.id] });
 
-/** The functions that need no module: their lists are texts and nothing else. */
+/** Which of the four views is meant; whatever is not said, or not known, is as by default. */
+function viewOf(view) {
+  const said = (key) => {
+    try {
+      return view[key];
+    } catch {
+      return undefined;
+    }
+  };
+  return (said("system") === "us" ? "us" : "si") + (said("decimal") === "," ? "," : ".");
+}
+
+/** The functions that need no module: their answers are texts and nothing else. */
 export const lists = {
-  catalogue: () => JSON.parse(JSON.stringify(catalogue)),
+  fields: (view) => copy(rows.map((row, at) => ({ ...row, ...views[viewOf(view)][at] }))),
+  catalogue: () => copy(catalogue),
   sources: () => Object.keys(sources).map((id) => withText({ id })),
 };
 
-/** What a call gave, with the texts that belong to it. */
-export function told(name, given) {
-  if (name === "fields") {
-    return given.map((row) => ({
-      ...row,
-      hint: hints[row.id][0],
-      why: hints[row.id][1],
-      options: row.options && row.options.map((option, at) => ({ ...option, hint: options[row.id][at] })),
-    }));
-  }
+/** What a call gave, with the texts of the sources it cites. */
+export function told(given) {
   const cited = given && given.answer && given.answer.sources;
   return cited ? { ...given, answer: { ...given.answer, sources: cited.map(withText) } } : given;
 }

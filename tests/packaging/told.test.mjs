@@ -9,11 +9,21 @@ const whole = await wholeLibrary(resolve(process.env.CARGO_TARGET_DIR ?? "target
 const plan = { bodyMass: "80 kg", climbHeight: "11 m", rig: "tail-5", age: 45, sex: "female", stature: "1.7 m" };
 const rope = { crotchHeight: "9 m", anchor: "base" };
 
-for (const system of ["si", "us"]) {
-  test(`the fields, hints and reasons are all there, ${system}`, () => {
-    assert.deepEqual(packaged.fields({ system }), whole.fields({ system }));
-  });
-}
+const views = [
+  undefined, null, {}, "us", 3, { system: "us" }, { decimal: "," }, { system: "us", decimal: "," }, { system: 1, decimal: null },
+  { get system() { throw new Error("mine"); }, decimal: "," },
+];
+
+test("the fields, hints and reasons are all there, in every view that somebody could give", () => {
+  for (const view of views) assert.deepEqual(packaged.fields(view), whole.fields(view));
+});
+
+test("what was given is nobody else's", () => {
+  packaged.fields()[0].noun = "mine";
+  packaged.catalogue().rigs.length = 0;
+  assert.deepEqual(packaged.fields(), whole.fields());
+  assert.deepEqual(packaged.catalogue(), whole.catalogue());
+});
 
 test("so are the rigs, the turns and the sources", () => {
   assert.deepEqual(packaged.catalogue(), whole.catalogue());
