@@ -8,7 +8,8 @@
 )]
 
 use boughline::reeving::{
-    Backup, Body, BodyKind, Drive, Fraction, Losses, Phase, Rig, RigName, Rope, Stop, is_held, kinematics, statics,
+    Backup, Body, BodyKind, Drive, Fraction, Losses, Part, Phase, Rig, RigName, Rope, Stop, drop_in_hand, is_held,
+    kinematics, statics,
 };
 use proptest::prelude::*;
 
@@ -81,6 +82,29 @@ fn every_rig_but_a_helpers_holds_its_climber() {
             let rig = name.rig(backup).unwrap();
             assert_eq!(is_held(&rig), rig.body(BodyKind::Ground).is_none(), "{name:?} {backup:?}");
         }
+    }
+}
+
+/// By hand: with one rope from the climber over the crotch to the helper, whatever goes drops the climber. Of a 3:1
+/// between hitch and foot the rope still comes to the hands when a turn of it goes; without the hitch nothing holds the
+/// turn that moves up against its two strands.
+#[test]
+fn what_a_helper_holds_hangs_on_the_hands_the_rope_the_crotch_and_the_tie() {
+    let names: [(RigName, &[&str]); 2] = [
+        (RigName::GroundOne, &["harness tie", "crotch", "helper"]),
+        (RigName::GroundThree, &["harness tie", "crotch", "hauling hitch", "helper"]),
+    ];
+    for (name, wanted) in names {
+        let rig = name.rig(Backup::None).unwrap();
+        let mut single = Vec::new();
+        for (stop, what) in rig.ropes()[0].stops.iter().enumerate() {
+            let fails = what.can_fail() || what.noun == "helper";
+            if fails && drop_in_hand(&rig, Part::Stop { rope: 0, stop }).is_none() {
+                single.push(what.noun.to_string());
+            }
+        }
+        assert_eq!(single, wanted, "{name:?}");
+        assert_eq!(drop_in_hand(&rig, Part::Rope { rope: 0 }), None);
     }
 }
 

@@ -2,7 +2,7 @@
 
 use super::linear::Equations;
 use super::simplex::least_cost;
-use super::{BodyKind, Fraction, Rig, What};
+use super::{BodyKind, Fraction, Rig, Stop, What};
 use crate::quantity::Length;
 
 /// A part whose loss is tried.
@@ -91,15 +91,27 @@ pub fn single_parts(rig: &Rig) -> Vec<Part> {
 /// ```
 #[must_use]
 pub fn drop_after(rig: &Rig, part: Part) -> Option<Length> {
+    dropped(rig, part, false)
+}
+
+/// The same while the driving hand holds on, which is then a part like the others: for rigs in which nothing else holds.
+#[must_use]
+pub fn drop_in_hand(rig: &Rig, part: Part) -> Option<Length> {
+    dropped(rig, part, true)
+}
+
+fn dropped(rig: &Rig, part: Part, by_hand: bool) -> Option<Length> {
     let mut furthest = 0.0;
     match part {
         Part::Stop { rope, stop } => {
-            rig.ropes.get(rope)?.stops.get(stop).filter(|stop| stop.can_fail())?;
-            furthest = fall(rig, Loss { stop: Some((rope, stop)), strand: None })?;
+            let fails = |stop: &&Stop| stop.can_fail() || by_hand && stop.what == What::Hand;
+            rig.ropes.get(rope)?.stops.get(stop).filter(fails)?;
+            furthest = fall(rig, Loss { stop: Some((rope, stop)), strand: None, by_hand })?;
         }
         Part::Rope { rope } => {
             for strand in 1..rig.ropes.get(rope)?.stops.len() {
-                furthest = fall(rig, Loss { stop: None, strand: Some((rope, strand - 1)) })?.max(furthest);
+                let cut = Loss { stop: None, strand: Some((rope, strand - 1)), by_hand };
+                furthest = fall(rig, cut)?.max(furthest);
             }
         }
     }
@@ -113,6 +125,8 @@ struct Loss {
     stop: Option<(usize, usize)>,
     /// A strand of a rope, cut.
     strand: Option<(usize, usize)>,
+    /// Whether the driving hand is still there.
+    by_hand: bool,
 }
 
 /// How far the climber drops before they are held, in metres; none where nothing holds them.
@@ -169,6 +183,7 @@ fn held_runs(rig: &Rig, loss: Loss) -> Vec<HeldRun> {
             let slack = match stop.what {
                 _ if lost => None,
                 What::Tied | What::Hitch(_) => Some(0.0),
+                What::Hand if loss.by_hand => Some(0.0),
                 What::Knot(slack) => Some(slack.in_metres()),
                 What::Turn(_) | What::Hand | What::Helper(_) | What::Free => None,
             };

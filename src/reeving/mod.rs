@@ -41,7 +41,7 @@ pub use backup::{BACKUP, Backup, BackupKind, KNOT_SLACK};
 pub use catalogue::{RIG, RigName};
 pub use drive::{Drive, Losses};
 pub use fault::Fault;
-pub use held::{Part, drop_after, is_held, single_parts};
+pub use held::{Part, drop_after, drop_in_hand, is_held, single_parts};
 pub use kinematics::{Motion, kinematics};
 pub use measured::{TEST_MASS, TEST_PULL, losses_that_give};
 pub use number::Fraction;

@@ -11,7 +11,9 @@ use crate::float;
 use crate::gear::TurnKind;
 use crate::quantity::Length;
 use crate::question::Effort;
-use crate::reeving::{Drive, Fraction, Losses, Part, Rig, What, drop_after, is_held, statics, untended_hitches};
+use crate::reeving::{
+    Drive, Fraction, Losses, Part, Rig, What, drop_after, drop_in_hand, is_held, statics, untended_hitches,
+};
 
 /// Whether this person can make one pull of this climb, and how many pulls it is.
 ///
@@ -132,33 +134,20 @@ fn mean(turns: &[f64]) -> f64 {
 
 /// Every part, and what happens when it fails. Where nothing holds the climber but a hand, that is a part too.
 fn parts(rig: &Rig) -> Vec<PartFact> {
-    let by_hand = if is_held(rig) { None } else { held_by_hand(rig) };
-    let rig = by_hand.as_ref().unwrap_or(rig);
+    let (by_hand, after): (_, fn(&Rig, Part) -> _) =
+        if is_held(rig) { (false, drop_after) } else { (true, drop_in_hand) };
     let mut parts = Vec::new();
     for (at, rope) in rig.ropes().iter().enumerate() {
         for (place, stop) in rope.stops.iter().enumerate() {
-            if stop.can_fail() {
-                let drop = drop_after(rig, Part::Stop { rope: at, stop: place });
+            if stop.can_fail() || by_hand && stop.what == What::Hand {
+                let drop = after(rig, Part::Stop { rope: at, stop: place });
                 parts.push(PartFact { rope: at, stop: Some(place), single: drop.is_none(), drop });
             }
         }
-        let single = drop_after(rig, Part::Rope { rope: at }).is_none();
+        let single = after(rig, Part::Rope { rope: at }).is_none();
         parts.push(PartFact { rope: at, stop: None, single, drop: None });
     }
     parts
-}
-
-/// The rig while its driving hand holds on.
-fn held_by_hand(rig: &Rig) -> Option<Rig> {
-    let mut ropes = rig.ropes().to_vec();
-    for rope in &mut ropes {
-        for stop in &mut rope.stops {
-            if stop.what == What::Hand {
-                stop.what = What::Hitch(0);
-            }
-        }
-    }
-    Rig::new(rig.bodies().to_vec(), ropes).ok()
 }
 
 fn missing(inputs: &Inputs) -> Vec<Missing> {
