@@ -65,7 +65,12 @@ function label(stop, { dense, levels }) {
   if (stop.kind === "free") return null;
   const { x, y, bends, kind } = stop;
   const marks = [stop.state, stop.single ? "single" : null].filter(Boolean);
-  if (dense) return words([stop.key, ...marks.slice(-1)], bends ? x : x + (stop.single ? 19 : 12), y + 4, "stop", bends ? "middle" : "start");
+  // Off the lines that meet here.
+  if (dense && bends) return words(stop.key, x, y + 4, "stop", "middle");
+  const aside = stop.single ? 12 : 9;
+  const above = levels[stop.level]?.kind === "ground" ? 3 : 9;
+  if (dense && kind === "hand") return words(stop.key, x - aside, y - above, "stop", "end"); // the arm comes from the right
+  if (dense) return words(stop.key, x + aside, y - above, "stop");
   const rows = [...lines(stop.noun, bends ? 9 : kind === "hand" ? 6 : 10), ...marks];
   const tall = (rows.length - 1) * LINE;
   if (bends) return words(rows, x, y + 4 - tall / 2, "stop", "middle");
@@ -117,5 +122,6 @@ export function rigDrawing(drawing, title) {
     ...layout.ropes.flatMap((rope) => ropeDrawn(rope, layout)),
     ...stops.flatMap((stop) => GLYPHS[stop.kind](stop)),
     ...stops.filter((stop) => stop.single).map(diamond),
-    ...stops.map((stop) => label(stop, layout)).filter(Boolean));
+    ...stops.map((stop) => label(stop, layout)).filter(Boolean),
+    layout.dense && stops.some((stop) => stop.single) ? words("◇ single", 8, layout.height - 8, "key") : null);
 }

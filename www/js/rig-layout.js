@@ -100,8 +100,9 @@ export function rigLayout(drawing) {
     return { noun: rope.noun, stops, strands: rope.strands };
   });
   lowerHands(ropes.map((rope) => rope.stops));
-  // Where a second rope is tied beside the first, words would lie on one another.
-  const dense = column > MOST_ROOMY_COLUMNS || ropes.length > 1;
+  // Where a rope is tied beside the first, or to the climber, words would lie on one another or on them.
+  const tiedToClimber = drawing.ropes.some(({ stops: [first] }) => drawing.levels[first.level]?.kind === "climber");
+  const dense = column > MOST_ROOMY_COLUMNS || ropes.length > 1 || tiedToClimber;
   const pitch = dense ? DENSE_PITCH : PITCH;
   const x = (c) => GUTTER + 18 + c * pitch;
   const levels = bands(drawing.levels, ropes.flatMap((rope) => rope.stops), pitch);
