@@ -123,13 +123,15 @@ proptest! {
 
     /// Training, gloves that grip, a handle or a loop, and a trunk that holds never hurt.
     #[test]
-    fn what_helps_the_hands_and_arms_never_lowers_the_chance(plan in plans(), row in 0..4_usize) {
+    fn what_helps_the_hands_and_arms_never_lowers_the_chance(plan in plans(), row in 0..5_usize) {
         let (id, options) = [
             ("training", &["untrained", "trained-pulling"][..]),
             ("gloves", &["slick", "none", "rubbered"]),
-            ("hold", &["bare-rope", "cross-handle", "hand-loop"]),
+            // What a bar and a loop hold is drawn apart from one range, so of these two either may come out ahead.
+            ("hold", &["bare-rope", "cross-handle"]),
+            ("hold", &["bare-rope", "hand-loop"]),
             ("trunk", &["cervical", "unsteady", "steady"]),
-        ].get(row).copied().expect("four of them");
+        ].get(row).copied().expect("five of them");
         for pair in options.windows(2) {
             let &[worse, better] = pair else { unreachable!("two of them") };
             let (worse, better) = words(&plan, id, worse, better);
