@@ -52,7 +52,7 @@ pub(super) struct Climb {
     pub(super) anchor: f64,
 }
 
-/// No number: whatever is worked out from it is no number either.
+/// No number, and so is what is worked out from it; only a room that is not known ends no stroke.
 pub(super) const UNKNOWN: f64 = f64::NAN;
 
 // Each thing that varies has a number of its own for ever: see `Draws`.
