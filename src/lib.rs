@@ -33,6 +33,7 @@
 //! | [`reeving`] | a rig as data; motion, forces, who is held by what |
 //! | [`climber`] | what they weigh, pull, hold and reach |
 //! | [`rope`] | the pieces of a rope and their sum, state by state |
+//! | [`ascent`] | one climb with one value for everything that varies, and many of them |
 //! | [`question`] | one pure function a question |
 //! | [`link`] | a draft to and from an address |
 //! | [`words`] | facts to sentences |
@@ -43,6 +44,7 @@
 //! way down, no rescue. It is arithmetic, not training: a qualified climber checks the rig and the tree; makers'
 //! instructions, local codes and licensed practice win over any number here.
 
+pub mod ascent;
 pub mod chance;
 pub mod climber;
 pub mod draft;

@@ -9,7 +9,7 @@ use std::path::{Path, PathBuf};
 /// From the ground floor up. A storey uses itself and whatever stands before it.
 const STOREYS: &[&str] = &[
     "told", "float", "quantity", "source", "field", "error", "draft", "chance", "gear", "hitch", "reeving", "climber",
-    "rope", "question", "link", "words", "wasm",
+    "rope", "ascent", "question", "link", "words", "wasm",
 ];
 
 fn sources() -> Vec<PathBuf> {

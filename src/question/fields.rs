@@ -1,34 +1,17 @@
 //! Every field of every question, gathered from the storeys that own them.
 
 use super::Question;
+use crate::ascent::CLIMB_HEIGHT;
 use crate::climber::{
     AGE, BODY_MASS, CADENCE, CLIMB_ARMS, GLOVES, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, HELPER_PULL, HOLD, KIT_MASS,
     MEASURED_PULL, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, SEX, STACK_LENGTH, STATURE, TRAINING, TRUNK,
 };
 use crate::draft::{Draft, Reader};
-use crate::field::{Field, Kind, Limits, Row};
+use crate::field::Row;
 use crate::gear::{LOWER_TURNS, TOP_TURN, UPPER_TURNS};
 use crate::hitch::{HITCH_DRAG, SETBACK};
-use crate::quantity::{Dimension, FOOT, Length, METRE};
 use crate::reeving::{BACKUP, KNOT_SLACK, RIG, TEST_MASS, TEST_PULL};
 use crate::rope::{ANCHOR, ANCHOR_KNOT, CROTCH_HEIGHT, HITCH_HEIGHT, OVER_CROTCH, ROPE_SPARE, ROPE_TAIL};
-
-/// The height to be gained.
-pub static CLIMB_HEIGHT: Field<Length> = Field::new(Row {
-    id: "climbHeight",
-    noun: "height to climb",
-    hint: "From where you hang just clear of the ground or chair to where you want to be. It is less than the height of the crotch.",
-    kind: Kind::Quantity(Limits {
-        dimension: Dimension::Length,
-        least: 0.2,
-        most: 120.0,
-        example: 11.0,
-        likely: None,
-        bare: Some([METRE, FOOT]),
-    }),
-    why: "No tree is taller than 120 m; below 20 cm there is nothing to climb (judged).",
-    private: false,
-});
 
 /// What "Can I climb this?" reads, in the order people are asked.
 pub(super) static CAN_I_CLIMB: &[&Row] = &[

@@ -1,12 +1,12 @@
 //! The questions: each a file with its inputs, its answer, and one pure function from one to the other.
 
 pub mod can_i_climb;
-mod effort;
 mod fields;
 pub mod rope_length;
 
-pub use effort::Effort;
-pub use fields::{CLIMB_HEIGHT, all_fields, field};
+pub use crate::ascent::CLIMB_HEIGHT;
+pub use crate::chance::Effort;
+pub use fields::{all_fields, field};
 
 use crate::draft::Draft;
 use crate::field::Row;

@@ -148,7 +148,7 @@ fn every_level_and_every_gate_has_a_row() {
             gates.insert(variant(&verdict.decided));
         }
     }
-    let source = include_str!("../../src/question/can_i_climb/verdict.rs");
+    let source = include_str!("../../src/ascent/verdict.rs");
     assert_eq!(levels, variants(source, "Level"));
     assert_eq!(gates, variants(source, "Decided"));
     assert_eq!(texts.into_iter().collect::<Vec<_>>(), ["At your limit", "No verdict yet", "Out of reach as rigged"]);

@@ -1,11 +1,10 @@
 //! What the question answers: facts, without words.
 
-use super::{Evidence, Verdict};
+use crate::ascent::{Evidence, Gate, PartFact, TurnFact, Verdict};
 use crate::climber::{Arms, Gloves, Hold, Measured, Norm, Posture, Training, Trunk};
 use crate::field::{Row, Spread};
-use crate::gear::TurnKind;
 use crate::quantity::Length;
-use crate::reeving::{Rig, RigName, Stop, What};
+use crate::reeving::{Rig, RigName};
 use std::sync::Arc;
 
 /// What has not been entered yet, and caps the verdict.
@@ -81,53 +80,6 @@ pub enum Caution {
     Surroundings,
     /// Try it at knee height.
     KneeHeight,
-}
-
-/// What somebody has, and the share of it that one pull takes.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Gate {
-    /// What they have, in newtons.
-    pub capacity: Spread,
-    /// Need over capacity.
-    pub share: Spread,
-}
-
-/// A turn of the rig.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct TurnFact {
-    /// What the rope turns round.
-    pub kind: TurnKind,
-    /// The share of the tension that is kept.
-    pub kept: Spread,
-    /// Whether that share is the climber's own figure, not that of the kind.
-    pub own: bool,
-}
-
-/// A part of the rig, and what happens when it fails.
-#[derive(Debug, Clone, PartialEq)]
-pub struct PartFact {
-    /// The rope it is on.
-    pub rope: usize,
-    /// The stop it is at; none for the rope itself.
-    pub stop: Option<usize>,
-    /// Whether its failure alone drops the climber.
-    pub single: bool,
-    /// How far the climber drops before something else holds, where that can be told.
-    pub drop: Option<Length>,
-}
-
-impl PartFact {
-    /// The stop it is at.
-    #[must_use]
-    pub fn stop_in<'a>(&self, rig: &'a Rig) -> Option<&'a Stop> {
-        rig.ropes().get(self.rope)?.stops.get(self.stop?)
-    }
-
-    /// Whether it is a friction hitch.
-    #[must_use]
-    pub fn is_hitch(&self, rig: &Rig) -> bool {
-        self.stop_in(rig).is_some_and(|stop| matches!(stop.what, What::Hitch(_)))
-    }
 }
 
 /// The answer. Forces in newtons, lengths in metres, times in seconds.

@@ -26,16 +26,11 @@
 
 mod answer;
 mod ask;
-mod climb;
-mod climbs;
-mod evidence;
 mod inputs;
-mod reeved;
-mod verdict;
 
-pub use answer::{Answer, Caution, Gate, Missing, PartFact, TurnFact};
+pub use crate::ascent::{
+    AT_LEAST_WITHIN, CLIMBING_PEAK, Decided, Evidence, Gate, Level, PartFact, TurnFact, UNDER_IS_OUT, Verdict,
+};
+pub use answer::{Answer, Caution, Missing};
 pub use ask::ask;
-pub use climb::CLIMBING_PEAK;
-pub use evidence::Evidence;
 pub use inputs::Inputs;
-pub use verdict::{AT_LEAST_WITHIN, Decided, Level, UNDER_IS_OUT, Verdict};

@@ -1,7 +1,6 @@
 //! One climb, with one value for everything that varies: the likely one, or a sample's.
 
-use super::Evidence;
-use super::inputs::Inputs;
+use super::{Evidence, Plan};
 use crate::chance::Pick;
 use crate::climber::{
     ANOTHER_DAY, Arms, EXTRA_PAIR, Gloves, Grip, Hold, Measured, ONE_ARM, PULL_OVER_GRIP, PULL_TIME, RESET_TIME,
@@ -12,48 +11,48 @@ use crate::quantity::{Mass, Quantity};
 use crate::reeving::{BodyKind, Drive, Forces, Fraction, Losses, RigName, statics};
 
 /// What one climb comes to, in SI; a figure that is not known is [`UNKNOWN`].
-pub(super) struct Climb {
-    pub(super) weight: f64,
-    pub(super) advantage: f64,
-    pub(super) need: f64,
+pub(crate) struct Climb {
+    pub(crate) weight: f64,
+    pub(crate) advantage: f64,
+    pub(crate) need: f64,
     /// What the arms pull through a stroke: the climber's, or the helpers'.
-    pub(super) arms: f64,
+    pub(crate) arms: f64,
     /// The share of it that one pull takes.
-    pub(super) arms_share: f64,
+    pub(crate) arms_share: f64,
     /// What the climber's hands hold.
-    pub(super) hands: f64,
+    pub(crate) hands: f64,
     /// The share of it that one pull takes.
-    pub(super) hands_share: f64,
+    pub(crate) hands_share: f64,
     /// What the grip that was entered foretells, beside better evidence.
-    pub(super) by_grip: f64,
+    pub(crate) by_grip: f64,
     /// What sex and age foretell, beside better evidence.
-    pub(super) by_norm: f64,
-    pub(super) travel: f64,
+    pub(crate) by_norm: f64,
+    pub(crate) travel: f64,
     /// How far the upper hitch can stand above the lower one, where the reach is known.
-    pub(super) room: f64,
-    pub(super) gain: f64,
+    pub(crate) room: f64,
+    pub(crate) gain: f64,
     /// Endless where nothing is gained.
-    pub(super) strokes: f64,
+    pub(crate) strokes: f64,
     /// The rope of all strokes.
-    pub(super) rope: f64,
+    pub(crate) rope: f64,
     /// The work of one stroke.
-    pub(super) stroke_work: f64,
+    pub(crate) stroke_work: f64,
     /// The work of all the rope.
-    pub(super) work: f64,
+    pub(crate) work: f64,
     /// The power of the arms at the cadence that was said.
-    pub(super) power: f64,
+    pub(crate) power: f64,
     /// How fast the climber rises at it.
-    pub(super) speed: f64,
+    pub(crate) speed: f64,
     /// How long the climb takes at it.
-    pub(super) climb_time: f64,
-    pub(super) time: f64,
+    pub(crate) climb_time: f64,
+    pub(crate) time: f64,
     /// The tension of every strand, ropes in order.
-    pub(super) tensions: Vec<f64>,
-    pub(super) anchor: f64,
+    pub(crate) tensions: Vec<f64>,
+    pub(crate) anchor: f64,
 }
 
 /// No number, and so is what is worked out from it; only a room that is not known ends no stroke.
-pub(super) const UNKNOWN: f64 = f64::NAN;
+pub(crate) const UNKNOWN: f64 = f64::NAN;
 
 // Each thing that varies has a number of its own for ever: see `Draws`.
 const KIT: u32 = 0;
@@ -77,7 +76,7 @@ const TURNS: u32 = 100;
 const HITCHES: u32 = 200;
 
 /// Picks the likely value of everything, and of the grip that sex and age foretell the 20th percentile.
-pub(super) struct Planned;
+pub(crate) struct Planned;
 
 impl Pick for Planned {
     fn of(&self, _: u32, spread: Spread) -> f64 {
@@ -93,50 +92,50 @@ impl Pick for Planned {
 pub const CLIMBING_PEAK: Spread = Spread::new(1.2, 1.5, 2.0);
 
 /// How many hands pull at a time.
-pub(super) fn hands_at_it(inputs: &Inputs) -> Arms {
-    if inputs.rig.name == RigName::HandOverHand { Arms::One } else { inputs.arms }
+pub(crate) fn hands_at_it(plan: &Plan) -> Arms {
+    if plan.rig.name == RigName::HandOverHand { Arms::One } else { plan.arms }
 }
 
 impl Climb {
-    pub(super) fn of(inputs: &Inputs, pick: &dyn Pick) -> Self {
-        let kit = drawn(pick, KIT, &inputs.kit_mass);
-        let weight = (inputs.body_mass + Mass::kilograms(kit)).weight().in_newtons();
-        let forces = forces(inputs, pick);
+    pub(crate) fn of(plan: &Plan, pick: &dyn Pick) -> Self {
+        let kit = drawn(pick, KIT, &plan.kit_mass);
+        let weight = (plan.body_mass + Mass::kilograms(kit)).weight().in_newtons();
+        let forces = forces(plan, pick);
         let advantage = forces.as_ref().map_or(0.0, |forces| forces.load.low);
         let need = weight / advantage;
-        let stroke = Stroke::of(inputs, pick);
-        let resets = inputs.rig.upper_turns().is_some();
+        let stroke = Stroke::of(plan, pick);
+        let resets = plan.rig.upper_turns().is_some();
         let time = drawn(pick, PULLING, &PULL_TIME) + if resets { drawn(pick, RESETTING, &RESET_TIME) } else { 0.0 };
         let strokes = if stroke.gain > 0.0 {
-            inputs.height.si() / stroke.gain
+            plan.height.si() / stroke.gain
         } else if stroke.gain <= 0.0 {
             f64::INFINITY
         } else {
             UNKNOWN
         };
-        let rope_per_rise = rope_per_rise(inputs);
+        let rope_per_rise = rope_per_rise(plan);
         // Endless strokes of nothing are endless too.
         let all = |each: f64| if strokes.is_infinite() { strokes } else { strokes * each };
-        let hauled = inputs.rig.is_hauled();
-        let rope = if hauled { inputs.height.si() * rope_per_rise } else { all(stroke.taken) };
+        let hauled = plan.rig.is_hauled();
+        let rope = if hauled { plan.height.si() * rope_per_rise } else { all(stroke.taken) };
         let stroke_work = stroke.taken * need;
         // Strokes a second.
-        let rate = inputs.cadence.map_or(UNKNOWN, |cadence| cadence / 60.0);
+        let rate = plan.cadence.map_or(UNKNOWN, |cadence| cadence / 60.0);
         let mut tensions = Vec::new();
         if let Some(forces) = &forces {
             for span in forces.strands.iter().flatten() {
                 tensions.push(span.high * need);
             }
         }
-        let tree = inputs.rig.rig.body(BodyKind::Tree);
+        let tree = plan.rig.rig.body(BodyKind::Tree);
         let on_anchor = tree.and_then(|tree| forces.as_ref()?.bodies.get(tree)).map_or(0.0, |span| -span.low * need);
         let by = |evidence: Option<Evidence>| {
-            arms(inputs, pick, hands_at_it(inputs), evidence.filter(|_| !hauled)).unwrap_or(UNKNOWN)
+            arms(plan, pick, hands_at_it(plan), evidence.filter(|_| !hauled)).unwrap_or(UNKNOWN)
         };
-        let best = inputs.evidence();
+        let best = plan.evidence();
         let beside = |other: Evidence| by(Some(other).filter(|_| best != Some(other)));
-        let arms = if hauled { drawn(pick, HELPING, &inputs.helper) } else { by(best) };
-        let hands = if hauled { None } else { hands(inputs, pick) }.unwrap_or(UNKNOWN);
+        let arms = if hauled { drawn(pick, HELPING, &plan.helper) } else { by(best) };
+        let hands = if hauled { None } else { hands(plan, pick) }.unwrap_or(UNKNOWN);
         Self {
             weight,
             advantage,
@@ -165,13 +164,13 @@ impl Climb {
 
     /// The need over the tighter of what arms and hands give; more than one where one pull fails. None when strength
     /// is not known.
-    pub(super) fn strain(&self) -> Option<f64> {
+    pub(crate) fn strain(&self) -> Option<f64> {
         let Self { arms_share: arms, hands_share: hands, .. } = *self;
         if arms.is_nan() { None } else { Some(if hands > arms { hands } else { arms }) }
     }
 
     /// Whether a stroke gains nothing, as far as the stroke is known.
-    pub(super) fn is_stuck(&self) -> bool {
+    pub(crate) fn is_stuck(&self) -> bool {
         self.gain <= 0.0
     }
 }
@@ -183,13 +182,13 @@ fn drawn(pick: &dyn Pick, thing: u32, spread: &Spread) -> f64 {
 }
 
 /// The rope that the hand takes for each metre of rise.
-fn rope_per_rise(inputs: &Inputs) -> f64 {
-    inputs.rig.motion.rope_per_rise.map_or(1.0, Fraction::in_f64)
+fn rope_per_rise(plan: &Plan) -> f64 {
+    plan.rig.motion.rope_per_rise.map_or(1.0, Fraction::in_f64)
 }
 
 /// The forces for a unit of pull. A catalogue rig always has them.
-fn forces(inputs: &Inputs, pick: &dyn Pick) -> Option<Forces> {
-    let reeved = &inputs.rig;
+fn forces(plan: &Plan, pick: &dyn Pick) -> Option<Forces> {
+    let reeved = &plan.rig;
     let losses = match &reeved.tested {
         Some(tested) => tested.clone(),
         None => {
@@ -207,52 +206,52 @@ fn forces(inputs: &Inputs, pick: &dyn Pick) -> Option<Forces> {
 }
 
 /// What the arms pull through a stroke, by the best evidence or by a given one.
-fn arms(inputs: &Inputs, pick: &dyn Pick, pulls_with: Arms, evidence: Option<Evidence>) -> Option<f64> {
+fn arms(plan: &Plan, pick: &dyn Pick, pulls_with: Arms, evidence: Option<Evidence>) -> Option<f64> {
     let one_arm = drawn(pick, ONE_OF_TWO, &ONE_ARM);
     let grip = match evidence? {
         Evidence::Pull => {
-            let measured = inputs.measured?;
+            let measured = plan.measured?;
             let through = drawn(pick, THROUGH_THE_STROKE, &measured.taken.through_the_stroke());
             let arms = for_arms(measured.arms, pulls_with, one_arm);
             return Some(measured.pull.in_newtons() * drawn(pick, DAY, &ANOTHER_DAY) * through * arms);
         }
-        Evidence::Grip => inputs.grip?,
-        Evidence::Norm => by_norm(inputs, pick)?,
+        Evidence::Grip => plan.grip?,
+        Evidence::Norm => by_norm(plan, pick)?,
     };
     // Arms that take turns are as strong as the weaker.
     let both = if pulls_with == Arms::One { 2.0 * grip.used(Arms::One) } else { grip.used(Arms::Two) };
-    let over_grip = drawn(pick, GRIP, &inputs.training.pull_over_grip());
+    let over_grip = drawn(pick, GRIP, &plan.training.pull_over_grip());
     let pull = predicted_pull(both, over_grip, pick.deviations(PERSON));
-    let trunk = drawn(pick, TRUNK_SHARE, &inputs.trunk.share_of_prediction()?);
+    let trunk = drawn(pick, TRUNK_SHARE, &plan.trunk.share_of_prediction()?);
     Some(pull * trunk * for_arms(Arms::Two, pulls_with, one_arm))
 }
 
 /// The two hands as sex and age foretell them.
-fn by_norm(inputs: &Inputs, pick: &dyn Pick) -> Option<Grip> {
-    inputs.norm.map(|norm| Grip::combined(norm.combined_grip(pick.deviations(NORM))))
+fn by_norm(plan: &Plan, pick: &dyn Pick) -> Option<Grip> {
+    plan.norm.map(|norm| Grip::combined(norm.combined_grip(pick.deviations(NORM))))
 }
 
 /// What the hands hold: by the grip that was entered, or as the best evidence of strength foretells it.
-fn hands(inputs: &Inputs, pick: &dyn Pick) -> Option<f64> {
+fn hands(plan: &Plan, pick: &dyn Pick) -> Option<f64> {
     // Each way of holding varies on its own, and is the same hand then and now.
     let over_grip = |hold: Hold, gloves| drawn(pick, HOLDS + hold as u32, &hold.over_grip(gloves));
     // A loop round the hand holds without a grip, so it proves only itself.
-    let proves = |measured: &Measured| measured.held != Hold::HandLoop || inputs.hold == Hold::HandLoop;
-    let measured = inputs.measured.filter(proves);
+    let proves = |measured: &Measured| measured.held != Hold::HandLoop || plan.hold == Hold::HandLoop;
+    let measured = plan.measured.filter(proves);
     let proof = measured.map(|measured| (measured.pull.in_newtons(), measured.arms));
     let then = measured.map_or(1.0, |measured| over_grip(measured.held, Gloves::None));
-    let reckoned = || match inputs.evidence()? {
+    let reckoned = || match plan.evidence()? {
         // After an injury at the neck the hands may be weaker than the arms: only what was measured counts.
-        _ if inputs.trunk == Trunk::Cervical => None,
+        _ if plan.trunk == Trunk::Cervical => None,
         Evidence::Pull => {
-            let pull = arms(inputs, pick, Arms::Two, Some(Evidence::Pull))?;
+            let pull = arms(plan, pick, Arms::Two, Some(Evidence::Pull))?;
             // Whoever trains pulling has no weaker hands for it.
             Some(Grip::reckoned(pull, drawn(pick, GRIP, &PULL_OVER_GRIP)))
         }
-        _ => by_norm(inputs, pick),
+        _ => by_norm(plan, pick),
     };
-    let now = over_grip(inputs.hold, inputs.gloves);
-    held_by(hands_at_it(inputs), now, inputs.grip.or_else(reckoned), proof, then)
+    let now = over_grip(plan.hold, plan.gloves);
+    held_by(hands_at_it(plan), now, plan.grip.or_else(reckoned), proof, then)
 }
 
 struct Stroke {
@@ -265,27 +264,27 @@ struct Stroke {
 
 impl Stroke {
     /// The upper hitch is moved up as far as it goes before every stroke. A helper who hauls has no stroke to reckon.
-    fn of(inputs: &Inputs, pick: &dyn Pick) -> Self {
-        if inputs.rig.is_hauled() {
+    fn of(plan: &Plan, pick: &dyn Pick) -> Self {
+        if plan.rig.is_hauled() {
             return Self { travel: UNKNOWN, room: UNKNOWN, gain: UNKNOWN, taken: UNKNOWN };
         }
-        let per_rise = rope_per_rise(inputs);
+        let per_rise = rope_per_rise(plan);
         let (mut travel, mut room) = (UNKNOWN, UNKNOWN);
-        if let Some(stature) = inputs.stature {
+        if let Some(stature) = plan.stature {
             let reach = reach(stature.si(), pick.deviations(REACH));
-            travel = reach.to_chest * drawn(pick, SHARE_OF_REACH, &share_used(inputs.posture, inputs.hold));
-            if let Some(turns) = inputs.rig.upper_turns() {
-                let stack = drawn(pick, STACK, &inputs.stack) + EXTRA_PAIR * turns.saturating_sub(1) as f64;
+            travel = reach.to_chest * drawn(pick, SHARE_OF_REACH, &share_used(plan.posture, plan.hold));
+            if let Some(turns) = plan.rig.upper_turns() {
+                let stack = drawn(pick, STACK, &plan.stack) + EXTRA_PAIR * turns.saturating_sub(1) as f64;
                 room = (reach.to_lap - stack).max(0.0);
             }
         }
-        if let Some(own) = inputs.hand_travel {
+        if let Some(own) = plan.hand_travel {
             travel = own.si();
         }
         let by_pull = travel / per_rise;
         // A room that is not known ends no stroke.
         let rise = if room < by_pull { room } else { by_pull };
-        let gain = rise - drawn(pick, BACK, &inputs.setback);
+        let gain = rise - drawn(pick, BACK, &plan.setback);
         Self { travel, room, gain, taken: rise * per_rise }
     }
 }

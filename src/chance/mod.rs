@@ -1,5 +1,9 @@
 //! Seeded sampling: sample `i` draws the same whatever the inputs, and the same bits on every machine.
 
+mod effort;
+
+pub use effort::Effort;
+
 use crate::field::Spread;
 use crate::float;
 

@@ -48,7 +48,7 @@ pub struct Verdict {
 }
 
 /// The level for a chance, for a plan with or without something missing.
-pub(super) fn level(chance: f64, complete: bool) -> Level {
+pub(crate) fn level(chance: f64, complete: bool) -> Level {
     if chance < UNDER_IS_OUT {
         Level::OutOfReach
     } else if chance >= AT_LEAST_WITHIN && complete {
@@ -59,7 +59,7 @@ pub(super) fn level(chance: f64, complete: bool) -> Level {
 }
 
 /// The verdict from the strain of every sample (see `Climb::strain`), sorted; endless where a stroke gains nothing.
-pub(super) fn verdict(strains: &[f64], stuck: f64, tighter: Decided, complete: bool) -> Verdict {
+pub(crate) fn verdict(strains: &[f64], stuck: f64, tighter: Decided, complete: bool) -> Verdict {
     let chance = strains.iter().filter(|strain| **strain <= 1.0).count() as f64 / strains.len().max(1) as f64;
     let level = level(chance, complete);
     let next = if level == Level::OutOfReach { UNDER_IS_OUT } else { AT_LEAST_WITHIN };

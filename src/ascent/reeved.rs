@@ -1,44 +1,54 @@
 //! The rig, as far as it does not depend on figures that vary.
 
-use super::TurnFact;
 use crate::climber::STACK_LENGTH;
 use crate::draft::Reader;
 use crate::error::{Error, Reason};
 use crate::field::{Row, Spread};
-use crate::gear::{LOWER_TURNS, TOP_TURN, TurnFields, UPPER_TURNS, kept_by};
+use crate::gear::{LOWER_TURNS, TOP_TURN, TurnFields, TurnKind, UPPER_TURNS, kept_by};
 use crate::hitch::HITCH_DRAG;
 use crate::quantity::{Force, Length, Mass, Quantity, Ratio};
 use crate::reeving::{
-    BACKUP, BodyKind, Fraction, KNOT_SLACK, Losses, Motion, Phase, RIG, Rig, RigName, Stop, TEST_MASS, TEST_PULL, What,
-    kinematics, losses_that_give,
+    BACKUP, BackupKind, BodyKind, Fraction, KNOT_SLACK, Losses, Motion, Phase, RIG, Rig, RigName, Stop, TEST_MASS,
+    TEST_PULL, What, kinematics, losses_that_give,
 };
 use std::sync::Arc;
 
+/// A turn of the rig.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct TurnFact {
+    /// What the rope turns round.
+    pub kind: TurnKind,
+    /// The share of the tension that is kept.
+    pub kept: Spread,
+    /// Whether that share is the climber's own figure, not that of the kind.
+    pub own: bool,
+}
+
 /// A rig that has been worked out as far as it does not depend on figures that vary.
 #[derive(Debug, Clone, PartialEq)]
-pub(super) struct Reeved {
-    pub(super) name: RigName,
-    pub(super) rig: Arc<Rig>,
-    pub(super) motion: Motion,
+pub(crate) struct Reeved {
+    pub(crate) name: RigName,
+    pub(crate) rig: Arc<Rig>,
+    pub(crate) motion: Motion,
     /// In the order of the ropes.
-    pub(super) turns: Vec<TurnFact>,
+    pub(crate) turns: Vec<TurnFact>,
     /// Which turn each is, whatever the rig: the second upper one from the hand draws the same on a 5:1 and a 7:1.
-    pub(super) places: Vec<u32>,
+    pub(crate) places: Vec<u32>,
     /// The rope that runs before a knot in the tail catches.
-    pub(super) slack: Spread,
-    pub(super) drag: Spread,
+    pub(crate) slack: Spread,
+    pub(crate) drag: Spread,
     /// The losses that one's own test comes to, in place of the others.
-    pub(super) tested: Option<Losses>,
+    pub(crate) tested: Option<Losses>,
 }
 
 impl Reeved {
     /// Whether a helper on the ground pulls.
-    pub(super) fn is_hauled(&self) -> bool {
+    pub(crate) fn is_hauled(&self) -> bool {
         is_hauled(&self.rig)
     }
 
     /// How many turns the upper hitch carries, where there is one that the climber pushes up.
-    pub(super) fn upper_turns(&self) -> Option<usize> {
+    pub(crate) fn upper_turns(&self) -> Option<usize> {
         let carriage = self.rig.body(BodyKind::Carriage).filter(|_| !self.is_hauled())?;
         let on_it = |stop: &&Stop| stop.body == Some(carriage) && matches!(stop.what, What::Turn(_));
         Some(self.rig.stops().filter(on_it).count())
@@ -46,12 +56,12 @@ impl Reeved {
 
     /// Whether load passes the lower hitch while it slides, and no test of one's own has that in it. On a haul cord's rig
     /// none does.
-    pub(super) fn drags(&self) -> bool {
+    pub(crate) fn drags(&self) -> bool {
         self.upper_turns().is_some() && self.rig.ropes().len() == 1 && self.tested.is_none()
     }
 
     /// The fields that say what its turns and hitches are.
-    pub(super) fn asked(&self) -> Vec<&'static Row> {
+    pub(crate) fn asked(&self) -> Vec<&'static Row> {
         let mut asked: Vec<&'static Row> = Vec::new();
         let mut unmet = fields();
         for stop in self.rig.stops() {
@@ -77,27 +87,57 @@ fn is_hauled(rig: &Rig) -> bool {
     rig.stops().any(|stop| stop.what == What::Hand && rig.kind_at(stop) == Some(BodyKind::Ground))
 }
 
-pub(super) fn reeved(reader: &mut Reader<'_>) -> Option<Reeved> {
+/// What is said of the parts of a rig, whichever the rig.
+pub(crate) struct Hardware {
+    backup: Option<BackupKind>,
+    slack: Option<Spread>,
+    /// The turns in the crotch, at the hitches that move, and at harness or foot, each from the hand.
+    said: [Vec<Option<TurnFact>>; 3],
+    drag: Option<Spread>,
+}
+
+impl Hardware {
+    pub(crate) fn read(reader: &mut Reader<'_>) -> Self {
+        let backup = reader.chosen(&BACKUP);
+        let slack = reader.spread(&KNOT_SLACK);
+        let [top, upper, lower] = fields();
+        let said = [said_of(reader, top), said_of(reader, upper), said_of(reader, lower)];
+        Self { backup, slack, said, drag: reader.spread(&HITCH_DRAG) }
+    }
+
+    /// Whether nothing of it is wrong.
+    fn is_whole(&self) -> bool {
+        self.backup.is_some()
+            && self.slack.is_some()
+            && self.drag.is_some()
+            && self.said.iter().all(|turns| turns.iter().all(Option::is_some))
+    }
+
+    /// A rig with these parts; none where one of them is wrong, or the rig cannot be worked out.
+    pub(crate) fn rig(&self, name: RigName) -> Option<Reeved> {
+        let slack = self.slack?;
+        let rig = name.rig(self.backup?.with_slack(Length::from_si(slack.likely))).ok()?;
+        let motion = kinematics(&rig, &Phase::pull(&rig)).ok()?;
+        let (turns, places) = turns(&rig, &self.said)?;
+        Some(Reeved { name, rig: Arc::new(rig), motion, turns, places, slack, drag: self.drag?, tested: None })
+    }
+}
+
+pub(crate) fn reeved(reader: &mut Reader<'_>) -> Option<Reeved> {
     let name = reader.need(&RIG);
-    let backup = reader.chosen(&BACKUP);
-    let slack = reader.spread(&KNOT_SLACK);
-    let [top, upper, lower] = fields();
-    let said = [said_of(reader, top), said_of(reader, upper), said_of(reader, lower)];
-    let drag = reader.spread(&HITCH_DRAG);
+    let hardware = Hardware::read(reader);
     let test = (reader.maybe(&TEST_MASS), reader.maybe(&TEST_PULL));
     if reader.says(&TEST_MASS.row) != reader.says(&TEST_PULL.row) {
         reader.note(of_the_test(Reason::HalfATest));
     }
-    let (name, slack) = (name?, slack?);
-    let made = name.rig(backup?.with_slack(Length::from_si(slack.likely)));
-    let rig = noted(reader, made)?;
-    let motion = noted(reader, kinematics(&rig, &Phase::pull(&rig)))?;
-    let (turns, places) = turns(&rig, &said)?;
-    let tested = match test {
-        (Some(mass), Some(force)) => Some(tested(reader, (&rig, &motion), &turns, mass, force)?),
-        _ => None,
-    };
-    Some(Reeved { name, rig: Arc::new(rig), motion, turns, places, slack, drag: drag?, tested })
+    let mut reeved = hardware.rig(name?);
+    if reeved.is_none() && hardware.is_whole() {
+        unworkable(reader);
+    }
+    if let (Some(reeved), (Some(mass), Some(force))) = (&mut reeved, test) {
+        reeved.tested = Some(tested(reader, (&reeved.rig, &reeved.motion), &reeved.turns, mass, force)?);
+    }
+    reeved
 }
 
 /// The turns of one body, from the hand, as far as something is said of them or taken for granted.

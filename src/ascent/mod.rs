@@ -1,0 +1,26 @@
+//! An ascent: who climbs, how high, on what; one climb with one value for everything that varies, and many of them.
+//!
+//! What several questions reckon with stands here, below them.
+
+mod climb;
+mod climbs;
+mod evidence;
+mod height;
+mod part;
+mod plan;
+mod reeved;
+mod verdict;
+
+pub use climb::CLIMBING_PEAK;
+pub(crate) use climb::{Climb, Planned, UNKNOWN, hands_at_it};
+pub(crate) use climbs::Climbs;
+pub use climbs::Gate;
+pub use evidence::Evidence;
+pub use height::CLIMB_HEIGHT;
+pub use part::PartFact;
+pub(crate) use part::parts;
+pub(crate) use plan::Plan;
+pub use reeved::TurnFact;
+#[expect(unused_imports, reason = "for the next question")]
+pub(crate) use reeved::{Hardware, Reeved};
+pub use verdict::{AT_LEAST_WITHIN, Decided, Level, UNDER_IS_OUT, Verdict};
