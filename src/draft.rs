@@ -144,6 +144,12 @@ impl<'a> Reader<'a> {
         self.draft.get(row.id).is_some()
     }
 
+    /// What was said in a field.
+    #[must_use]
+    pub fn said(&self, row: &Row) -> Option<&Said> {
+        self.draft.get(row.id)
+    }
+
     /// Whether an option was chosen in a field.
     #[must_use]
     pub fn chooses<T: Value + PartialEq>(&self, field: &Field<T>, option: T) -> bool {

@@ -2,6 +2,7 @@
 
 use crate::field::Refusal;
 use crate::quantity::Ratio;
+use crate::reeving::Fault;
 
 /// One thing that is wrong.
 #[derive(Debug, Clone, PartialEq)]
@@ -45,6 +46,15 @@ pub enum Reason {
     HalfATest,
     /// The rig cannot be worked out.
     UnworkableRig,
+    /// Somebody's own rig cannot be worked out.
+    ImpossibleRig {
+        /// The rig, in the notation.
+        said: String,
+        /// What is wrong with it.
+        fault: Fault,
+    },
+    /// The rope of somebody's own rig hangs on no crotch.
+    NoCrotch,
     /// The lower hitch is as high as the crotch, or higher.
     HitchAboveCrotch,
 }

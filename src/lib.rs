@@ -27,10 +27,10 @@
 //! | [`quantity`] | lengths, masses, forces, durations, ratios, as people write them |
 //! | [`source`] | every publication cited |
 //! | [`field`] | what a field's row is |
-//! | [`error`], [`draft`] | what is wrong; what has been said so far |
 //! | [`chance`] | seeded sampling |
 //! | [`gear`], [`hitch`] | what turns and hitches lose |
-//! | [`reeving`] | a rig as data; motion, forces, who is held by what |
+//! | [`reeving`] | a rig as data, or as people write it; motion, forces, who is held by what |
+//! | [`error`], [`draft`] | what is wrong; what has been said so far |
 //! | [`climber`] | what they weigh, pull, hold and reach |
 //! | [`rope`] | the pieces of a rope and their sum, state by state |
 //! | [`ascent`] | one climb with one value for everything that varies, and many of them |

@@ -43,7 +43,7 @@ fn advantage(rig: &Rig, losses: &Losses) -> (f64, Fraction) {
 #[test]
 fn every_rig_of_the_catalogue_is_in_the_table() {
     let named: Vec<RigName> = BY_HAND.iter().map(|(name, _)| *name).collect();
-    assert_eq!(named, RigName::ALL);
+    assert_eq!(named, RigName::CATALOGUE);
 }
 
 proptest! {
@@ -65,7 +65,7 @@ proptest! {
 
 #[test]
 fn without_loss_every_rig_gives_the_whole_number_of_its_name() {
-    for name in RigName::ALL {
+    for name in RigName::CATALOGUE {
         let rig = name.rig(Backup::None).unwrap();
         let (found, rope) = advantage(&rig, &Losses::none(&rig));
         assert_eq!(found.to_bits(), rope.in_f64().to_bits(), "{name:?}");
@@ -77,7 +77,7 @@ fn without_loss_every_rig_gives_the_whole_number_of_its_name() {
 /// with each backup too.
 #[test]
 fn every_rig_but_a_helpers_holds_its_climber() {
-    for name in RigName::ALL {
+    for name in RigName::CATALOGUE {
         for backup in [Backup::None, Backup::SecondHitch, rigs::knot()] {
             let rig = name.rig(backup).unwrap();
             assert_eq!(is_held(&rig), rig.body(BodyKind::Ground).is_none(), "{name:?} {backup:?}");
@@ -111,7 +111,7 @@ fn what_a_helper_holds_hangs_on_the_hands_the_rope_the_crotch_and_the_tie() {
 /// A backup is not there to haul with.
 #[test]
 fn a_backup_changes_no_advantage() {
-    for name in RigName::ALL {
+    for name in RigName::CATALOGUE {
         let bare = name.rig(Backup::None).unwrap();
         let losses = |rig: &Rig| {
             let mut losses = Losses::none(rig);

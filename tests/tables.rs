@@ -27,6 +27,7 @@ const PLANS: &[&str] = &[
     "bodyMass=60kg&climbHeight=11m&rig=moving-rope&measuredPull=900N&gripRight=300N&age=50&sex=female&stature=170cm&cadence=6",
     "bodyMass=60kg&climbHeight=11m&rig=haul-cord-2&age=50&sex=female",
     "bodyMass=60kg&climbHeight=11m&rig=ground-5",
+    "bodyMass=60kg&climbHeight=11m&rig=own&ownRig=tied.tree--turn.climber.ring--turn.tree--hand.climber--helper.ground.150N",
 ];
 
 /// Plans that between them bring out every piece of a rope and every caution about one that a plan can bring.
@@ -163,6 +164,11 @@ fn every_field_is_shown_whole_in_either_system() {
                 Kind::Choice { options, likely } => {
                     assert_eq!(line.options.as_ref().map(Vec::len), Some(options.len()));
                     assert_eq!(line.likely.as_deref(), likely);
+                }
+                Kind::Text(form) => {
+                    let example = line.example.expect(row.id);
+                    assert_eq!((row.tidied(&example, system).as_str(), line.kind), (form.example, "text"));
+                    assert!(row.reading(&boughline::field::Said::Text(example)).is_ok(), "{}", row.id);
                 }
                 _ => {
                     let example = line.example.expect(row.id);

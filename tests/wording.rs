@@ -8,6 +8,8 @@ mod cautions;
 mod errors;
 #[path = "wording/notices.rs"]
 mod notices;
+#[path = "wording/own_rigs.rs"]
+mod own_rigs;
 #[path = "wording/rope_length.rs"]
 mod rope_length;
 #[path = "wording/sense.rs"]

@@ -14,6 +14,8 @@ use crate::reeving::{BodyKind, Drive, Forces, Fraction, Losses, RigName, statics
 pub(crate) struct Climb {
     pub(crate) weight: f64,
     pub(crate) advantage: f64,
+    /// What helpers beside the driving hand lift.
+    pub(crate) helped: f64,
     pub(crate) need: f64,
     /// What the arms pull through a stroke: the climber's, or the helpers'.
     pub(crate) arms: f64,
@@ -93,16 +95,23 @@ pub const CLIMBING_PEAK: Spread = Spread::new(1.2, 1.5, 2.0);
 
 /// How many hands pull at a time.
 pub(crate) fn hands_at_it(plan: &Plan) -> Arms {
-    if plan.rig.name == RigName::HandOverHand { Arms::One } else { plan.arms }
+    let one_to_one = || !plan.rig.is_hauled() && rope_per_rise(plan) <= 1.0;
+    match plan.rig.name {
+        RigName::HandOverHand => Arms::One,
+        RigName::Own if one_to_one() => Arms::One,
+        _ => plan.arms,
+    }
 }
 
 impl Climb {
     pub(crate) fn of(plan: &Plan, pick: &dyn Pick) -> Self {
         let kit = drawn(pick, KIT, &plan.kit_mass);
         let weight = (plan.body_mass + Mass::kilograms(kit)).weight().in_newtons();
-        let forces = forces(plan, pick);
+        let (forces, help) = forces(plan, pick);
         let advantage = forces.as_ref().map_or(0.0, |forces| forces.load.low);
-        let need = weight / advantage;
+        let helped = help.as_ref().map_or(0.0, |help| help.load.low);
+        // Nobody pulls less than nothing.
+        let need = (weight - helped).max(0.0) / advantage;
         let stroke = Stroke::of(plan, pick);
         let resets = plan.rig.upper_turns().is_some();
         let time = drawn(pick, PULLING, &PULL_TIME) + if resets { drawn(pick, RESETTING, &RESET_TIME) } else { 0.0 };
@@ -127,8 +136,16 @@ impl Climb {
                 tensions.push(span.high * need);
             }
         }
+        if let Some(help) = &help {
+            for (tension, span) in tensions.iter_mut().zip(help.strands.iter().flatten()) {
+                *tension += span.high;
+            }
+        }
         let tree = plan.rig.rig.body(BodyKind::Tree);
-        let on_anchor = tree.and_then(|tree| forces.as_ref()?.bodies.get(tree)).map_or(0.0, |span| -span.low * need);
+        let on_tree = |forces: &Option<Forces>| {
+            tree.and_then(|tree| forces.as_ref()?.bodies.get(tree)).map_or(0.0, |span| -span.low)
+        };
+        let on_anchor = on_tree(&forces) * need + on_tree(&help);
         let by = |evidence: Option<Evidence>| {
             arms(plan, pick, hands_at_it(plan), evidence.filter(|_| !hauled)).unwrap_or(UNKNOWN)
         };
@@ -139,6 +156,7 @@ impl Climb {
         Self {
             weight,
             advantage,
+            helped: if help.is_some() { helped } else { UNKNOWN },
             need,
             arms,
             arms_share: need / arms,
@@ -186,8 +204,8 @@ fn rope_per_rise(plan: &Plan) -> f64 {
     plan.rig.motion.rope_per_rise.map_or(1.0, Fraction::in_f64)
 }
 
-/// The forces for a unit of pull. A catalogue rig always has them.
-fn forces(plan: &Plan, pick: &dyn Pick) -> Option<Forces> {
+/// The forces for a unit of pull, which a catalogue rig always has, and those of helpers alone: forces add up.
+fn forces(plan: &Plan, pick: &dyn Pick) -> (Option<Forces>, Option<Forces>) {
     let reeved = &plan.rig;
     let losses = match &reeved.tested {
         Some(tested) => tested.clone(),
@@ -202,7 +220,9 @@ fn forces(plan: &Plan, pick: &dyn Pick) -> Option<Forces> {
             losses
         }
     };
-    statics(&reeved.rig, &reeved.motion, &losses, &Drive::Pull(1.0, Vec::new())).ok()
+    let by = |pull: f64, help: Vec<f64>| statics(&reeved.rig, &reeved.motion, &losses, &Drive::Pull(pull, help)).ok();
+    let help = if reeved.help.is_empty() { None } else { by(0.0, reeved.help.clone()) };
+    (by(1.0, Vec::new()), help)
 }
 
 /// What the arms pull through a stroke, by the best evidence or by a given one.

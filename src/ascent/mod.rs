@@ -5,7 +5,9 @@
 mod climb;
 mod climbs;
 mod evidence;
+mod hardware;
 mod height;
+mod own_rig;
 mod part;
 mod plan;
 mod reeved;
@@ -16,11 +18,13 @@ pub(crate) use climb::{Climb, Planned, UNKNOWN, hands_at_it};
 pub(crate) use climbs::Climbs;
 pub use climbs::Gate;
 pub use evidence::Evidence;
+#[expect(unused_imports, reason = "for the next question")]
+pub(crate) use hardware::Hardware;
 pub use height::CLIMB_HEIGHT;
 pub use part::PartFact;
 pub(crate) use part::parts;
 pub(crate) use plan::Plan;
-pub use reeved::TurnFact;
 #[expect(unused_imports, reason = "for the next question")]
-pub(crate) use reeved::{Hardware, Reeved};
+pub(crate) use reeved::Reeved;
+pub use reeved::TurnFact;
 pub use verdict::{AT_LEAST_WITHIN, Decided, Level, UNDER_IS_OUT, Verdict};

@@ -2,7 +2,8 @@
 
 use super::CLIMB_HEIGHT;
 use super::Evidence;
-use super::reeved::{Reeved, reeved};
+use super::hardware::reeved;
+use super::reeved::Reeved;
 use crate::climber::{
     AGE, Arms, BODY_MASS, CADENCE, CLIMB_ARMS, GLOVES, GRIP_LEFT, GRIP_RIGHT, Gloves, Grip, HAND_TRAVEL, HELPER_PULL,
     HOLD, Hold, KIT_MASS, MEASURED_PULL, Measured, Norm, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, Posture, SEX,
@@ -12,7 +13,7 @@ use crate::draft::Reader;
 use crate::field::{Row, Spread};
 use crate::hitch::SETBACK;
 use crate::quantity::{Count, Force, Length, Mass};
-use crate::reeving::BACKUP;
+use crate::reeving::{BACKUP, RigName};
 
 /// Who climbs, how high, and on what.
 #[derive(Debug, Clone, PartialEq)]
@@ -121,7 +122,7 @@ impl Plan {
 
 /// The fields that have their defaults, of those that matter to this rig and this evidence.
 fn assumed(reader: &Reader<'_>, rig: Option<&Reeved>) -> Vec<&'static Row> {
-    const HANDS: &[&Row] = &[&TRUNK.row, &HOLD.row, &GLOVES.row, &SETBACK.row, &BACKUP.row];
+    const HANDS: &[&Row] = &[&TRUNK.row, &HOLD.row, &GLOVES.row, &SETBACK.row];
     const PULL: &[&Row] = &[&PULL_TAKEN.row, &PULL_ARMS.row, &PULL_HELD.row];
     let mut assumed = Vec::new();
     let mut matter = |rows: &[&'static Row]| {
@@ -136,6 +137,10 @@ fn assumed(reader: &Reader<'_>, rig: Option<&Reeved>) -> Vec<&'static Row> {
         matter(&[&HELPER_PULL.row]);
     } else {
         matter(HANDS);
+        // What somebody's own rig has, they have written down.
+        if rig.is_none_or(|rig| rig.name != RigName::Own) {
+            matter(&[&BACKUP.row]);
+        }
         if !reader.says(&HAND_TRAVEL.row) {
             matter(&[&POSTURE.row]);
         }

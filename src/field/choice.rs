@@ -39,7 +39,7 @@ macro_rules! choice {
             fn of(reading: $crate::field::Reading) -> Option<Self> {
                 match reading {
                     $crate::field::Reading::Choice(place) => Self::ALL.get(place).copied(),
-                    $crate::field::Reading::Si(_) => None,
+                    $crate::field::Reading::Si(_) | $crate::field::Reading::Text(_) => None,
                 }
             }
 

@@ -10,7 +10,7 @@ mod value;
 pub use choice::Named;
 pub(crate) use choice::choice;
 pub use limits::Limits;
-pub use row::{Kind, Row};
+pub use row::{Form, Kind, Row};
 pub use said::{Reading, Refusal, Said};
 pub use spread::Spread;
 pub use value::{Field, Value};

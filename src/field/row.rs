@@ -16,6 +16,26 @@ pub enum Kind {
         /// The id that is taken when nothing is said.
         likely: Option<&'static str>,
     },
+    /// A text in a form of its own.
+    Text(&'static Form),
+}
+
+/// A form of text.
+#[derive(Debug)]
+pub struct Form {
+    /// The text as a link carries it, which reads as the same; none where it is not in this form.
+    pub canonical: fn(&str) -> Option<String>,
+    /// The text as it should stand in its box; unchanged where it is not in this form.
+    pub tidied: fn(&str, System) -> String,
+    /// A text in this form.
+    pub example: &'static str,
+}
+
+/// There is one of each form.
+impl PartialEq for Form {
+    fn eq(&self, other: &Self) -> bool {
+        std::ptr::eq(self, other)
+    }
 }
 
 /// A field, whatever the type of what it holds.
@@ -55,7 +75,11 @@ impl Row {
                 .position(|option| option.id == trimmed(text))
                 .map(Reading::Choice)
                 .ok_or_else(|| Refusal::UnknownChoice { said: text.clone(), options }),
-            (Kind::Choice { .. }, Said::Number(_)) => Err(Refusal::WrongType { said: "a number" }),
+            (Kind::Text(form), Said::Text(text)) => match (form.canonical)(text) {
+                Some(_) => Ok(Reading::Text(text.clone())),
+                None => Err(Refusal::Miswritten { said: text.clone() }),
+            },
+            (Kind::Choice { .. } | Kind::Text(_), Said::Number(_)) => Err(Refusal::WrongType { said: "a number" }),
         }
     }
 
@@ -70,6 +94,7 @@ impl Row {
     #[must_use]
     pub fn tidied(&self, text: &str, system: System) -> String {
         match (self.kind, self.bare_unit(system)) {
+            (Kind::Text(form), _) => (form.tidied)(text, system),
             (Kind::Quantity(limits), Some(unit)) => tidy(text, limits.dimension, unit),
             _ => text.to_owned(),
         }
@@ -90,6 +115,7 @@ impl Row {
                 };
                 Some(as_typed.unwrap_or_else(|| canonical_si(si, limits.dimension)))
             }
+            (Reading::Text(text), Kind::Text(form), _) => (form.canonical)(&text),
             _ => None,
         }
     }

@@ -15,12 +15,14 @@ pub enum Said {
 }
 
 /// What one thing said in a field comes to.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum Reading {
     /// A quantity, in SI.
     Si(f64),
     /// A choice, by its place in the list.
     Choice(usize),
+    /// A text in the form that the field has.
+    Text(String),
 }
 
 /// Why what was said is no value of a field.
@@ -50,6 +52,11 @@ pub enum Refusal {
         si: f64,
         /// The same number with a unit that would fit.
         suggestion: Option<String>,
+    },
+    /// A text that is not in the form that the field has; whoever knows the form knows where.
+    Miswritten {
+        /// The text.
+        said: String,
     },
     /// Not one of the options.
     UnknownChoice {

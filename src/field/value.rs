@@ -36,7 +36,7 @@ impl<Q: Quantity> Value for Q {
     fn of(reading: Reading) -> Option<Self> {
         match reading {
             Reading::Si(si) => Some(Q::from_si(si)),
-            Reading::Choice(_) => None,
+            Reading::Choice(_) | Reading::Text(_) => None,
         }
     }
 

@@ -10,7 +10,7 @@ use crate::draft::{Draft, Reader};
 use crate::field::Row;
 use crate::gear::{LOWER_TURNS, TOP_TURN, UPPER_TURNS};
 use crate::hitch::{HITCH_DRAG, SETBACK};
-use crate::reeving::{BACKUP, KNOT_SLACK, RIG, TEST_MASS, TEST_PULL};
+use crate::reeving::{BACKUP, KNOT_SLACK, OWN_RIG, RIG, TEST_MASS, TEST_PULL};
 use crate::rope::{ANCHOR, ANCHOR_KNOT, CROTCH_HEIGHT, HITCH_HEIGHT, OVER_CROTCH, ROPE_SPARE, ROPE_TAIL};
 
 /// What "Can I climb this?" reads, in the order people are asked.
@@ -18,6 +18,7 @@ pub(super) static CAN_I_CLIMB: &[&Row] = &[
     &BODY_MASS.row,
     &CLIMB_HEIGHT.row,
     &RIG.row,
+    &OWN_RIG.row,
     &MEASURED_PULL.row,
     &PULL_TAKEN.row,
     &PULL_ARMS.row,
@@ -65,6 +66,7 @@ pub(super) static ROPE_LENGTH: &[&Row] = &[
     &CROTCH_HEIGHT.row,
     &ANCHOR.row,
     &RIG.row,
+    &OWN_RIG.row,
     &HITCH_HEIGHT.row,
     &OVER_CROTCH.row,
     &ANCHOR_KNOT.row,

@@ -34,6 +34,8 @@ choice! {
         GroundFive = "ground-5", "a helper hauls over the crotch, 5:1", "The helper has a 5:1 between a hitch on the rope and a fixed point at the foot.";
         /// Hauled over the crotch with a 3:1 on a 3:1.
         GroundNine = "ground-9", "a helper hauls over the crotch, 9:1", "The helper has one 3:1 that pulls on another, each with a hitch on the rope and a fixed point at the foot.";
+        /// One that somebody writes down.
+        Own = "own", "a rig of your own", "You write it down stop by stop.";
     }
 }
 
@@ -48,13 +50,16 @@ pub static RIG: Field<RigName> = Field::new(Row {
 });
 
 impl RigName {
+    /// Those whose stops are known here: every one but somebody's own.
+    pub const CATALOGUE: &[Self] = Self::ALL.split_at(Self::Own as usize).0;
+
     /// The rig of this name.
     ///
     /// A knot in the tail is left out where the tail passes no turn it could jam at: it stops a hitch that slips, and
     /// does nothing when the hitch's cord fails. A helper's rig has no backup: nothing in it holds.
     ///
     /// # Errors
-    /// None that a caller can cause.
+    /// For somebody's own, whose stops only they know; see [`notation`](super::notation).
     pub fn rig(self, backup: Backup) -> Result<Rig, Fault> {
         let (kinds, courses) = self.plan();
         let hauled = kinds.contains(&Ground);
@@ -117,6 +122,7 @@ impl RigName {
                 &[Tree, Carriage, Carriage, Climber, Ground],
                 &[&[Tie(3), Turn(0), Upper(1), Turn(4), Turn(1), Upper(2), Turn(4), Turn(2), Hand(4)]],
             ),
+            Self::Own => (&[], &[]),
         }
     }
 }

@@ -180,6 +180,37 @@ impl Rig {
         self.bodies.get(stop.body?).map(|body| body.kind)
     }
 
+    /// The turns, by rope and stop: those between the driving hand and the start of its rope from the hand on, those
+    /// beyond it, and each other rope's from its end.
+    #[must_use]
+    pub fn turns_from_hand(&self) -> Vec<(usize, usize)> {
+        let (mut near, mut beyond, mut others) = (Vec::new(), Vec::new(), Vec::new());
+        for (at, rope) in self.ropes.iter().enumerate() {
+            let hand = rope.stops.iter().position(|stop| stop.what == What::Hand);
+            for (place, stop) in rope.stops.iter().enumerate().rev() {
+                if matches!(stop.what, What::Turn(_)) {
+                    match hand {
+                        None => others.push((at, place)),
+                        Some(hand) if place < hand => near.push((at, place)),
+                        Some(_) => beyond.insert(0, (at, place)),
+                    }
+                }
+            }
+        }
+        for turns in [beyond, others] {
+            for turn in turns {
+                near.push(turn);
+            }
+        }
+        near
+    }
+
+    /// Whether somebody on the ground drives it.
+    #[must_use]
+    pub fn is_hauled(&self) -> bool {
+        self.stops().any(|stop| stop.what == What::Hand && self.kind_at(stop) == Some(BodyKind::Ground))
+    }
+
     /// Every stop, in the order of ropes and along them.
     pub fn stops(&self) -> impl Iterator<Item = &Stop> {
         self.ropes.iter().flat_map(|rope| &rope.stops)

@@ -98,7 +98,17 @@ fn widen(spans: &mut Vec<Span>, values: &[f64], by: f64) {
 /// Geometry.
 #[must_use]
 pub fn untended_hitches(rig: &Rig, motion: &Motion, forces: &Forces) -> Vec<(usize, usize)> {
-    let mut untended = Vec::new();
+    sliding_hitches(rig, motion, forces, false)
+}
+
+/// The other sliding hitches, which load passes.
+#[must_use]
+pub fn tended_hitches(rig: &Rig, motion: &Motion, forces: &Forces) -> Vec<(usize, usize)> {
+    sliding_hitches(rig, motion, forces, true)
+}
+
+fn sliding_hitches(rig: &Rig, motion: &Motion, forces: &Forces, tended: bool) -> Vec<(usize, usize)> {
+    let mut found = Vec::new();
     for (at, (rope, passes)) in rig.ropes.iter().zip(&motion.passes).enumerate() {
         for (place, (stop, pass)) in rope.stops.iter().zip(passes).enumerate() {
             if !matches!(stop.what, What::Hitch(_)) || motion.phase.fixes(stop.what) || pass.is_nought() {
@@ -106,10 +116,10 @@ pub fn untended_hitches(rig: &Rig, motion: &Motion, forces: &Forces) -> Vec<(usi
             }
             let towards = if Fraction::ZERO.is_less(*pass) { Some(place) } else { place.checked_sub(1) };
             let tension = towards.and_then(|strand| forces.strands.get(at)?.get(strand));
-            if tension.is_none_or(|tension| tension.low.is_nought()) {
-                untended.push((at, place));
+            if tension.is_some_and(|tension| !tension.low.is_nought()) == tended {
+                found.push((at, place));
             }
         }
     }
-    untended
+    found
 }

@@ -42,9 +42,10 @@ pub struct Course {
 #[must_use]
 pub fn section(rig: &Rig) -> Option<Spread> {
     rig.body(BodyKind::Carriage)?;
-    Some(match rig.body(BodyKind::Ground) {
-        Some(_) => Spread::new(1.0, 2.0, 4.0),
-        None => Spread::new(reach(1.5, 0.0).to_lap, reach(1.75, 0.0).to_lap, reach(2.0, 0.0).to_lap),
+    Some(if rig.is_hauled() {
+        Spread::new(1.0, 2.0, 4.0)
+    } else {
+        Spread::new(reach(1.5, 0.0).to_lap, reach(1.75, 0.0).to_lap, reach(2.0, 0.0).to_lap)
     })
 }
 
@@ -131,10 +132,13 @@ impl Way<'_> {
         }
     }
 
-    /// The stops of the climbing rope before the crotch, and those beyond it without the loose tail.
+    /// The stops of the climbing rope before the crotch, and those beyond it, without loose tails.
     fn sides(&self) -> (&[Stop], &[Stop]) {
         let mut stops = self.rig.ropes().first().map_or(&[][..], |rope| &rope.stops);
         if let [held @ .., Stop { body: None, .. }] = stops {
+            stops = held;
+        }
+        if let [Stop { body: None, .. }, held @ ..] = stops {
             stops = held;
         }
         let crotch = stops.iter().position(|stop| self.rig.kind_at(stop) == Some(BodyKind::Tree)).unwrap_or(0);
@@ -157,7 +161,7 @@ impl Way<'_> {
             BodyKind::Climber => climber,
             BodyKind::Carriage if !state.is_aloft() => 0.0,
             BodyKind::Carriage => {
-                let foot = if self.rig.body(BodyKind::Ground).is_some() { 0.0 } else { climber };
+                let foot = if self.rig.is_hauled() { 0.0 } else { climber };
                 (foot + rope(self.section)).min(crotch)
             }
         }

@@ -143,6 +143,12 @@ const fn known(caution: Caution) -> &'static Known {
             sources: &[GEOMETRY],
             template: "Nothing in this rig holds you once the helper lets go. Before you leave the ground, something at the foot that grips the rope by itself must be in it.",
         },
+        Caution::NothingGrips => &Known {
+            id: "nothing-grips",
+            grave: true,
+            sources: &[GEOMETRY],
+            template: "Nothing in this rig holds you once your hands let go. Before you leave the ground, a hitch that grips the rope by itself must be in it.",
+        },
         Caution::HaulHard => &Known {
             id: "haul-hard",
             grave: true,

@@ -1,7 +1,7 @@
 //! A field's row as a form shows it.
 
-use super::error::{example, range};
 use super::record::records;
+use super::refusal::{example, range};
 use super::template::said;
 use crate::field::{Kind, Named, Row};
 use crate::quantity::{View, written};
@@ -25,7 +25,7 @@ records! {
         pub noun: &'static str,
         /// How to find the value.
         pub hint: &'static str,
-        /// `quantity` or `choice`.
+        /// `quantity`, `choice` or `text`.
         pub kind: &'static str,
         /// The symbol of the unit that a bare number gets.
         pub unit: Option<&'static str>,
@@ -62,6 +62,7 @@ pub fn row_line(row: &'static Row, view: View) -> RowLine {
             });
             ("quantity", likely, Some(range(limits, view)), None, Some(example(row, limits, view)))
         }
+        Kind::Text(form) => ("text", None, None, None, Some(form.example.to_owned())),
         Kind::Choice { options, likely } => {
             let lines = options.iter().map(ChoiceLine::from).collect();
             ("choice", likely.map(str::to_owned), None, Some(lines), None)

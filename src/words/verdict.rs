@@ -236,6 +236,7 @@ pub(super) fn assumed(rows: &[&Row], view: View) -> String {
             Kind::Choice { options, likely } => {
                 options.iter().find(|option| Some(option.id) == likely).map(|option| option.noun.to_owned())
             }
+            Kind::Text(_) => None,
             Kind::Quantity(limits) => limits.likely.map(|likely| written(likely.likely, limits.dimension, view)),
         };
         if let Some(value) = value {

@@ -136,6 +136,10 @@ fn nothing_typed_is_lost_from_what_is_told() {
 #[test]
 fn a_field_of_a_kind_these_tests_do_not_know_is_none() {
     for row in fields() {
-        assert!(matches!(row.kind, Kind::Quantity(_) | Kind::Choice { .. }), "{}: give it wrong values too", row.id);
+        assert!(
+            matches!(row.kind, Kind::Quantity(_) | Kind::Choice { .. } | Kind::Text(_)),
+            "{}: give it wrong values too",
+            row.id
+        );
     }
 }

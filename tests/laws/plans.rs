@@ -42,6 +42,16 @@ fn said_of(si: f64, dimension: Dimension, way: usize) -> Said {
     }
 }
 
+/// Rigs of people's own, in either form.
+const OWN_RIGS: &[&str] = &[
+    "tied tree, hitch upper, hitch climber, turn climber bearing-pulley, turn upper carabiner, hand climber",
+    "tied tree, backup climber, hitch climber\ntied upper, turn climber 0.85, turn upper 90 %, hand climber\ntied tree, hitch upper",
+    "tied.climber--turn.tree.ring--hand.climber--hitch.climber",
+    "TIED climber , turn tree 0,6,hitch upper, turn ground, turn upper, hand ground",
+    "tied tree, turn climber, turn tree, hand climber, helper ground 150 N",
+    "hand climber, knot climber 2 m, turn upper, turn climber, hitch climber, hitch upper, tied tree",
+];
+
 /// Something that the field takes.
 pub(crate) fn value(row: &'static Row) -> BoxedStrategy<Said> {
     match row.kind {
@@ -52,13 +62,15 @@ pub(crate) fn value(row: &'static Row) -> BoxedStrategy<Said> {
         Kind::Choice { options, .. } => (0..options.len())
             .prop_map(move |at| Said::Text(options.get(at).expect("in the list").id.to_owned()))
             .boxed(),
+        Kind::Text(_) => prop::sample::select(OWN_RIGS).prop_map(|text| Said::Text(text.to_owned())).boxed(),
         _ => unreachable!("a kind that these tests do not know"),
     }
 }
 
 /// Every field said or not, but those that are needed always. One's own test is said of the rig that can have it.
 pub(crate) fn plans() -> impl Strategy<Value = Plan> {
-    let needed = ["bodyMass", "climbHeight", "rig"];
+    // A rig that is somebody's own must be said.
+    let needed = ["bodyMass", "climbHeight", "rig", "ownRig"];
     let tested = ["testMass", "testPull"];
     let fields: Vec<BoxedStrategy<Option<(&'static str, Said)>>> = Question::CanIClimb
         .fields()

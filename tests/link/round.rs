@@ -11,11 +11,13 @@ use boughline::question::{Effort, Question};
 use proptest::prelude::*;
 use proptest::test_runner::Config;
 
-/// What a field comes to, to the last bit; a choice by its place.
-fn bits(row: &Row, draft: &Draft) -> Option<u64> {
-    Some(match row.reading(draft.get(row.id)?).ok()? {
-        Reading::Si(si) => si.to_bits(),
-        Reading::Choice(place) => place as u64,
+/// What a field comes to, to the last bit; a choice by its place, a text as links carry it.
+fn bits(row: &Row, draft: &Draft) -> Option<(u64, Option<String>)> {
+    let said = draft.get(row.id)?;
+    Some(match row.reading(said).ok()? {
+        Reading::Si(si) => (si.to_bits(), None),
+        Reading::Choice(place) => (place as u64, None),
+        Reading::Text(_) => (0, row.linked(said)),
     })
 }
 

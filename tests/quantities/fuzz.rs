@@ -138,8 +138,11 @@ fn holds_in(row: &Row, text: &str, view: View) {
     let said = Said::Text(text.to_owned());
     let refusal = match row.reading(&said) {
         Ok(reading) => {
+            if let Kind::Text(_) = row.kind {
+                return;
+            }
             let linked = row.linked(&said).expect("what can be read can be linked");
-            assert_eq!(row.reading(&Said::Text(linked.clone())), Ok(reading), "{linked:?}");
+            assert_eq!(row.reading(&Said::Text(linked.clone())), Ok(reading.clone()), "{linked:?}");
             let tidied = row.tidied(text, view.system);
             assert_eq!(row.reading(&Said::Text(tidied.clone())), Ok(reading), "{tidied:?}");
             return;
@@ -158,6 +161,7 @@ fn holds_in(row: &Row, text: &str, view: View) {
                 assert!(!by_field || row.reading(&Said::Text(way)).is_ok(), "{message:?} tells what is refused");
             }
         }
+        Kind::Text(_) => assert!(message.contains(". "), "{message:?} does not say what to do"),
         _ => assert!(message.contains("Choose one: "), "{message:?}"),
     }
 }

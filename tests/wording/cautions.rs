@@ -9,6 +9,7 @@ const TAIL: &str = "bodyMass=80kg&climbHeight=11m&rig=tail-3";
 
 const MOVING_ROPE: &str = "bodyMass=80kg&climbHeight=11m&rig=moving-rope";
 const HAULED: &str = "bodyMass=80kg&climbHeight=11m&rig=ground-5";
+const OWN: &str = "bodyMass=80kg&climbHeight=11m&rig=own";
 const HEAVY: &str = "bodyMass=150kg&climbHeight=11m&rig=tail-3";
 
 /// A plan, what is said on top of it, the caution it brings, whether
@@ -30,6 +31,7 @@ const ROWS: &[Row] = &[
     (TAIL, "upperTurn=carabiner", "sliding-turn", false, "A ring or carabiner eats nearly half of the pull at that turn, and wears the rope. A pulley there is the cheapest help.", TOLD_ALIKE),
     (MOVING_ROPE, "", "over-bark", false, "Bark eats half of the pull or more, wears the rope and hurts the tree. A ring or a pulley at the top is the usual way.", TOLD_ALIKE),
     (HAULED, "", "nothing-holds", true, "Nothing in this rig holds you once the helper lets go. Before you leave the ground, something at the foot that grips the rope by itself must be in it.", TOLD_ALIKE),
+    (OWN, "ownRig=tied.tree--hand.climber", "nothing-grips", true, "Nothing in this rig holds you once your hands let go. Before you leave the ground, a hitch that grips the rope by itself must be in it.", TOLD_ALIKE),
     (HAULED, "", "haul-hard", true, "With this much advantage one helper can break gear, or crush you under a limb. They must see or hear you, and stop at any resistance.", TOLD_ALIKE),
     (TAIL, "stature=1.7m&measuredPull=400N&trunk=unsteady", "trunk-reach", true, "The length of your pull is that of soldiers, whose trunk holds them. Measure the rope you pull in a stroke, sitting as you would climb.", TOLD_ALIKE),
     (TAIL, "age=85&sex=male", "past-survey", false, "The survey of grip counts everybody over 80 alike, so past that age the guess is too kind. Measure.", TOLD_ALIKE),

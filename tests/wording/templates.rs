@@ -7,7 +7,7 @@ use boughline::question::can_i_climb::{Answer, Decided, Inputs, Level, Missing, 
 use boughline::question::{Effort, all_fields};
 use boughline::words::{notice, report, row_line, source_line};
 
-const RIGS: &[&str] = &["hand-over-hand", "tail-3", "tail-5", "moving-rope", "ground-5"];
+const RIGS: &[&str] = &["hand-over-hand", "tail-3", "tail-5", "moving-rope", "ground-5", "own"];
 
 /// What is said on top of a rig.
 const MORE: &[&str] = &[
@@ -36,7 +36,8 @@ const MORE: &[&str] = &[
 
 fn answer(rig: &str, more: &str) -> Option<Answer> {
     let mass = if more.contains("bodyMass") { "" } else { "bodyMass=80kg&" };
-    let link = link::read(&format!("{mass}climbHeight=11m&rig={rig}&{more}"));
+    let own = "ownRig=tied.tree--turn.climber.ring--turn.tree--hand.climber--helper.ground.150N";
+    let link = link::read(&format!("{mass}climbHeight=11m&rig={rig}&{own}&{more}"));
     Inputs::of(&link.draft).ok().map(|inputs| ask(&inputs, Effort::samples(200)))
 }
 

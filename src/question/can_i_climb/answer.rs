@@ -68,6 +68,8 @@ pub enum Caution {
     OverBark,
     /// Nothing holds the climber once the helper lets go.
     NothingHolds,
+    /// Nothing holds the climber once their own hands let go.
+    NothingGrips,
     /// An advantage that can break gear and crush people.
     HaulHard,
     /// More than harnesses are tested with.
@@ -121,6 +123,8 @@ pub struct Answer {
     pub turn_efficiency: Option<f64>,
     /// The pull that one stroke takes.
     pub need: Spread,
+    /// What helpers beside the driving hand lift, where there are any.
+    pub helped: Option<Spread>,
     /// What the arms pull through a whole stroke: the climber's, or the helpers' again and again.
     pub arms: Option<Gate>,
     /// What the hands hold.

@@ -27,6 +27,7 @@ pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
     climbs.always(&mut answer.anchor, |climb| climb.anchor);
     answer.arms = climbs.gate(|climb| climb.arms, |climb| climb.arms_share);
     answer.grasp = climbs.gate(|climb| climb.hands, |climb| climb.hands_share);
+    climbs.maybe(&mut answer.helped, |climb| climb.helped);
     climbs.maybe(&mut answer.by_grip, |climb| climb.by_grip);
     climbs.maybe(&mut answer.by_norm, |climb| climb.by_norm);
     climbs.maybe(&mut answer.travel, |climb| climb.travel);
@@ -70,6 +71,7 @@ fn said(plan: &Plan, effort: Effort) -> Answer {
         ideal: reeved.motion.rope_per_rise.map_or(1.0, Fraction::in_f64),
         turn_efficiency: reeved.tested.as_ref().map(|losses| mean(&losses.turns)),
         need: unknown,
+        helped: None,
         arms: None,
         grasp: None,
         evidence: plan.evidence().filter(|_| !hauled),
@@ -181,7 +183,8 @@ fn cautions(plan: &Plan, answer: &Answer) -> Vec<Caution> {
     when(true, Caution::Arithmetic);
     when(true, Caution::OnePullOnly);
     let over_weight = plan.measured.is_some_and(|measured| measured.pull > plan.body_mass.weight());
-    when(!is_held(&answer.rig), Caution::NothingHolds);
+    let let_go = if answer.hauled { Caution::NothingHolds } else { Caution::NothingGrips };
+    when(!is_held(&answer.rig), let_go);
     let by_stature = answer.travel.is_some() && !answer.travel_is_own;
     when(by_stature && plan.trunk != Trunk::Steady, Caution::TrunkReach);
     // From a 5:1 up (judged).

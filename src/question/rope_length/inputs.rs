@@ -6,7 +6,7 @@ use crate::field::{Kind, Row};
 use crate::quantity::Quantity;
 use crate::question::Question;
 use crate::question::fields::reader;
-use crate::reeving::{Backup, RIG, Rig, RigName};
+use crate::reeving::{Backup, OWN_RIG, RIG, Rig, RigName};
 use crate::rope::{
     ANCHOR, ANCHOR_KNOT, Anchor, BASE_TIE, CROTCH_HEIGHT, HITCH_HEIGHT, OVER_CROTCH, ROPE_SPARE, ROPE_TAIL, Sizes,
     is_anchored,
@@ -71,7 +71,18 @@ impl Inputs {
 }
 
 fn rig(reader: &mut Reader<'_>) -> Option<Rig> {
+    let own = reader.maybe(&OWN_RIG);
     let name = if reader.says(&RIG.row) { reader.maybe(&RIG)? } else { RigName::HandOverHand };
+    if name == RigName::Own {
+        if !reader.says(&OWN_RIG.row) {
+            reader.note(Error::of(OWN_RIG.row.id, Reason::Needed));
+        }
+        let from_tree = own?.from_tree();
+        if from_tree.is_none() {
+            reader.note(Error::of(OWN_RIG.row.id, Reason::NoCrotch));
+        }
+        return from_tree;
+    }
     // A backup takes no rope between the bodies.
     let made = name.rig(Backup::None);
     if made.is_err() {

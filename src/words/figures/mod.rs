@@ -55,7 +55,14 @@ impl Rows<'_> {
         let noun = if answer.hauled { "pull the haul takes" } else { "pull one stroke takes" };
         self.add("pullNeeded", noun, &answer.need, "{N}", sources);
         let numbers = [&answer.weight, &answer.advantage, &answer.need];
-        self.line("weight ÷ real advantage = {N} ÷ {2} = {N}", &numbers, &[]);
+        match &answer.helped {
+            None => self.line("weight ÷ real advantage = {N} ÷ {2} = {N}", &numbers, &[]),
+            Some(helped) => self.line(
+                "(weight − what helpers lift) ÷ real advantage = ({N} − {N}) ÷ {2} = {N}, and never less than nothing",
+                &[&answer.weight, helped, &answer.advantage, &answer.need],
+                &[],
+            ),
+        }
     }
 
     /// Whether every turn's share is the climber's own figure.

@@ -51,6 +51,10 @@ impl Rows<'_> {
     fn lifting(&mut self) {
         let answer = self.answer;
         let climber = answer.rig.body(BodyKind::Climber);
+        if answer.helped.is_some() {
+            self.line("What one unit of pull at the hand lifts; helpers lift beside it.", &[], &[]);
+            return;
+        }
         let mut lifting = Vec::new();
         for (rope, tensions) in answer.rig.ropes().iter().zip(&answer.tensions) {
             let mut from = None;

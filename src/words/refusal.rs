@@ -1,0 +1,91 @@
+//! Why what was said is no value of a field, in words, and what would be taken.
+
+use super::misread::misread_words;
+use super::phrase::short;
+use super::template::worded;
+use crate::field::{Kind, Limits, Named, Refusal, Row};
+use crate::quantity::{Dimension, View, plain, si_unit, written};
+
+/// Why it is no value, in a sentence or two.
+pub(super) fn refused(name: &str, refusal: &Refusal, row: Option<&Row>, view: View) -> String {
+    let wrong = match refusal {
+        Refusal::Empty => " is empty, and empty is not nought.".to_owned(),
+        Refusal::WrongType { said } => worded(" cannot be {}.", &[said]),
+        Refusal::NotFinite => " must be an ordinary number.".to_owned(),
+        Refusal::Misread { said, misread } => {
+            let (what, done) = misread_words(said, misread, row, view);
+            if done {
+                return worded("{}: {}", &[name, &what]);
+            }
+            worded(": {}", &[&what])
+        }
+        Refusal::OutOfRange { said, si, suggestion } => {
+            let Some(Kind::Quantity(limits)) = row.map(|row| row.kind) else {
+                return worded("{} is out of range.", &[name]);
+            };
+            let said = said.clone().unwrap_or_else(|| number_said(*si, limits.dimension, view));
+            let meant = suggestion.as_ref().map_or_else(String::new, |other| worded(" Did you mean {}?", &[other]));
+            return worded("{}: {} is outside {}.{}", &[name, &said, &range(limits, view), &meant]);
+        }
+        // Where it goes wrong is told by whoever knows the form.
+        Refusal::Miswritten { .. } => return worded("{} cannot be read.", &[name]),
+        Refusal::UnknownChoice { said, options } => {
+            return worded("{} cannot be “{}”. {}", &[name, said, &one_of(options, true)]);
+        }
+    };
+    worded("{}{} {}", &[name, &wrong, &wanted(row, view)])
+}
+
+/// A number that a program said, in the SI unit that it stands for.
+fn number_said(si: f64, dimension: Dimension, view: View) -> String {
+    let number = short(si, view);
+    match si_unit(dimension) {
+        Some(unit) => worded("{} {}", &[&number, unit.symbol]),
+        None => number,
+    }
+}
+
+/// What would be taken.
+pub(super) fn wanted(row: Option<&Row>, view: View) -> String {
+    match row.map(|row| (row, row.kind)) {
+        Some((row, Kind::Quantity(limits))) => worded("Write it like “{}”.", &[&example(row, limits, view)]),
+        Some((_, Kind::Choice { options, .. })) => one_of(options, false),
+        Some((_, Kind::Text(form))) => worded("Write it like “{}”.", &[form.example]),
+        None => String::new(),
+    }
+}
+
+/// The most options that a sentence names for somebody who has them in a list beside it.
+const NAMED: usize = 6;
+
+/// The options, by what people call them; for somebody who writes ids, with their ids.
+fn one_of(options: &[Named], with_ids: bool) -> String {
+    let mut text = "Choose one".to_owned();
+    let mut before = ": ";
+    let shown = if with_ids || options.len() <= NAMED { options.len() } else { 2 };
+    for option in options.iter().take(shown) {
+        text.push_str(before);
+        text.push_str(option.noun);
+        if with_ids {
+            text.push_str(" (");
+            text.push_str(option.id);
+            text.push(')');
+        }
+        before = "; ";
+    }
+    text.push_str(if shown < options.len() { "; or another of the list." } else { "." });
+    text
+}
+
+/// A value of the field, in its own unit.
+pub(super) fn example(row: &Row, limits: Limits, view: View) -> String {
+    match row.bare_unit(view.system) {
+        Some(unit) => worded("{} {}", &[&plain(unit.count(limits.example).round().max(1.0), 0, view), unit.symbol]),
+        None => written(limits.example, limits.dimension, view),
+    }
+}
+
+pub(super) fn range(limits: Limits, view: View) -> String {
+    let end = |si: f64| written(si, limits.dimension, view);
+    worded("{} to {}", &[&end(limits.least), &end(limits.most)])
+}
