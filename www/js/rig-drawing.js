@@ -106,16 +106,16 @@ function joins(layout) {
   }).filter(Boolean);
 }
 
-/** The drawing as an SVG element, named and described in words. */
-export function rigDrawing(drawing, title) {
+/** The drawing as an SVG element, named and described in words; `name` tells it from others on the page. */
+export function rigDrawing(drawing, title, name = "rig") {
   const layout = rigLayout(drawing);
   const stops = layout.ropes.flatMap((rope) => rope.stops);
   return svg("svg", {
     viewBox: `0 0 ${layout.width} ${layout.height}`, role: "img",
-    "aria-labelledby": "rig-title", "aria-describedby": "rig-words", class: "drawn rig-drawing",
+    "aria-labelledby": `${name}-title`, "aria-describedby": `${name}-words`, class: "drawn rig-drawing",
   },
-    svg("title", { id: "rig-title" }, title),
-    svg("desc", { id: "rig-words" }, drawing.text),
+    svg("title", { id: `${name}-title` }, title),
+    svg("desc", { id: `${name}-words` }, drawing.text),
     ...layout.levels.map((level) => body(level, layout)),
     ...joins(layout),
     ...seated(layout),

@@ -1,0 +1,37 @@
+import { effortText } from "./can-i-climb.js";
+import { lineChart } from "./chart.js";
+import { setText } from "./element.js";
+import { feasibilityMap } from "./feasibility-map.js";
+import { showMissing } from "./missing.js";
+import { showRigs, sideBySide } from "./rig-list.js";
+
+// What only the answer to "Which advantage?" has: the rigs, the chart, the map.
+
+const at = (id) => document.getElementById(id);
+
+/** The letter of each rig, the same in list, chart and map. */
+export function lettersOf({ rigs }) {
+  return new Map(rigs.map(({ id, letter }) => [id, letter]));
+}
+
+/** What stands below the form on a phone. */
+export function glanceText({ rigs }) {
+  const least = rigs.find((rig) => rig.least);
+  return least ? `Least kit that works: ${least.noun}` : "No rig here works yet";
+}
+
+export const advantageAnswer = {
+  show(answer, fields) {
+    const letters = lettersOf(answer.map);
+    showMissing(answer.missing, fields);
+    showRigs(at("rigs"), answer, letters);
+    setText(at("effort"), effortText(answer.effort));
+    at("side-by-side").replaceChildren(sideBySide(answer.rigs, letters));
+    setText(at("chart-title"), answer.chart.noun);
+    at("chart").replaceChildren(...lineChart(answer.chart, letters));
+    setText(at("map-title"), answer.map.noun);
+    at("map").replaceChildren(...feasibilityMap(answer.map, answer.first));
+  },
+  glance: glanceText,
+  status: ({ first }) => first,
+};

@@ -1,0 +1,106 @@
+import { element, setText } from "./element.js";
+import { rigDrawing } from "./rig-drawing.js";
+import { rigLayout } from "./rig-layout.js";
+import { strandTable } from "./rig-tables.js";
+import { SHAPES } from "./shapes.js";
+import { table } from "./table.js";
+
+// The rigs in their order. What somebody opened stays open while numbers change.
+
+/** What is said of how a rig stands: a word, and the shape beside it. */
+export const STANDINGS = {
+  works: { word: "comes off", shape: "within-reach" },
+  "at-limit": { word: "at your limit", shape: "at-limit" },
+  out: { word: "out of reach", shape: "out-of-reach" },
+  unknown: { word: "strength not known", shape: "none" },
+};
+
+/** The text of a figure of a rig, with its range if it has one; a dash where it is not known. */
+export function told({ figures }, id, ranged = false) {
+  const figure = figures.find((one) => one.id === id);
+  if (!figure) return "–";
+  return ranged && figure.range ? `${figure.text} (${figure.range})` : figure.text;
+}
+
+const shape = (id) => {
+  const drawn = document.createElementNS("http://www.w3.org/2000/svg", "svg");
+  for (const [key, value] of [["class", "shape"], ["viewBox", "0 0 16 16"], ["aria-hidden", "true"], ["focusable", "false"]]) drawn.setAttribute(key, value);
+  const path = document.createElementNS("http://www.w3.org/2000/svg", "path");
+  path.setAttribute("d", SHAPES[id]);
+  drawn.append(path);
+  return drawn;
+};
+
+function block(id) {
+  return element("li", { class: "rig", "data-rig": id },
+    element("details", {},
+      element("summary", {},
+        element("span", { class: "letter" }), " ",
+        element("span", { class: "noun" }), " ",
+        element("span", { class: "value" }), " ",
+        element("span", { class: "standing" })),
+      element("p", { class: "mark" }),
+      element("p", { class: "why-rig" }),
+      element("p", { class: "gear" }),
+      element("p", {}, element("a", { class: "take" }, "See the climb on this rig")),
+      element("div", { class: "beside" }, element("div", { class: "drawing" }), element("div", { class: "tables" }))));
+}
+
+/** What marks a rig among the others, in words; "" where nothing does. */
+export function marksOf({ least, chosen, hauled }) {
+  return [least && "the least kit that works", chosen && "the one you chose", hauled && "takes a helper on the ground"]
+    .filter(Boolean).join("; ");
+}
+
+function fill(node, rig, answer, letter) {
+  const part = (name) => node.querySelector(`.${name}`);
+  const { word, shape: its } = STANDINGS[rig.standing];
+  setText(part("letter"), letter);
+  setText(part("noun"), rig.noun);
+  setText(part("value"), told(rig, "pullNeeded"));
+  part("standing").replaceChildren(shape(its), ` ${word}`);
+  node.dataset.standing = rig.standing;
+  node.classList.toggle("least", rig.least);
+  const marks = marksOf(rig);
+  setText(part("mark"), marks === "" ? "" : `◆ ${marks}`);
+  part("mark").hidden = marks === "";
+  setText(part("why-rig"), rig.first);
+  setText(part("gear"), rig.gear.length === 0 ? "Takes nothing beyond rope, harness and hitch." : `Takes, beyond rope, harness and hitch: ${rig.gear.join(", ")}.`);
+  part("take").setAttribute("href", `index.html#${answer.links[rig.id]}`);
+  const facts = rig.figures.map((figure) => [figure.noun, figure.text, figure.range ?? "–"]);
+  const { dense } = rigLayout(rig.drawing);
+  part("drawing").replaceChildren(rigDrawing(rig.drawing, `${rig.noun}, and the pull in each strand`, `rig-${rig.id}`));
+  part("tables").replaceChildren(table(`In numbers: ${rig.noun}`, ["Figure", "Likely", "Range"], facts), strandTable(rig.drawing, dense));
+}
+
+/** Shows the rigs of an answer in their order. */
+export function showRigs(list, answer, letters) {
+  const old = new Map([...list.children].map((node) => [node.dataset.rig, node]));
+  const nodes = answer.rigs.map((rig) => {
+    const node = old.get(rig.id) ?? block(rig.id);
+    fill(node, rig, answer, letters.get(rig.id) ?? "");
+    return node;
+  });
+  const same = nodes.length === list.children.length && nodes.every((node, i) => list.children[i] === node);
+  if (!same) list.replaceChildren(...nodes);
+}
+
+/** One table of all rigs. */
+export function sideBySide(rigs, letters) {
+  const heads = ["Rig", "One pull", "Pull, range", "Of your arms", "Of your hands", "Advantage (range)", "Without loss", "Gain a stroke", "Strokes", "Pulling time", "Rope through hands", "Extra gear", "Verdict"];
+  return table("Every rig, in the same order", heads, rigs.map((rig) => [
+    [letters.get(rig.id), rig.noun].filter(Boolean).join(" "),
+    told(rig, "pullNeeded"),
+    rig.figures.find(({ id }) => id === "pullNeeded")?.range ?? "–",
+    rig.hauled ? "–" : told(rig, "armShare"),
+    told(rig, "handShare"),
+    told(rig, "realAdvantage", true),
+    told(rig, "idealAdvantage"),
+    told(rig, "gain"),
+    told(rig, "strokes"),
+    told(rig, "workingTime"),
+    told(rig, "ropeHandled"),
+    rig.gear.join(", ") || "none",
+    STANDINGS[rig.standing].word,
+  ]));
+}
