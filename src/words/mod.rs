@@ -24,10 +24,11 @@ mod verdict;
 pub use can_i_climb::report;
 pub use error::{error_lines, message};
 pub use notice::notice;
+pub use own_rig::rig_rows;
 pub(crate) use record::{IsPlain, Plain};
 pub use report::{
-    CautionLine, Drawing, DrawnRope, DrawnStop, ErrorLine, Figure, Level, PartLine, Report, RopeReport, RopeState,
-    SourceLine, Strand, Tension, VerdictLine, WorkDone,
+    CautionLine, Drawing, DrawnRope, DrawnStop, ErrorLine, Figure, Level, PartLine, Report, RigRow, RopeReport,
+    RopeState, SourceLine, Strand, Tension, VerdictLine, WorkDone,
 };
 pub use rope_length::rope_report;
 pub use row::{ChoiceLine, RowLine, row_line};

@@ -1,11 +1,26 @@
 //! What is wrong with somebody's own rig, in words that point at theirs.
 
+use super::RigRow;
 use super::refusal::{refused, wanted};
 use super::template::{said, worded};
 use crate::field::Spread;
 use crate::quantity::{View, joined};
 use crate::reeving::Fault;
 use crate::reeving::notation::{Mistake, OwnRig, OwnRope, Place, Wrong, read};
+
+/// Somebody's own rig as rows of words, a list for each rope.
+#[must_use]
+pub fn rig_rows(own: &OwnRig) -> Vec<Vec<RigRow>> {
+    let mut ropes = Vec::new();
+    for rope in &own.ropes {
+        let mut rows = Vec::new();
+        for stop in &rope.stops {
+            rows.push(RigRow { does: stop.does.named().id, on: stop.on.named().id, with: stop.with.clone() });
+        }
+        ropes.push(rows);
+    }
+    ropes
+}
 
 /// What is wrong with the text, in a sentence or two.
 pub(super) fn mistake_words(mistake: &Mistake, view: View) -> String {
