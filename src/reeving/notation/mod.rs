@@ -90,6 +90,8 @@ pub fn tidy(text: &str, system: System) -> String {
         for stop in ropes.iter_mut().flat_map(|rope| &mut rope.stops) {
             if let Some(amount) = stop.amount() {
                 stop.with = amount.tidied(&stop.with, system);
+            } else if let Some(kind) = stop.kind() {
+                kind.named().id.clone_into(&mut stop.with);
             }
         }
         ropes
