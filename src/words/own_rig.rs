@@ -132,9 +132,16 @@ fn line(own: &OwnRig, rope: usize) -> Spread {
 
 /// The word for a body.
 fn place(own: &OwnRig, body: usize) -> &'static str {
-    let mut places = Place::ALL.to_vec();
-    places.retain(|place| own.ropes.iter().flat_map(|rope| &rope.stops).any(|stop| stop.on == *place));
-    places.get(body).map_or("", |place| place.named().id)
+    let mut before = 0;
+    for place in Place::ALL {
+        if own.ropes.iter().flat_map(|rope| &rope.stops).any(|stop| stop.on == *place) {
+            if before == body {
+                return place.named().id;
+            }
+            before += 1;
+        }
+    }
+    ""
 }
 
 /// Between which stops a strand is.

@@ -7,6 +7,7 @@ use super::{Mistake, Wrong, written};
 use crate::field::{Reading, Said, Value};
 use crate::gear::TurnKind;
 use crate::quantity::{Length, Quantity, Ratio, joined};
+use std::sync::Arc;
 
 /// What a turn of somebody's own rig is.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -21,31 +22,13 @@ pub struct OwnTurn {
 #[derive(Debug, Clone, PartialEq)]
 pub struct OwnRig {
     /// The rig.
-    pub rig: Rig,
+    pub rig: Arc<Rig>,
     /// What it was said in, with the kinds of turns of which nothing was said.
     pub ropes: Vec<OwnRope>,
     /// Its turns, in the order they are numbered.
     pub turns: Vec<OwnTurn>,
     /// What its helpers pull, in newtons, in the order they are numbered.
     pub help: Vec<f64>,
-}
-
-impl OwnRig {
-    /// The rig with the rope first that passes the tree, and that turned round where its end is tied there; none where no
-    /// rope passes the tree.
-    #[must_use]
-    pub fn from_tree(&self) -> Option<Rig> {
-        let tree = self.rig.body(BodyKind::Tree)?;
-        let mut rig = self.rig.clone();
-        let at = rig.ropes.iter().position(|rope| rope.stops.iter().any(|stop| stop.body == Some(tree)))?;
-        rig.ropes.swap(0, at);
-        if let Some(first) = rig.ropes.first_mut()
-            && first.stops.last().is_some_and(|last| last.body == Some(tree))
-        {
-            first.stops.reverse();
-        }
-        Rig::new(rig.bodies, rig.ropes).ok()
-    }
 }
 
 impl Value for OwnRig {
@@ -106,7 +89,7 @@ pub(super) fn rig_of(mut ropes: Vec<OwnRope>) -> Result<OwnRig, Mistake> {
     match Rig::new(bodies, made) {
         Ok(mut rig) => {
             name_turns(&mut rig);
-            Ok(OwnRig { rig, ropes, turns: own.turns, help: own.help })
+            Ok(OwnRig { rig: Arc::new(rig), ropes, turns: own.turns, help: own.help })
         }
         Err(Fault::TooLarge) => Err(whole(Wrong::TooLarge)),
         // Everything else has been looked at.

@@ -86,18 +86,14 @@ pub fn canonical(text: &str) -> Option<String> {
 /// ```
 #[must_use]
 pub fn tidy(text: &str, system: System) -> String {
-    let tidied = said(text).ok().map(|mut ropes| {
-        for stop in ropes.iter_mut().flat_map(|rope| &mut rope.stops) {
-            if let Some(amount) = stop.amount() {
-                stop.with = amount.tidied(&stop.with, system);
-            } else if let Some(kind) = stop.kind() {
-                kind.named().id.clone_into(&mut stop.with);
-            }
+    let Ok(mut ropes) = said(text) else { return text.to_owned() };
+    for stop in ropes.iter_mut().flat_map(|rope| &mut rope.stops) {
+        if let Some(amount) = stop.amount() {
+            stop.with = amount.tidied(&stop.with, system);
+        } else if let Some(kind) = stop.kind() {
+            kind.named().id.clone_into(&mut stop.with);
         }
-        ropes
-    });
-    match tidied {
-        Some(ropes) if rig_of(ropes.clone()).is_ok() => written(&ropes),
-        _ => text.to_owned(),
     }
+    let tidied = written(&ropes);
+    if rig_of(ropes).is_ok() { tidied } else { text.to_owned() }
 }
