@@ -39,10 +39,14 @@ pub(super) fn climbing_rope(rig: &Rig) -> Vec<&Stop> {
         }
         stops.clear();
     }
-    if on_tree(stops.last()) && !on_tree(stops.first()) {
-        stops.reverse();
+    if on_tree(stops.first()) || !on_tree(stops.last()) {
+        return stops;
     }
-    stops
+    let mut turned = Vec::new();
+    while let Some(stop) = stops.pop() {
+        turned.push(stop);
+    }
+    turned
 }
 
 /// Whether the climbing rope of a rig ends at the tree, and so needs an anchor; others run over the crotch.

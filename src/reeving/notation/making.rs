@@ -77,10 +77,10 @@ pub(super) fn rig_of(mut ropes: Vec<OwnRope>) -> Result<OwnRig, Mistake> {
     }
     let mut bodies = Vec::new();
     let mut kinds: &[BodyKind] = &[BodyKind::Tree, UPPER, UPPER, UPPER, UPPER, BodyKind::Climber, BodyKind::Ground];
-    for (place, named) in Place::OPTIONS.iter().zip(named) {
+    for (place, named) in Place::OPTIONS.iter().zip(&named) {
         if let Some((kind, rest)) = kinds.split_first() {
             kinds = rest;
-            if named {
+            if *named {
                 bodies.push(Body::new(*kind, if *kind == BodyKind::Tree { "crotch" } else { place.noun }));
             }
         }
