@@ -122,6 +122,82 @@ export interface CanIClimb {
   effort: { samples: number; more: boolean };
 }
 
+/** An axis of a chart, in the shown unit. */
+export interface Axis {
+  noun: string;
+  unit: string;
+  least: number;
+  most: number;
+}
+
+/** A chart, in the shown units: lines over bands (what somebody has) and marks (limits). */
+export interface Chart {
+  noun: string;
+  /** What it shows, in words. */
+  text: string;
+  x: Axis;
+  y: Axis;
+  lines: { id: string; noun: string; points: { x: number; y: number }[] }[];
+  bands: { noun: string; low: number; high: number }[];
+  marks: { noun: string; y: number }[];
+  /** Where this person stands, across. */
+  you: number | null;
+}
+
+/** A rig beside the others. */
+export interface RigLine {
+  id: string;
+  noun: string;
+  /** Whether a helper on the ground pulls. */
+  hauled: boolean;
+  /** Whether it is the rig that was said. */
+  chosen: boolean;
+  /** How often one pull comes off, whatever else the plan lacks. */
+  standing: "works" | "at-limit" | "out" | "unknown";
+  verdict: { id: "within-reach" | "at-limit" | "out-of-reach" | "none"; text: string };
+  /** What decides it. */
+  first: string;
+  /** Whether it is the least kit that works without a helper; true of one at most. */
+  least: boolean;
+  figures: Figure[];
+  /** What it takes beyond rope, harness and the hitch that holds the climber. */
+  gear: string[];
+  drawing: Drawing;
+}
+
+/** The answer to "Which advantage?" */
+export interface Advantage {
+  /** Which rig is the least that works. */
+  first: string;
+  /** What a lesser one lacks, or what it would take. */
+  second: string;
+  assumed: string;
+  missing: FieldError[];
+  /** What is the same on every rig. */
+  figures: Figure[];
+  chart: Chart;
+  /** In the order of what this person can do with least kit. */
+  rigs: RigLine[];
+  cautions: Caution[];
+  sources: Source[];
+  effort: { samples: number; more: boolean };
+}
+
+/** The least rig that works, at likely values, for every weight and pull. */
+export interface FeasibilityMap {
+  noun: string;
+  text: string;
+  /** The middles of the first and the last column. */
+  x: Axis;
+  /** The middles of the first and the last row. */
+  y: Axis;
+  /** The least kit first. */
+  rigs: { id: string; noun: string; letter: string }[];
+  /** From the weakest pull up, a letter a column: a rig's, or `.` where none works. */
+  rows: string[];
+  you: { x: number; y: number; text: string } | null;
+}
+
 /** What a rope must do for, and the rope that takes. */
 export interface RopeState {
   id: "set" | "start" | "top" | "down" | "retrieve";
@@ -194,6 +270,10 @@ export interface Link {
 
 /** Can I climb this? `effort` is the number of sampled climbs, 50 to 4000; 4000 unless said. */
 export function canIClimb(draft: Draft, view?: View | null, effort?: number | null): Reply<CanIClimb>;
+/** Which advantage? `effort` as for `canIClimb`. */
+export function advantage(draft: Draft, view?: View | null, effort?: number | null): Reply<Advantage>;
+/** The least rig for every weight and pull: 2 to 200 columns (60 unless said) and rows (40). */
+export function feasibilityMap(draft: Draft, view?: View | null, columns?: number | null, rows?: number | null): Reply<FeasibilityMap>;
 /** How much rope? */
 export function ropeLength(draft: Draft, view?: View | null): Reply<RopeLength>;
 /** Every field, in the order people are asked. */

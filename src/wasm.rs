@@ -5,7 +5,7 @@ use crate::error::{Error, Reason};
 use crate::field::{Said, Value};
 use crate::link;
 use crate::quantity::{Decimal, System, View};
-use crate::question::{Effort, Question, all_fields, can_i_climb, field, rope_length};
+use crate::question::{Effort, Question, advantage, all_fields, can_i_climb, field, rope_length};
 use crate::reeving::{OWN_RIG, OwnRig};
 use crate::words::{self, ErrorLine, IsPlain, Plain};
 use js_sys::{Array, Reflect};
@@ -27,6 +27,27 @@ pub fn can_i_climb(draft: &JsValue, view: &JsValue, effort: &JsValue) -> JsValue
     reply(draft, view, &|draft, view| {
         let inputs = can_i_climb::Inputs::of(draft)?;
         Ok(words::report(&can_i_climb::ask(&inputs, effort_of(effort)), view).plain())
+    })
+}
+
+/// Which advantage? See `advantage::ask`.
+#[wasm_bindgen(skip_typescript)]
+#[must_use]
+pub fn advantage(draft: &JsValue, view: &JsValue, effort: &JsValue) -> JsValue {
+    reply(draft, view, &|draft, view| {
+        let inputs = advantage::Inputs::of(draft)?;
+        Ok(words::advantage_report(&advantage::ask(&inputs, effort_of(effort)), view).plain())
+    })
+}
+
+/// The least rig that works for every weight and pull. See `advantage::map`.
+#[wasm_bindgen(js_name = feasibilityMap, skip_typescript)]
+#[must_use]
+pub fn feasibility_map(draft: &JsValue, view: &JsValue, columns: &JsValue, rows: &JsValue) -> JsValue {
+    let count = |value: &JsValue, usual: f64| value.as_f64().unwrap_or(usual) as usize;
+    reply(draft, view, &|draft, view| {
+        let inputs = advantage::Inputs::of(draft)?;
+        Ok(words::map_report(&advantage::map(&inputs, count(columns, 60.0), count(rows, 40.0)), view).plain())
     })
 }
 

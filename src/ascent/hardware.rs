@@ -5,6 +5,7 @@ use super::reeved::{Reeved, TurnFact, draw, fields, places, slides};
 use crate::draft::Reader;
 use crate::error::{Error, Reason};
 use crate::field::Spread;
+use crate::float;
 use crate::gear::{TurnFields, kept_by};
 use crate::hitch::HITCH_DRAG;
 use crate::quantity::{Force, Length, Mass, Quantity, Ratio};
@@ -69,9 +70,57 @@ impl Hardware {
     }
 }
 
+/// The rig that must be said.
 pub(crate) fn reeved(reader: &mut Reader<'_>) -> Option<Reeved> {
     let name = reader.need(&RIG);
     let hardware = Hardware::read(reader);
+    said(reader, &hardware, name)
+}
+
+/// Every rig of the catalogue with the parts that were said, and one's own where it is written down; and which was
+/// said, if any. One's own test was made on that one, and its power counts for the turns of all.
+pub(crate) fn every_rig(reader: &mut Reader<'_>) -> (Option<RigName>, Vec<Reeved>) {
+    let tested = reader.says(&TEST_MASS.row) || reader.says(&TEST_PULL.row);
+    let name = if tested { reader.need(&RIG) } else { reader.maybe(&RIG) };
+    let hardware = Hardware::read(reader);
+    let chosen = if name.is_some() { said(reader, &hardware, name) } else { None };
+    let power = chosen.as_ref().and_then(power);
+    let mut rigs = Vec::new();
+    for each in RigName::ALL {
+        match (&chosen, hardware.rig(*each)) {
+            (Some(chosen), _) if chosen.name == *each => rigs.push(chosen.clone()),
+            (_, Some(mut rig)) => {
+                rig.tested = power.map(|power| scaled(&rig, power));
+                rigs.push(rig);
+            }
+            _ => {}
+        }
+    }
+    (name, rigs)
+}
+
+/// The power that one's own test raises every turn's share to.
+fn power(tested: &Reeved) -> Option<f64> {
+    for (turn, kept) in tested.turns.iter().zip(&tested.tested.as_ref()?.turns) {
+        let usual = turn.kept.likely;
+        if usual < 1.0 && *kept < 1.0 {
+            return Some(float::ln(*kept) / float::ln(usual));
+        }
+    }
+    None
+}
+
+/// The losses of a rig whose turns are as one's own test found those of another; its drag is in them.
+fn scaled(rig: &Reeved, power: f64) -> Losses {
+    let mut losses = Losses::none(&rig.rig);
+    for (kept, turn) in losses.turns.iter_mut().zip(&rig.turns) {
+        *kept = float::exp(power * float::ln(turn.kept.likely));
+    }
+    losses
+}
+
+/// The rig of a name with these parts, and its losses by one's own test.
+fn said(reader: &mut Reader<'_>, hardware: &Hardware, name: Option<RigName>) -> Option<Reeved> {
     let test = (reader.maybe(&TEST_MASS), reader.maybe(&TEST_PULL));
     if reader.says(&TEST_MASS.row) != reader.says(&TEST_PULL.row) {
         reader.note(of_the_test(Reason::HalfATest));

@@ -2,6 +2,8 @@
 //!
 //! What several questions reckon with stands here, below them.
 
+mod answer;
+mod ask;
 mod climb;
 mod climbs;
 mod evidence;
@@ -13,18 +15,18 @@ mod plan;
 mod reeved;
 mod verdict;
 
+pub use answer::{Answer, Caution, Missing};
+pub(crate) use ask::answer;
 pub use climb::CLIMBING_PEAK;
 pub(crate) use climb::{Climb, Planned, UNKNOWN, hands_at_it};
 pub(crate) use climbs::Climbs;
 pub use climbs::Gate;
 pub use evidence::Evidence;
-#[expect(unused_imports, reason = "for the next question")]
-pub(crate) use hardware::Hardware;
+pub(crate) use hardware::every_rig;
 pub use height::CLIMB_HEIGHT;
 pub use part::PartFact;
 pub(crate) use part::parts;
-pub(crate) use plan::Plan;
-#[expect(unused_imports, reason = "for the next question")]
+pub(crate) use plan::{Plan, assumed};
 pub(crate) use reeved::Reeved;
 pub use reeved::TurnFact;
 pub use verdict::{AT_LEAST_WITHIN, Decided, Level, UNDER_IS_OUT, Verdict};

@@ -64,9 +64,14 @@ impl Plan {
 
     /// The plan that was said; none where something is wrong, which is noted.
     pub(crate) fn read(reader: &mut Reader<'_>) -> Option<Self> {
+        let rig = reeved(reader);
+        Self::on(reader, rig)
+    }
+
+    /// The plan that was said, on a rig.
+    pub(crate) fn on(reader: &mut Reader<'_>, rig: Option<Reeved>) -> Option<Self> {
         let body_mass = reader.need(&BODY_MASS);
         let height = reader.need(&CLIMB_HEIGHT);
-        let rig = reeved(reader);
         let kit_mass = reader.spread(&KIT_MASS);
         let pull = reader.maybe(&MEASURED_PULL);
         let (taken, arms, held) = (reader.chosen(&PULL_TAKEN), reader.chosen(&PULL_ARMS), reader.chosen(&PULL_HELD));
@@ -121,7 +126,7 @@ impl Plan {
 }
 
 /// The fields that have their defaults, of those that matter to this rig and this evidence.
-fn assumed(reader: &Reader<'_>, rig: Option<&Reeved>) -> Vec<&'static Row> {
+pub(crate) fn assumed(reader: &Reader<'_>, rig: Option<&Reeved>) -> Vec<&'static Row> {
     const HANDS: &[&Row] = &[&TRUNK.row, &HOLD.row, &GLOVES.row, &SETBACK.row];
     const PULL: &[&Row] = &[&PULL_TAKEN.row, &PULL_ARMS.row, &PULL_HELD.row];
     let mut assumed = Vec::new();

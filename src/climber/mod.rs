@@ -2,6 +2,7 @@
 
 mod arms;
 mod body;
+mod endurance;
 mod gloves;
 mod grip;
 mod helper;
@@ -15,6 +16,7 @@ mod trunk;
 
 pub use arms::Arms;
 pub use body::{BODY_MASS, KIT_MASS, STATURE};
+pub use endurance::Tiring;
 pub use gloves::{GLOVES, Gloves};
 pub use grip::{GRIP_LEFT, GRIP_RIGHT, Grip, OTHER_HAND};
 pub use helper::HELPER_PULL;

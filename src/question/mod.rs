@@ -1,5 +1,6 @@
 //! The questions: each a file with its inputs, its answer, and one pure function from one to the other.
 
+pub mod advantage;
 pub mod can_i_climb;
 mod fields;
 pub mod rope_length;
@@ -17,19 +18,22 @@ use crate::field::Row;
 pub enum Question {
     /// Can I climb this?
     CanIClimb,
+    /// Which advantage?
+    Advantage,
     /// How much rope?
     RopeLength,
 }
 
 impl Question {
     /// Every question.
-    pub const ALL: &[Self] = &[Self::CanIClimb, Self::RopeLength];
+    pub const ALL: &[Self] = &[Self::CanIClimb, Self::Advantage, Self::RopeLength];
 
     /// Its id, which never changes.
     #[must_use]
     pub const fn id(self) -> &'static str {
         match self {
             Self::CanIClimb => "can-i-climb",
+            Self::Advantage => "advantage",
             Self::RopeLength => "rope-length",
         }
     }
@@ -45,6 +49,7 @@ impl Question {
     pub fn assumed(self, draft: &Draft) -> Option<Vec<&'static Row>> {
         match self {
             Self::CanIClimb => can_i_climb::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
+            Self::Advantage => advantage::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
             Self::RopeLength => rope_length::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
         }
     }
@@ -53,7 +58,8 @@ impl Question {
     #[must_use]
     pub fn fields(self) -> &'static [&'static Row] {
         match self {
-            Self::CanIClimb => fields::CAN_I_CLIMB,
+            // The same, only that no rig need be said.
+            Self::CanIClimb | Self::Advantage => fields::CAN_I_CLIMB,
             Self::RopeLength => fields::ROPE_LENGTH,
         }
     }

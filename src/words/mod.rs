@@ -1,7 +1,9 @@
 //! Facts to sentences, for a [`View`](crate::quantity::View). The only storey that words what a person reads as an answer.
 
+mod advantage;
 mod can_i_climb;
 mod caution;
+mod chart;
 mod drawing;
 mod error;
 mod figure;
@@ -21,14 +23,16 @@ mod source;
 mod template;
 mod verdict;
 
+pub use advantage::{advantage_report, map_report};
 pub use can_i_climb::report;
+pub use chart::{Axis, Band, Chart, ChartLine, FeasibilityMap, MapPlace, MapRig, Mark, Point};
 pub use error::{error_lines, message};
 pub use notice::notice;
 pub use own_rig::rig_rows;
 pub(crate) use record::{IsPlain, Plain};
 pub use report::{
-    CautionLine, Drawing, DrawnRope, DrawnStop, ErrorLine, Figure, Level, PartLine, Report, RigRow, RopeReport,
-    RopeState, SourceLine, Strand, Tension, VerdictLine, WorkDone,
+    AdvantageReport, CautionLine, Drawing, DrawnRope, DrawnStop, ErrorLine, Figure, Level, PartLine, Report, RigLine,
+    RigRow, RopeReport, RopeState, SourceLine, Strand, Tension, VerdictLine, WorkDone,
 };
 pub use rope_length::rope_report;
 pub use row::{ChoiceLine, RowLine, row_line};

@@ -1,5 +1,6 @@
 //! An answer as people read it: what crosses the boundary, and what a sheet prints.
 
+use super::chart::Chart;
 use super::record::records;
 
 records! {
@@ -171,6 +172,56 @@ records! {
         pub drawing: Drawing,
         /// Whose failure drops the climber.
         pub parts: Vec<PartLine>,
+        /// What to be careful about.
+        pub cautions: Vec<CautionLine>,
+        /// The sources that the figures and cautions rest on.
+        pub sources: Vec<SourceLine>,
+        /// The effort it rests on.
+        pub effort: WorkDone,
+    }
+
+    /// A rig beside the others.
+    pub struct RigLine {
+        /// Its id in links.
+        pub id: &'static str,
+        /// What people call it.
+        pub noun: &'static str,
+        /// Whether a helper on the ground pulls.
+        pub hauled: bool,
+        /// Whether it is the rig that was said.
+        pub chosen: bool,
+        /// `works`, `at-limit`, `out` or `unknown`: how often one pull comes off, whatever else the plan lacks.
+        pub standing: &'static str,
+        /// The verdict on a climb with it.
+        pub verdict: VerdictLine,
+        /// What decides it.
+        pub first: String,
+        /// Whether it is the least kit that works without a helper.
+        pub least: bool,
+        /// The figures, in the order to show them.
+        pub figures: Vec<Figure>,
+        /// What it takes beyond rope, harness and the hitch that holds the climber.
+        pub gear: Vec<String>,
+        /// The rig.
+        pub drawing: Drawing,
+    }
+
+    /// The answer to "Which advantage?" as people read it.
+    pub struct AdvantageReport {
+        /// Which rig is the least that works.
+        pub first: String,
+        /// What a lesser one lacks, or what it would take.
+        pub second: String,
+        /// The defaults it rests on; empty where all was said.
+        pub assumed: String,
+        /// What has not been entered yet.
+        pub missing: Vec<ErrorLine>,
+        /// The figures that are the same on every rig.
+        pub figures: Vec<Figure>,
+        /// The pull that each rig takes, against the weight.
+        pub chart: Chart,
+        /// The rigs, in the order of what this person can do with least kit.
+        pub rigs: Vec<RigLine>,
         /// What to be careful about.
         pub cautions: Vec<CautionLine>,
         /// The sources that the figures and cautions rest on.

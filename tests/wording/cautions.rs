@@ -61,7 +61,7 @@ fn every_caution_has_its_sentence() {
         }
         met.extend(answer.cautions.iter().map(variant));
     }
-    assert_eq!(met, variants(include_str!("../../src/question/can_i_climb/answer.rs"), "Caution"));
+    assert_eq!(met, variants(include_str!("../../src/ascent/answer.rs"), "Caution"));
     let ids: BTreeSet<&str> = ROWS.iter().map(|row| row.2).collect();
     assert_eq!(ids.len(), met.len(), "every caution has a row");
 }
@@ -121,5 +121,5 @@ fn everything_missing_has_its_line() {
         assert_eq!((line.fields.as_slice(), line.message.as_str()), ([(*fields).to_owned()].as_slice(), *message));
         met.extend(answer.missing.iter().map(variant));
     }
-    assert_eq!(met, variants(include_str!("../../src/question/can_i_climb/answer.rs"), "Missing"));
+    assert_eq!(met, variants(include_str!("../../src/ascent/answer.rs"), "Missing"));
 }

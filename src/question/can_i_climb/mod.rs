@@ -24,13 +24,12 @@
 //! # Ok::<(), usize>(())
 //! ```
 
-mod answer;
 mod ask;
 mod inputs;
 
 pub use crate::ascent::{
-    AT_LEAST_WITHIN, CLIMBING_PEAK, Decided, Evidence, Gate, Level, PartFact, TurnFact, UNDER_IS_OUT, Verdict,
+    AT_LEAST_WITHIN, Answer, CLIMBING_PEAK, Caution, Decided, Evidence, Gate, Level, Missing, PartFact, TurnFact,
+    UNDER_IS_OUT, Verdict,
 };
-pub use answer::{Answer, Caution, Missing};
 pub use ask::ask;
 pub use inputs::Inputs;

@@ -1,6 +1,6 @@
-//! What the question answers: facts, without words.
+//! What an ascent comes to: facts, without words.
 
-use crate::ascent::{Evidence, Gate, PartFact, TurnFact, Verdict};
+use super::{Evidence, Gate, PartFact, TurnFact, Verdict};
 use crate::climber::{Arms, Gloves, Hold, Measured, Norm, Posture, Training, Trunk};
 use crate::field::{Row, Spread};
 use crate::quantity::Length;

@@ -1,0 +1,236 @@
+//! From a plan to what it comes to.
+
+use super::{Answer, Caution, Climb, Climbs, Evidence, Missing, Plan, Planned, UNKNOWN, hands_at_it, parts};
+use crate::chance::Effort;
+use crate::climber::{Arms, Gloves, Hold, OLDEST, PULL_TIME, RESET_TIME, Trunk};
+use crate::field::Spread;
+use crate::float;
+use crate::gear::TurnKind;
+use crate::quantity::Length;
+use crate::reeving::{Drive, Fraction, Losses, What, is_held, statics, untended_hitches};
+
+/// Whether this person can make one pull of this climb, and how many pulls it is.
+///
+/// # Guarantees
+/// Every likely figure is that of the likely values; low and high are the 5th and 95th percentiles of the samples.
+pub(crate) fn answer(plan: &Plan, effort: Effort) -> Answer {
+    let climbs = Climbs::of(plan, effort);
+    let mut answer = said(plan, effort);
+    climbs.always(&mut answer.weight, |climb| climb.weight);
+    climbs.always(&mut answer.mass, |climb| climb.weight / crate::quantity::STANDARD_GRAVITY);
+    climbs.always(&mut answer.advantage, |climb| climb.advantage);
+    climbs.always(&mut answer.need, |climb| climb.need);
+    climbs.always(&mut answer.anchor, |climb| climb.anchor);
+    answer.arms = climbs.gate(|climb| climb.arms, |climb| climb.arms_share);
+    answer.grasp = climbs.gate(|climb| climb.hands, |climb| climb.hands_share);
+    climbs.maybe(&mut answer.helped, |climb| climb.helped);
+    climbs.maybe(&mut answer.by_grip, |climb| climb.by_grip);
+    climbs.maybe(&mut answer.by_norm, |climb| climb.by_norm);
+    climbs.maybe(&mut answer.travel, |climb| climb.travel);
+    climbs.maybe(&mut answer.room, |climb| climb.room);
+    climbs.maybe(&mut answer.gain, |climb| climb.gain);
+    climbs.maybe(&mut answer.strokes, |climb| climb.strokes);
+    climbs.maybe(&mut answer.rope_handled, |climb| climb.rope);
+    climbs.maybe(&mut answer.stroke_work, |climb| climb.stroke_work);
+    climbs.maybe(&mut answer.work, |climb| climb.work);
+    climbs.maybe(&mut answer.power, |climb| climb.power);
+    climbs.maybe(&mut answer.speed, |climb| climb.speed);
+    climbs.maybe(&mut answer.climb_time, |climb| climb.climb_time);
+    climbs.maybe(&mut answer.time, |climb| climb.time);
+    climbs.tensions(&mut answer.tensions, &plan.rig.rig);
+    answer.verdict = climbs.verdict(answer.grip_is_entered, answer.missing.is_empty());
+    answer.cautions = cautions(plan, &answer);
+    answer
+}
+
+/// The answer as far as it follows from the plan alone.
+fn said(plan: &Plan, effort: Effort) -> Answer {
+    let reeved = &plan.rig;
+    let hauled = reeved.is_hauled();
+    let unknown = Spread::point(0.0);
+    Answer {
+        rig_name: reeved.name,
+        rig: reeved.rig.clone(),
+        hauled,
+        drags: reeved.drags(),
+        grip: foretold_from(plan),
+        hands: hands_at_it(plan),
+        measured: plan.measured,
+        assumed: plan.assumed.clone(),
+        hold: plan.hold,
+        posture: plan.posture,
+        turns: reeved.turns.clone(),
+        drag: reeved.drag,
+        weight: unknown,
+        mass: unknown,
+        advantage: unknown,
+        ideal: reeved.motion.rope_per_rise.map_or(1.0, Fraction::in_f64),
+        turn_efficiency: reeved.tested.as_ref().map(|losses| mean(&losses.turns)),
+        need: unknown,
+        helped: None,
+        arms: None,
+        grasp: None,
+        evidence: plan.evidence().filter(|_| !hauled),
+        planning: planning(plan),
+        by_grip: None,
+        by_norm: None,
+        norm: plan.norm,
+        training: plan.training,
+        trunk: plan.trunk,
+        gloves: plan.gloves,
+        grip_is_entered: plan.grip.is_some(),
+        travel_is_own: plan.hand_travel.is_some(),
+        travel: None,
+        room: None,
+        gain: None,
+        height: crate::quantity::Quantity::si(plan.height),
+        setback: plan.setback,
+        strokes: None,
+        rope_handled: None,
+        stroke_work: None,
+        work: None,
+        power: None,
+        speed: None,
+        climb_time: None,
+        time: None,
+        anchor: unknown,
+        tensions: Vec::new(),
+        parts: parts(&reeved.rig),
+        missing: missing(plan),
+        verdict: None,
+        cautions: Vec::new(),
+        samples: effort.count(),
+        more: effort < Effort::FULL,
+    }
+}
+
+/// The pull to plan on where only sex and age are known.
+fn planning(plan: &Plan) -> Option<f64> {
+    let alone = plan.evidence() == Some(Evidence::Norm) && !plan.rig.is_hauled();
+    let arms = if alone { Climb::of(plan, &Planned).arms } else { UNKNOWN };
+    if arms.is_nan() { None } else { Some(arms) }
+}
+
+/// The grip of both hands that the pull of the arms is foretold from, likely.
+fn foretold_from(plan: &Plan) -> Option<f64> {
+    match plan.evidence()? {
+        Evidence::Pull => None,
+        Evidence::Grip => plan.grip.map(|grip| grip.used(Arms::Two)),
+        Evidence::Norm => plan.norm.map(|norm| norm.combined_grip(0.0)),
+    }
+}
+
+/// The geometric mean: what like turns would keep.
+fn mean(turns: &[f64]) -> f64 {
+    let logs = turns.iter().fold(0.0, |sum, kept| sum + float::ln(*kept));
+    float::exp(logs / turns.len().max(1) as f64)
+}
+
+fn missing(plan: &Plan) -> Vec<Missing> {
+    let mut missing = Vec::new();
+    // Whoever hauls is a second person.
+    let hauled = plan.rig.is_hauled();
+    if !hauled {
+        match plan.evidence() {
+            _ if plan.measured.is_none() && plan.trunk == Trunk::Cervical => missing.push(Missing::Pull),
+            None => missing.push(plan.half_a_norm.map_or(Missing::Strength, Missing::OtherHalf)),
+            _ => {}
+        }
+        if plan.stature.is_none() && plan.hand_travel.is_none() {
+            missing.push(Missing::Stroke);
+        }
+    }
+    // No field asks for these two yet, so no plan is ever complete.
+    missing.push(Missing::WayDown);
+    if !hauled {
+        missing.push(Missing::SecondPerson);
+    }
+    missing
+}
+
+/// From this share of one's strength on a pull cannot be repeated often: ten times at 80 % (Johnson 2009).
+const HARD: f64 = 0.8;
+
+fn cautions(plan: &Plan, answer: &Answer) -> Vec<Caution> {
+    let (mut drop, mut single_hitch) = (None, false);
+    for part in &answer.parts {
+        drop = drop.or(part.drop.filter(|drop| *drop > Length::metres(0.0)));
+        single_hitch |= part.single && part.is_hitch(&answer.rig);
+    }
+    let (mut sliding, mut bark) = (false, false);
+    for turn in &answer.turns {
+        // One's own figure says what the turn eats; the kind's no longer does.
+        if !turn.own && answer.turn_efficiency.is_none() {
+            sliding |= matches!(turn.kind, TurnKind::Carabiner | TurnKind::Ring);
+            bark |= turn.kind == TurnKind::Bark;
+        }
+    }
+    let mut stacked = false;
+    for stop in answer.rig.stops() {
+        stacked |= stop.backup && matches!(stop.what, What::Hitch(_));
+    }
+    let hard = answer.arms.is_some_and(|gate| gate.share.likely > HARD);
+    let mut cautions = Vec::new();
+    let mut when = |holds: bool, caution: Caution| {
+        if holds {
+            cautions.push(caution);
+        }
+    };
+    when(true, Caution::Arithmetic);
+    when(true, Caution::OnePullOnly);
+    let over_weight = plan.measured.is_some_and(|measured| measured.pull > plan.body_mass.weight());
+    let let_go = if answer.hauled { Caution::NothingHolds } else { Caution::NothingGrips };
+    when(!is_held(&answer.rig), let_go);
+    let by_stature = answer.travel.is_some() && !answer.travel_is_own;
+    when(by_stature && plan.trunk != Trunk::Steady, Caution::TrunkReach);
+    // From a 5:1 up (judged).
+    when(answer.hauled && answer.ideal >= 5.0, Caution::HaulHard);
+    when(over_weight && !answer.hauled, Caution::PullOverWeight);
+    when(matches!(answer.evidence, Some(Evidence::Grip | Evidence::Norm)) && !answer.hauled, Caution::Predicted);
+    let older = plan.norm.is_some_and(|norm| norm.age.number() > OLDEST);
+    when(older && answer.evidence == Some(Evidence::Norm), Caution::PastSurvey);
+    when(grip_and_pull_differ(plan) && !answer.hauled, Caution::GripAndPull);
+    if let Some(most) = strokes_a_minute(plan)
+        && plan.cadence.is_some_and(|cadence| cadence > most)
+    {
+        when(true, Caution::FastCadence { most });
+    }
+    when(hard && !answer.hauled, Caution::HardPull);
+    when(single_hitch, Caution::SingleHitch);
+    when(stacked, Caution::StackedHitches);
+    if let Some(by) = drop {
+        // The drop is in proportion to the slack: geometry.
+        let up_to = by * (plan.rig.slack.high / plan.rig.slack.likely);
+        when(true, Caution::DropToKnot { by, up_to });
+    }
+    when(hitch_is_untended(plan), Caution::UntendedHitch);
+    when(sliding, Caution::SlidingTurn);
+    when(bark, Caution::OverBark);
+    // The mass that harnesses are tested with, and a rating past most, in kilograms.
+    when(answer.mass.high > 140.0, Caution::PastRatings);
+    when(answer.mass.high > 100.0 && answer.mass.high <= 140.0, Caution::OverTestMass);
+    when(true, Caution::HangingStill);
+    when(true, Caution::Surroundings);
+    when(true, Caution::KneeHeight);
+    cautions
+}
+
+/// Whether more went through the hands than the grip that was entered holds at its best.
+fn grip_and_pull_differ(plan: &Plan) -> bool {
+    let (Some(measured), Some(grip)) = (plan.measured, plan.grip) else { return false };
+    let most = grip.used(measured.arms) * measured.held.over_grip(Gloves::None).high;
+    measured.held != Hold::HandLoop && measured.pull.in_newtons() > most
+}
+
+/// How many strokes a minute there is time for, likely; none where a helper hauls.
+fn strokes_a_minute(plan: &Plan) -> Option<f64> {
+    let reset = if plan.rig.upper_turns().is_some() { RESET_TIME.likely } else { 0.0 };
+    if plan.rig.is_hauled() { None } else { Some(60.0 / (PULL_TIME.likely + reset)) }
+}
+
+fn hitch_is_untended(plan: &Plan) -> bool {
+    let reeved = &plan.rig;
+    let losses = Losses::none(&reeved.rig);
+    statics(&reeved.rig, &reeved.motion, &losses, &Drive::Pull(1.0, Vec::new()))
+        .is_ok_and(|forces| !untended_hitches(&reeved.rig, &reeved.motion, &forces).is_empty())
+}

@@ -1,0 +1,84 @@
+//! What the question answers: facts, without words.
+
+use super::Kit;
+use crate::ascent::{AT_LEAST_WITHIN, Answer as Ascent, UNDER_IS_OUT};
+use crate::field::{Row, Spread};
+use crate::reeving::RigName;
+
+/// What somebody can do with a rig, the best first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Standing {
+    /// Four sampled climbs in five come off, whatever else the plan lacks.
+    Works,
+    /// Some do.
+    AtLimit,
+    /// The strength is not known.
+    Unknown,
+    /// Hardly any do.
+    Out,
+}
+
+/// One rig beside the others.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Beside {
+    /// What the climb comes to on it.
+    pub ascent: Ascent,
+    /// What it takes beyond rope, harness and hitch.
+    pub kit: Kit,
+}
+
+impl Beside {
+    /// What somebody can do with it.
+    #[must_use]
+    pub fn standing(&self) -> Standing {
+        match self.ascent.verdict.map(|verdict| verdict.chance) {
+            None => Standing::Unknown,
+            Some(chance) if chance >= AT_LEAST_WITHIN => Standing::Works,
+            Some(chance) if chance >= UNDER_IS_OUT => Standing::AtLimit,
+            Some(_) => Standing::Out,
+        }
+    }
+
+    /// Whether it stands before another: what works first, then what needs nobody on the ground, then the least kit.
+    pub(super) fn is_before(&self, other: &Self) -> bool {
+        let key = |beside: &Self| {
+            let Self { kit, ascent, .. } = beside;
+            // Advantages are whole numbers on all rigs of the catalogue.
+            let ideal = (ascent.ideal * 1000.0) as u64;
+            (beside.standing(), ascent.hauled, kit.count(), kit.hitches, kit.cords, ideal)
+        };
+        key(self) < key(other)
+    }
+}
+
+/// What each rig asks of a pull, for every weight.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Pulls {
+    /// From the lightest to the heaviest climber with kit, in kilograms.
+    pub masses: Vec<f64>,
+    /// For each rig that the climber hauls alone: its place in [`Answer::rigs`], and the likely pull at each mass.
+    pub lines: Vec<(usize, Vec<f64>)>,
+}
+
+/// The answer. Forces in newtons, lengths in metres, times in seconds.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Answer {
+    /// The rigs, in the order of what this person can do with least kit.
+    pub rigs: Vec<Beside>,
+    /// The least rig that works without a helper, as a place in [`rigs`](Self::rigs).
+    pub least: Option<usize>,
+    /// The rig that was said, if one was.
+    pub said: Option<RigName>,
+    /// The fields whose defaults the answer rests on.
+    pub assumed: Vec<&'static Row>,
+    /// The weight of the climber and all they carry.
+    pub mass: Spread,
+    /// What the pull is held against on most rigs, and whether that is the hands.
+    pub strength: Option<(Spread, bool)>,
+    /// What each rig asks of a pull.
+    pub pulls: Pulls,
+    /// How many samples it rests on.
+    pub samples: u32,
+    /// Whether more could change it.
+    pub more: bool,
+}

@@ -1,0 +1,58 @@
+//! What the question reads, checked.
+
+use crate::ascent::{Plan, Reeved, assumed, every_rig};
+use crate::draft::Draft;
+use crate::error::Error;
+use crate::field::Row;
+use crate::question::Question;
+use crate::question::fields::reader;
+use crate::reeving::RigName;
+
+/// The inputs of the question. Made only by [`Inputs::of`], so that asking cannot fail.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Inputs {
+    /// One plan for each rig.
+    pub(super) plans: Vec<Plan>,
+    /// The rig that was said, if one was.
+    pub(super) said: Option<RigName>,
+    assumed: Vec<&'static Row>,
+}
+
+impl Inputs {
+    /// The inputs that a draft comes to.
+    ///
+    /// # Errors
+    /// Everything that is wrong with the draft.
+    pub fn of(draft: &Draft) -> Result<Self, Vec<Error>> {
+        let mut reader = reader(draft, Question::Advantage);
+        let (said, rigs) = every_rig(&mut reader);
+        let plan = Plan::on(&mut reader, rigs.first().cloned());
+        let mut all: Vec<&'static Row> = Vec::new();
+        for rig in &rigs {
+            for row in assumed(&reader, Some(rig)) {
+                if all.iter().all(|known| known.id != row.id) {
+                    all.push(row);
+                }
+            }
+        }
+        reader.done(|| {
+            let plan = plan?;
+            let mut plans = Vec::new();
+            for rig in rigs {
+                plans.push(Plan { rig, ..plan.clone() });
+            }
+            Some(Self { plans, said, assumed: all })
+        })
+    }
+
+    /// The fields whose defaults the answer rests on.
+    #[must_use]
+    pub fn assumed(&self) -> &[&'static Row] {
+        &self.assumed
+    }
+}
+
+/// Whether the climber pulls.
+pub(super) fn is_self_haul(rig: &Reeved) -> bool {
+    !rig.is_hauled()
+}

@@ -1,0 +1,315 @@
+//! The answer to "Which advantage?" in words.
+
+use super::caution::caution_line;
+use super::chart::{Axis, Band, Chart, ChartLine, FeasibilityMap, MapPlace, MapRig, Point, axis, told, units};
+use super::drawing::drawing;
+use super::figures::figures;
+use super::report::{AdvantageReport, RigLine};
+use super::source::cited;
+use super::template::{said, say};
+use super::verdict::{assumed, first, missing_lines, verdict_line};
+use super::{Figure, WorkDone};
+use crate::ascent::{Caution, Missing};
+use crate::field::Spread;
+use crate::quantity::View;
+use crate::question::advantage::{Answer, Beside, Kit, Map, Standing};
+
+/// The answer as people read it.
+///
+/// # Guarantees
+/// No figure is worked out here: every number is one of the answer's.
+#[must_use]
+pub fn advantage_report(answer: &Answer, view: View) -> AdvantageReport {
+    let mut rigs = Vec::new();
+    for (at, beside) in answer.rigs.iter().enumerate() {
+        rigs.push(rig_line(beside, answer.least == Some(at), answer.said == Some(beside.ascent.rig_name), view));
+    }
+    let person = answer.rigs.iter().find(|beside| !beside.ascent.hauled);
+    let mut of_person = Vec::new();
+    let mut missing = Vec::new();
+    let mut cautions = Vec::new();
+    if let Some(beside) = person {
+        of_person = kept(figures(&beside.ascent, view), &["climberWeight", "gripPull", "normPull", "planningPull"]);
+        missing = missing_lines(&beside.ascent);
+        for caution in &beside.ascent.cautions {
+            // What is true of one rig alone stands beside it.
+            if !matches!(
+                caution,
+                Caution::SingleHitch
+                    | Caution::UntendedHitch
+                    | Caution::OverBark
+                    | Caution::SlidingTurn
+                    | Caution::DropToKnot { .. }
+                    | Caution::HardPull
+            ) {
+                cautions.push(caution_line(*caution, view));
+            }
+        }
+    }
+    let mut lists: Vec<&[Figure]> = vec![&of_person];
+    for rig in &rigs {
+        lists.push(&rig.figures);
+    }
+    let sources = cited(&lists, &cautions);
+    AdvantageReport {
+        first: which(answer, view),
+        second: lesser(answer, view),
+        assumed: assumed(&answer.assumed, view),
+        missing,
+        figures: of_person,
+        chart: chart(answer, view),
+        rigs,
+        cautions,
+        sources,
+        effort: WorkDone { samples: answer.samples, more: answer.more },
+    }
+}
+
+/// The figures of some ids, in their order.
+fn kept(figures: Vec<Figure>, ids: &[&str]) -> Vec<Figure> {
+    let mut kept = Vec::new();
+    for figure in figures {
+        if ids.contains(&figure.id) {
+            kept.push(figure);
+        }
+    }
+    kept
+}
+
+/// What is shown of each rig.
+const SHOWN: &[&str] = &[
+    "pullNeeded",
+    "armShare",
+    "handShare",
+    "chance",
+    "realAdvantage",
+    "idealAdvantage",
+    "gain",
+    "strokes",
+    "workingTime",
+    "ropeHandled",
+];
+
+fn rig_line(beside: &Beside, least: bool, chosen: bool, view: View) -> RigLine {
+    let ascent = &beside.ascent;
+    let named = ascent.rig_name.named();
+    RigLine {
+        id: named.id,
+        noun: named.noun,
+        hauled: ascent.hauled,
+        chosen,
+        standing: match beside.standing() {
+            Standing::Works => "works",
+            Standing::AtLimit => "at-limit",
+            Standing::Out => "out",
+            Standing::Unknown => "unknown",
+        },
+        verdict: verdict_line(ascent.verdict),
+        first: first(ascent, view),
+        least,
+        figures: kept(figures(ascent, view), SHOWN),
+        gear: gear(&beside.kit, view),
+        drawing: drawing(ascent, view),
+    }
+}
+
+/// What a rig takes beyond rope, harness and the hitch that holds the climber.
+fn gear(kit: &Kit, view: View) -> Vec<String> {
+    let mut gear = Vec::new();
+    for (kind, count) in &kit.turns {
+        let plural = if *count > 1 { "s" } else { "" };
+        // Pulleys take the ending in the middle: "2 pulleys with bearings".
+        let noun = kind.named().noun;
+        let (head, tail) = noun.split_at(noun.find(' ').unwrap_or(noun.len()));
+        gear.push(told("{0} {}{}{}", &[*count as f64], &[head, plural, tail], view));
+    }
+    if kit.hitches > 0 {
+        let template = if kit.hitches > 1 { "{0} more hitches and their cords" } else { "{0} more hitch and its cord" };
+        gear.push(told(template, &[kit.hitches as f64], &[], view));
+    }
+    match &kit.cord {
+        Some(cord) => gear.push(said("about {M} of haul cord", &[cord], &[], view)),
+        None if kit.cords > 0 => gear.push("a haul cord".to_owned()),
+        None => {}
+    }
+    gear
+}
+
+/// Which rig is the least that works.
+fn which(answer: &Answer, view: View) -> String {
+    let Some(least) = answer.least.and_then(|at| answer.rigs.get(at)) else {
+        let Some(lightest) = lightest(answer) else { return String::new() };
+        let template = if lightest.standing() == Standing::Unknown {
+            "How strong you are is not known, so no rig can be named. The lightest pull that one of them takes is about {P}: {}."
+        } else {
+            "None of the rigs you haul yourself brings one pull off in four reckoned climbs of five. The lightest pull that one of them takes is about {P}: {}."
+        };
+        return said(template, &[&lightest.ascent.need], &[lightest.ascent.rig_name.named().noun], view);
+    };
+    let ascent = &least.ascent;
+    let mut text = said(
+        "The least kit that brings one pull off in four reckoned climbs of five: {}. It takes about {P}",
+        &[&ascent.need],
+        &[ascent.rig_name.named().noun],
+        view,
+    );
+    if let Some(arms) = &ascent.arms {
+        say(&mut text, ", {%} of what your arms give", &[&arms.share], &[], view);
+    }
+    if let Some(strokes) = &ascent.strokes {
+        say(&mut text, ", in about {I} strokes", &[strokes], &[], view);
+    }
+    text + "."
+}
+
+/// The rig that asks least of a pull, of those that need no helper.
+fn lightest(answer: &Answer) -> Option<&Beside> {
+    let mut lightest: Option<&Beside> = None;
+    for beside in answer.rigs.iter().filter(|beside| !beside.ascent.hauled) {
+        if lightest.is_none_or(|known| beside.ascent.need.likely < known.ascent.need.likely) {
+            lightest = Some(beside);
+        }
+    }
+    lightest
+}
+
+/// What the next lesser rig lacks, or what would bring one within reach.
+fn lesser(answer: &Answer, view: View) -> String {
+    let own = answer.rigs.iter().find(|beside| !beside.ascent.hauled);
+    if let Some(own) = own.filter(|beside| beside.standing() == Standing::Unknown) {
+        let beside =
+            if own.ascent.missing.contains(&Missing::Pull) { "" } else { "; or enter your grip, or age and sex" };
+        return said("Measure your pull and enter it{}. The pull each rig takes stands below.", &[], &[beside], view);
+    }
+    let helped = answer.rigs.iter().find(|beside| beside.ascent.hauled && beside.standing() == Standing::Works);
+    let Some(least) = answer.least.and_then(|at| answer.rigs.get(at)) else {
+        let stronger = lightest(answer).and_then(|beside| beside.ascent.verdict?.stronger);
+        let mut text = match stronger {
+            Some(times) if times < 100.0 => told(
+                "Arms and hands {1} times as strong, or so much less to lift, would bring one off. ",
+                &[times],
+                &[],
+                view,
+            ),
+            _ => "A stroke that gains more, or a helper, is what it would take. ".to_owned(),
+        };
+        match helped {
+            Some(helped) => {
+                let noun = helped.ascent.rig_name.named().noun;
+                say(&mut text, "With somebody on the ground who hauls, {} comes off.", &[], &[noun], view);
+            }
+            None => text.push_str("Nor do the helper’s rigs here come off with the pull that was taken."),
+        }
+        return text;
+    };
+    // Of what takes less kit, the one that comes nearest.
+    let less = |beside: &&Beside| {
+        let key = |kit: &Kit| (kit.count(), kit.hitches, kit.cords);
+        !beside.ascent.hauled && beside.standing() != Standing::Works && key(&beside.kit) <= key(&least.kit)
+    };
+    let mut nearest: Option<&Beside> = None;
+    for beside in answer.rigs.iter().filter(less) {
+        if nearest.is_none_or(|known| beside.ascent.need.likely < known.ascent.need.likely) {
+            nearest = Some(beside);
+        }
+    }
+    match nearest {
+        Some(nearest) => said(
+            "The nearest with no more kit than that, {}, would take about {P} a pull. Choose the rig for many pulls, not for one: it is not yet a plan without a way down and somebody on the ground.",
+            &[&nearest.ascent.need],
+            &[nearest.ascent.rig_name.named().noun],
+            view,
+        ),
+        None => "Nothing here takes less kit. It is not yet a plan without a way down and somebody on the ground: try it at knee height first.".to_owned(),
+    }
+}
+
+/// The pull that each rig takes, against the weight.
+fn chart(answer: &Answer, view: View) -> Chart {
+    let [mass, force] = units(view);
+    let pulls = &answer.pulls;
+    let mut most = 0.0;
+    let mut lines = Vec::new();
+    for (at, needed) in &pulls.lines {
+        let Some(beside) = answer.rigs.get(*at) else { continue };
+        let named = beside.ascent.rig_name.named();
+        let mut points = Vec::new();
+        for (kilograms, newtons) in pulls.masses.iter().zip(needed) {
+            most = if *newtons > most { *newtons } else { most };
+            points.push(Point { x: mass.count(*kilograms), y: force.count(*newtons) });
+        }
+        lines.push(ChartLine { id: named.id, noun: named.noun, points });
+    }
+    let mut bands = Vec::new();
+    let mut text =
+        "The pull that one stroke takes, against the weight of climber and kit, a line for each rig you haul yourself."
+            .to_owned();
+    if let Some((strength, hands)) = &answer.strength {
+        most = if strength.high > most { strength.high } else { most };
+        let noun = if *hands { "what your hands hold" } else { "what your arms give" };
+        bands.push(Band { noun, low: force.count(strength.low), high: force.count(strength.high) });
+        let ends = [&Spread::point(strength.low), &Spread::point(strength.high)];
+        say(&mut text, " The band is {}, {N} to {N} with both hands.", &ends, &[noun], view);
+    }
+    let ends = (pulls.masses.first().copied().unwrap_or(0.0), pulls.masses.last().copied().unwrap_or(0.0));
+    Chart {
+        noun: "Pull against weight",
+        text,
+        x: axis(ALL_UP, mass, ends),
+        y: axis("pull one stroke takes", force, (0.0, most)),
+        lines,
+        bands,
+        marks: Vec::new(),
+        you: Some(mass.count(answer.mass.likely)),
+    }
+}
+
+const ALL_UP: &str = "climber and kit";
+
+/// The map as people read it.
+#[must_use]
+pub fn map_report(map: &Map, view: View) -> FeasibilityMap {
+    let [mass, force] = units(view);
+    let mut rigs = Vec::new();
+    for (at, name) in map.rigs.iter().enumerate() {
+        let named = name.named();
+        rigs.push(MapRig { id: named.id, noun: named.noun, letter: letter(Some(at)).to_string() });
+    }
+    let mut rows = Vec::new();
+    for cells in &map.cells {
+        let mut row = String::new();
+        for cell in cells {
+            row.push(letter(*cell));
+        }
+        rows.push(row);
+    }
+    let you = map.you.map(|(kilograms, newtons, rig)| {
+        let noun = rig.and_then(|rig| map.rigs.get(rig)).map(|name| name.named().noun);
+        let template = match noun {
+            Some(_) => "You, at {K} with kit and {N} of pull: {}.",
+            None => "You, at {K} with kit and {N} of pull: none of these rigs, at likely values.",
+        };
+        let words = noun.as_slice();
+        MapPlace {
+            x: mass.count(kilograms),
+            y: force.count(newtons),
+            text: told(template, &[kilograms, newtons], words, view),
+        }
+    });
+    let axes: [Axis; 2] = [axis(ALL_UP, mass, map.masses), axis("measured pull", force, map.pulls)];
+    let [x, y] = axes;
+    FeasibilityMap {
+        noun: "The least rig for every weight and pull",
+        text: "Each place is the rig of least kit with which, at likely values and with your reach and hands, one pull, the hold of the hands, and pulls again and again come off. Ranges are left out here, the list has them; and whether pulls last is told by the kinder of two published edges.".to_owned(),
+        x,
+        y,
+        rigs,
+        rows,
+        you,
+    }
+}
+
+/// The letter that stands for a rig of the map.
+fn letter(rig: Option<usize>) -> char {
+    rig.map_or('.', |rig| char::from(b'a'.saturating_add(rig as u8)))
+}
