@@ -1,8 +1,11 @@
 //! What rigs come to that are in no catalogue.
 
 use super::{climb, climbing, rope};
+use boughline::Draft;
 use boughline::error::Reason;
 use boughline::question::can_i_climb::{Caution, Inputs};
+use boughline::question::{Effort, advantage};
+use boughline::reeving::RigName;
 use boughline::reeving::notation::read;
 use boughline::reeving::{Drive, Losses, Phase, kinematics, statics};
 use boughline::rope::State;
@@ -122,6 +125,21 @@ fn a_rig_that_is_not_chosen_changes_nothing() {
     assert_eq!(with, climb(&climbing("tail-3", "tied tree, hand climber")));
     let errors = Inputs::of(&climbing("tail-3", "tied trea")).expect_err("it cannot be read");
     assert!(matches!(errors.as_slice(), [error] if matches!(error.reason, Reason::Refused(_))), "{errors:?}");
+}
+
+/// Beside the catalogue's, with what it comes to alone.
+#[test]
+fn it_stands_beside_the_others_where_it_is_written_down() {
+    let text = "tied tree, hitch upper, hitch climber, turn climber ring, turn upper 0.77, hand climber";
+    let draft = climbing("tail-3", text);
+    let beside = |draft: &Draft| {
+        let inputs = advantage::Inputs::of(draft).expect("in order");
+        advantage::ask(&inputs, Effort::QUICK).rigs.into_iter().map(|rig| rig.ascent).collect::<Vec<_>>()
+    };
+    let own: Vec<_> = beside(&draft).into_iter().filter(|ascent| ascent.rig_name == RigName::Own).collect();
+    assert_eq!(own.iter().map(|ascent| ascent.need).collect::<Vec<_>>(), [climb(&climbing("own", text)).need]);
+    let without = Draft::new().set("bodyMass", "80 kg").set("climbHeight", "11 m");
+    assert!(beside(&without).iter().all(|ascent| ascent.rig_name != RigName::Own));
 }
 
 /// By hand: with the crotch at 12 m and the climber at 1.5 m four strands are between, the last of them to the hand.

@@ -1,12 +1,13 @@
 //! From the words of the notation to a rig.
 
-use super::super::{Body, BodyKind, Fault, Noun, Rig, Rope, Stop};
+use super::super::{Body, BodyKind, Fault, Rig, Rope, Stop};
+use super::names::{name_turns, ordinal};
 use super::pieces::said;
 use super::stop::{Does, OwnRope, OwnStop, Place};
 use super::{Mistake, Wrong, written};
 use crate::field::{Reading, Said, Value};
 use crate::gear::TurnKind;
-use crate::quantity::{Length, Quantity, Ratio, joined};
+use crate::quantity::{Length, Quantity, Ratio};
 use std::sync::Arc;
 
 /// What a turn of somebody's own rig is.
@@ -213,56 +214,5 @@ fn amount(own: &OwnStop) -> Result<f64, Wrong> {
         Ok(Reading::Si(si)) => Ok(si),
         Ok(_) => Err(Wrong::NoAmount { row }),
         Err(refusal) => Err(Wrong::NotAnAmount { row, refusal: Box::new(refusal) }),
-    }
-}
-
-impl Place {
-    /// What people call a tie there.
-    const fn tie(self) -> &'static str {
-        match self {
-            Self::Tree => "anchor",
-            Self::Climber => "harness tie",
-            Self::Ground => "anchor at the foot",
-            _ => "hitch tie",
-        }
-    }
-
-    /// What people call a hitch there.
-    const fn hitch(self) -> &'static str {
-        match self {
-            Self::Tree => "hitch at the crotch",
-            Self::Climber => "lower hitch",
-            Self::Ground => "hitch at the foot",
-            _ => self.named().noun,
-        }
-    }
-}
-
-/// The turns by what they are on, counted from the hand.
-fn name_turns(rig: &mut Rig) {
-    let mut met = [0; 4];
-    for (rope, place) in rig.turns_from_hand() {
-        let on = rig.ropes.get(rope).and_then(|rope| rope.stops.get(place)).and_then(|stop| rig.kind_at(stop));
-        let (group, noun) = match on {
-            Some(BodyKind::Tree) => (0, "crotch"),
-            Some(BodyKind::Carriage) => (1, "upper turn"),
-            Some(BodyKind::Ground) => (2, "turn at the foot"),
-            _ => (3, "lower turn"),
-        };
-        let stop = rig.ropes.get_mut(rope).and_then(|rope| rope.stops.get_mut(place));
-        if let (Some(stop), Some(count)) = (stop, met.get_mut(group)) {
-            let noun = if group == 0 && *count > 0 { "turn at the crotch" } else { noun };
-            stop.noun = ordinal(*count, noun);
-            *count += 1;
-        }
-    }
-}
-
-/// "turn", "second turn", "third turn".
-fn ordinal(place: usize, noun: &'static str) -> Noun {
-    const SPELT: &[&str] = &["second ", "third ", "fourth ", "fifth ", "sixth "];
-    match place.checked_sub(1) {
-        None => noun.into(),
-        Some(place) => joined(&[SPELT.get(place).copied().unwrap_or("further "), noun]).into(),
     }
 }

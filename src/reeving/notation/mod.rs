@@ -13,12 +13,13 @@
 //! |---|---|
 //! | `tied`, `turn`, `hitch`, `backup`, `knot`, `hand`, `helper` | [`Does`] |
 //! | `tree`, `upper` to `upper-4`, `climber`, `ground` | [`Place`], from the highest to the lowest |
-//! | `turn … carabiner`, `turn … 85 %` | the [`TurnKind`], or the share it keeps; left out, a bearing pulley, on the tree bark |
+//! | `turn … carabiner`, `turn … 85 %` | the [`TurnKind`](crate::gear::TurnKind), or the share it keeps; left out, a bearing pulley, on the tree bark |
 //! | `knot … 2 m` | the rope that runs before it catches |
 //! | `helper … 150 N` | what the helper pulls |
 
 mod making;
 mod mistake;
+mod names;
 mod pieces;
 mod stop;
 
