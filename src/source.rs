@@ -76,6 +76,7 @@ sources! {
     RESCUE_MANUAL: "tree-rescue-manual-2022", "Arboriculture Australia, Tree rescue manual (2022): a base anchor loads the crotch with close to twice the weight (p. 84); an anchor that its own tail pulls down takes three times its height of rope (p. 87)", Read;
     OREGON: "oregon-437-002-0310", "Oregon Administrative Rules 437-002-0310: a figure-eight in the end of the rope, so that it cannot run through the hitch", Read;
     KNOT_PAGES: "knot-pages", "Knots: a stopper takes about 23 cm of rope; tails of at least 10 cm (US Army, Ranger Handbook, ch. 9) and ten diameters (two alpine teaching pages); a double fisherman's with its tails 67 diameters (a New Zealand caving association's page)", Read;
+    TIRING: "frey-law-2012", "L. Frey-Law and others, J Biomech 45:1803 (2012), after Xia and Frey-Law (2008); recovery at rest after Looft and Frey-Law (2020): how muscles tire and recover. The kind edge: measured pulls repeated for 12 minutes at a third of the time topped out at 0.37 (J Physiol 592:4775)", Read;
     TURNER: "turner-2008", "Turner and others (2008), motionless suspension in a harness: median 29 to 31 min, range 4 to 60", Read;
     RAUCH: "rauch-2019", "Rauch and others (2019): hanging still in a sit harness, 30 % of tests ended near fainting, the earliest at 13.4 min", Read;
     GRAVITY: "standard-gravity", "Standard gravity, 9.80665 m/s2 (3rd General Conference on Weights and Measures, 1901; the place is from memory)", Definition;

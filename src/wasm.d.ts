@@ -196,6 +196,7 @@ export interface FeasibilityMap {
   /** From the weakest pull up, a letter a column: a rig's, or `.` where none works. */
   rows: string[];
   you: { x: number; y: number; text: string } | null;
+  sources: Source[];
 }
 
 /** What a rope must do for, and the rope that takes. */

@@ -8,8 +8,8 @@
 #![allow(clippy::expect_used, clippy::panic, reason = "a row that is out of order fails the test")]
 
 use boughline::link::{self, FIGURES, Link, Notice};
-use boughline::question::{Effort, Question, can_i_climb, rope_length};
-use boughline::words::{Figure, report, rope_report};
+use boughline::question::{Effort, Question, advantage, can_i_climb, rope_length};
+use boughline::words::{Figure, advantage_report, report, rope_report};
 
 const TABLE: &str = "tests/data/golden.tsv";
 
@@ -32,6 +32,11 @@ fn figures(link: &Link) -> String {
         Some(Question::RopeLength) => {
             let inputs = rope_length::Inputs::of(&link.draft).expect("in order");
             rope_report(&rope_length::ask(&inputs), link.view).figures
+        }
+        Some(Question::Advantage) => {
+            let inputs = advantage::Inputs::of(&link.draft).expect("in order");
+            let report = advantage_report(&advantage::ask(&inputs, Effort::FULL), link.view);
+            report.figures.into_iter().chain(report.rigs.into_iter().flat_map(|rig| rig.figures)).collect()
         }
         _ => panic!("no question that is known here"),
     };

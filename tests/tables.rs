@@ -11,9 +11,12 @@ use boughline::field::{Kind, Row};
 use boughline::link::read;
 use boughline::quantity::{System, View};
 use boughline::question::can_i_climb::{Inputs, ask};
-use boughline::question::{Effort, all_fields, rope_length};
+use boughline::question::{Effort, advantage, all_fields, rope_length};
 use boughline::source::SOURCES;
-use boughline::words::{CautionLine, Figure, Report, RopeReport, SourceLine, report, rope_report, row_line};
+use boughline::words::{
+    AdvantageReport, CautionLine, FeasibilityMap, Figure, Report, RopeReport, SourceLine, advantage_report, map_report,
+    report, rope_report, row_line,
+};
 use std::collections::BTreeSet;
 
 /// Plans that between them bring out every figure and every caution.
@@ -44,6 +47,16 @@ fn rope_reports() -> Vec<RopeReport> {
 /// The figures of every state.
 fn pieces(report: &RopeReport) -> impl Iterator<Item = &Figure> {
     report.states.iter().flat_map(|state| state.items.iter().chain([&state.total]))
+}
+
+/// What "Which advantage?" says of plans, and its map.
+fn advantages() -> Vec<(AdvantageReport, FeasibilityMap)> {
+    let report = |plan: &&str| {
+        let inputs = advantage::Inputs::of(&read(plan).draft).expect(plan);
+        let list = advantage_report(&advantage::ask(&inputs, Effort::QUICK), View::default());
+        (list, map_report(&advantage::map(&inputs, 5, 5), View::default()))
+    };
+    PLANS.iter().map(report).collect()
 }
 
 fn reports() -> Vec<Report> {
@@ -206,13 +219,18 @@ fn every_figure_has_workings_and_sources_that_are_known() {
         let figures: Vec<&Figure> = report.figures.iter().chain(pieces(&report)).collect();
         rests_on(&figures, &report.cautions, &report.sources);
     }
+    for (list, _) in advantages() {
+        let figures: Vec<&Figure> = list.rigs.iter().flat_map(|rig| &rig.figures).chain(&list.figures).collect();
+        rests_on(&figures, &list.cautions, &list.sources);
+    }
 }
 
 #[test]
 fn every_source_is_shown_with_something() {
-    let (reports, ropes) = (reports(), rope_reports());
+    let (reports, ropes, advantages) = (reports(), rope_reports(), advantages());
     let shown =
         reports.iter().flat_map(|report| &report.sources).chain(ropes.iter().flat_map(|report| &report.sources));
+    let shown = shown.chain(advantages.iter().flat_map(|(list, map)| list.sources.iter().chain(&map.sources)));
     let shown: BTreeSet<&str> = shown.map(|source| source.id).collect();
     let unshown: Vec<&str> = SOURCES.iter().map(|source| source.id).filter(|id| !shown.contains(id)).collect();
     assert_eq!(unshown, Vec::<&str>::new());

@@ -2,6 +2,8 @@
 #![cfg(not(target_arch = "wasm32"))]
 #![allow(clippy::expect_used, clippy::panic, clippy::unwrap_used, reason = "what is missing fails the test")]
 
+#[path = "wording/advantage.rs"]
+mod advantage;
 #[path = "wording/cautions.rs"]
 mod cautions;
 #[path = "wording/errors.rs"]

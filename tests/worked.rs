@@ -16,8 +16,8 @@ use boughline::error::Error;
 use boughline::field::Said;
 use boughline::link::{self, Link};
 use boughline::quantity::View;
-use boughline::question::{Effort, Question, can_i_climb, rope_length};
-use boughline::words::{Figure, error_lines, report, rope_report};
+use boughline::question::{Effort, Question, advantage, can_i_climb, rope_length};
+use boughline::words::{Figure, advantage_report, error_lines, report, rope_report};
 use serde_json::{Map, Value, json};
 use std::path::PathBuf;
 
@@ -40,6 +40,7 @@ fn rows() -> Vec<Row> {
     let lines = table(include_str!("data/worked/can-i-climb.tsv"));
     lines
         .chain(table(include_str!("data/worked/rope-length.tsv")))
+        .chain(table(include_str!("data/worked/advantage.tsv")))
         .map(|line| {
             let cells: Vec<&str> = line.split('\t').collect();
             let &[name, plan, figure, expected, tolerance, source, how] = cells.as_slice() else {
@@ -77,6 +78,15 @@ fn figures(row: &Row, link: &Link) -> Vec<(String, Figure)> {
                 for figure in state.items.into_iter().chain([state.total]) {
                     figures.push((format!("{}/{}", state.id, figure.id), figure));
                 }
+            }
+            figures
+        }
+        Some(Question::Advantage) => {
+            let inputs = advantage::Inputs::of(&link.draft).unwrap_or_else(|errors| wrong(&errors));
+            let report = advantage_report(&advantage::ask(&inputs, Effort::FULL), link.view);
+            let mut figures: Vec<(String, Figure)> = by_id(report.figures);
+            for rig in report.rigs {
+                figures.extend(rig.figures.into_iter().map(|figure| (format!("{}/{}", rig.id, figure.id), figure)));
             }
             figures
         }

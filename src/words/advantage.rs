@@ -5,7 +5,7 @@ use super::chart::{Axis, Band, Chart, ChartLine, FeasibilityMap, MapPlace, MapRi
 use super::drawing::drawing;
 use super::figures::figures;
 use super::report::{AdvantageReport, RigLine};
-use super::source::cited;
+use super::source::{cited, source_line};
 use super::template::{said, say};
 use super::verdict::{assumed, first, missing_lines, verdict_line};
 use super::{Figure, WorkDone};
@@ -13,6 +13,7 @@ use crate::ascent::{Caution, Missing};
 use crate::field::Spread;
 use crate::quantity::View;
 use crate::question::advantage::{Answer, Beside, Kit, Map, Standing};
+use crate::source::{JUDGED, TIRING};
 
 /// The answer as people read it.
 ///
@@ -196,9 +197,9 @@ fn lesser(answer: &Answer, view: View) -> String {
         match helped {
             Some(helped) => {
                 let noun = helped.ascent.rig_name.named().noun;
-                say(&mut text, "With somebody on the ground who hauls, {} comes off.", &[], &[noun], view);
+                say(&mut text, "With somebody on the ground who hauls, this comes off: {}.", &[], &[noun], view);
             }
-            None => text.push_str("Nor do the helper’s rigs here come off with the pull that was taken."),
+            None => text.push_str("Nor do the helper’s rigs come off with the helper’s pull that is reckoned with."),
         }
         return text;
     };
@@ -306,6 +307,7 @@ pub fn map_report(map: &Map, view: View) -> FeasibilityMap {
         rigs,
         rows,
         you,
+        sources: vec![source_line(&TIRING), source_line(&JUDGED)],
     }
 }
 

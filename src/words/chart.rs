@@ -1,5 +1,6 @@
 //! Charts, in the units that people see.
 
+use super::SourceLine;
 use super::record::records;
 use super::template::said;
 use crate::field::Spread;
@@ -110,6 +111,8 @@ records! {
         pub rows: Vec<String>,
         /// Where this person stands; none where the strength is not known.
         pub you: Option<MapPlace>,
+        /// The sources it rests on.
+        pub sources: Vec<SourceLine>,
     }
 }
 

@@ -12,6 +12,8 @@ const measured = { ...climber, measuredPull: "400 N", pullTaken: "overhead", pul
 const rope = { crotchHeight: "12 m", anchor: "canopy" };
 const calls = {
   canIClimb: [[climber], [measured], [{ ...climber, rig: "hand-over-hand" }, { system: "us" }], [{ bodyMass: "" }]],
+  advantage: [[{ bodyMass: "80 kg", climbHeight: "11 m" }], [{ ...measured, stature: "1.75 m" }, { system: "us" }, 50], [{ bodyMass: "" }]],
+  feasibilityMap: [[climber], [{ ...measured, stature: "1.75 m" }, { system: "us" }, 5, 4], [{ bodyMass: "" }]],
   ropeLength: [[rope], [{ ...rope, anchor: "base", rig: "tail-3", hitchHeight: 1.5 }, { system: "us" }], [{ anchor: "" }]],
   fields: [[], [{ system: "us" }]],
   catalogue: [[]],

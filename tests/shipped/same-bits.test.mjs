@@ -24,9 +24,10 @@ const bits = (number) => {
 };
 const written = (hex) => hex === null ? null : hex.replace(/^0x/, "").toLowerCase().padStart(16, "0");
 
-/** The figures of an answer by their place: the id, or those of a state and of its figure. */
-const placed = ({ figures, states = [] }) => [
+/** The figures of an answer by their place: the id, or those of a state or rig and of its figure. */
+const placed = ({ figures, states = [], rigs = [] }) => [
   ...figures.map((figure) => [figure.id, figure]),
+  ...rigs.flatMap(({ id, figures: own }) => own.map((figure) => [`${id}/${figure.id}`, figure])),
   ...states.flatMap(({ id, total, items }) => [...items, total].map((figure) => [`${id}/${figure.id}`, figure])),
 ];
 
@@ -38,7 +39,7 @@ test("every worked row has the same bits natively and as shipped", async (t) => 
   const library = shipped();
   const rows = workedRows();
   assert.ok(rows.length > 0, `${path} holds no row`);
-  const ask = { "can-i-climb": library.canIClimb, "rope-length": library.ropeLength };
+  const ask = { "can-i-climb": library.canIClimb, "advantage": library.advantage, "rope-length": library.ropeLength };
   for (const [index, { question, draft, figures }] of rows.entries()) {
     await t.test(`row ${index + 1}: ${question} ${JSON.stringify(draft)}`, () => {
       assert.ok(Object.keys(figures).length > 0, "the row has no figure");

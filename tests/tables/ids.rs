@@ -1,6 +1,6 @@
 //! Published ids, which never change: they stand in links and in other people's programs.
 
-use super::{reports, rope_reports};
+use super::{advantages, reports, rope_reports};
 use boughline::field::Kind;
 use boughline::link::read;
 use boughline::quantity::View;
@@ -30,6 +30,14 @@ fn present() -> BTreeSet<String> {
         ids.extend(report.cautions.iter().map(|caution| format!("caution {}", caution.id)));
         ids.extend(report.drawing.levels.iter().map(|level| format!("level {}", level.kind)));
         ids.extend(report.drawing.ropes.iter().flat_map(|rope| &rope.stops).map(|stop| format!("stop {}", stop.kind)));
+    }
+    for (list, _) in advantages() {
+        ids.extend(list.figures.iter().map(|figure| format!("figure {}", figure.id)));
+        ids.extend(list.cautions.iter().map(|caution| format!("caution {}", caution.id)));
+        for rig in &list.rigs {
+            ids.insert(format!("standing {}", rig.standing));
+            ids.extend(rig.figures.iter().map(|figure| format!("figure {}", figure.id)));
+        }
     }
     for report in rope_reports() {
         ids.extend(report.figures.iter().map(|figure| format!("figure {}", figure.id)));

@@ -4,8 +4,8 @@ use super::{SI, US};
 use boughline::link::{self, Notice};
 use boughline::quantity::View;
 use boughline::question::can_i_climb::{Answer, Decided, Inputs, Level, Missing, Verdict, ask};
-use boughline::question::{Effort, all_fields};
-use boughline::words::{notice, report, row_line, source_line};
+use boughline::question::{Effort, advantage, all_fields};
+use boughline::words::{advantage_report, map_report, notice, report, row_line, source_line};
 
 const RIGS: &[&str] = &["hand-over-hand", "tail-3", "tail-5", "moving-rope", "ground-5", "own"];
 
@@ -32,6 +32,12 @@ const MORE: &[&str] = &[
     "stature=1.4m&measuredPull=900N&handTravel=1.5m&stackLength=60cm",
     "testMass=80kg&testPull=320N",
     "topEfficiency=0.9&upperEfficiency=0.9&lowerEfficiency=0.9",
+];
+
+/// What is said on top of that for all rigs side by side.
+const LISTS: &[&str] = &[
+    "stature=1.75m&measuredPull=150N&helperPull=450N&topTurn=bearing-pulley",
+    "bodyMass=40kg&handTravel=1m&measuredPull=1400N&pullTaken=lowest-point",
 ];
 
 fn answer(rig: &str, more: &str) -> Option<Answer> {
@@ -75,6 +81,17 @@ fn told_in(view: View) -> Vec<String> {
             }
         }
     }
+    for more in MORE.iter().chain(LISTS) {
+        let link = link::read(&format!(
+            "{more}&climbHeight=11m&rig=tail-3&{}",
+            if more.contains("bodyMass") { "" } else { "bodyMass=80kg" }
+        ));
+        let Ok(inputs) = advantage::Inputs::of(&link.draft) else { continue };
+        let list = advantage_report(&advantage::ask(&inputs, Effort::samples(200)), view);
+        collect(&serde_json::to_value(list).expect("a report is plain"), &mut told);
+        let map = map_report(&advantage::map(&inputs, 9, 9), view);
+        collect(&serde_json::to_value(map).expect("a map is plain"), &mut told);
+    }
     for row in all_fields() {
         collect(&serde_json::to_value(row_line(row, view)).expect("a row is plain"), &mut told);
     }
@@ -113,7 +130,9 @@ fn every_template_is_told_and_fits_its_slots() {
     let all = told.join("\n");
     let mut untold = Vec::new();
     for source in [
+        include_str!("../../src/words/advantage.rs"),
         include_str!("../../src/words/caution.rs"),
+        include_str!("../../src/words/chart.rs"),
         include_str!("../../src/words/drawing.rs"),
         include_str!("../../src/words/figure.rs"),
         include_str!("../../src/words/figures/mod.rs"),
