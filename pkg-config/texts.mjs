@@ -11,7 +11,7 @@ export async function wholeLibrary(folder) {
   return library;
 }
 
-/** What npm/told.js holds: every field, and what changes of it with the view; the rigs and turns; every source. */
+/** What npm/told.js holds: every field, and what changes of it with the view; the rigs and turns, the words for one of one's own; every source. */
 export async function textsOf(folder) {
   const library = await wholeLibrary(folder);
   const rows = library.fields();
@@ -27,6 +27,7 @@ export async function textsOf(folder) {
     rows,
     views,
     catalogue: library.catalogue(),
+    rigWords: library.rigWords(),
     sources: Object.fromEntries(library.sources().map(({ id, text }) => [id, text])),
   };
 }

@@ -233,12 +233,23 @@ export interface Choice {
   hint: string;
 }
 
+/** A stop of somebody's own rig, in the words of `rigWords()`: `{ does: "turn", on: "upper", with: "carabiner" }`. */
+export interface RigRow {
+  does: string;
+  on: string;
+  /** A turn's kind or the share it keeps, a knot's slack, a helper's pull; empty where there is nothing to say. */
+  with: string;
+}
+
+/** What a text says of somebody's own rig: a list of stops for each rope, and the text as it should stand in its box. */
+export type OwnRig = { ok: true; ropes: RigRow[][]; text: string } | { ok: false; errors: FieldError[] };
+
 /** A field as a form shows it. */
 export interface Field {
   id: string;
   noun: string;
   hint: string;
-  kind: "quantity" | "choice";
+  kind: "quantity" | "choice" | "text";
   /** The unit that a bare number gets from `tidy`. */
   unit: string | null;
   /** What is taken when nothing is said: the id of an option, or a figure with its range. */
@@ -272,6 +283,15 @@ export function fields(view?: View | null): Field[];
 export function catalogue(): { rigs: Choice[]; turns: Choice[] };
 /** Every publication cited, and how its figures were obtained. */
 export function sources(): Source[];
+/**
+ * What a text says of somebody's own rig (the field `ownRig`), in either of its forms. Whether such a rig moves and
+ * balances is for the question that is asked of it.
+ */
+export function readRig(text: string, view?: View | null): OwnRig;
+/** The text of such rows, right or wrong: `readRig` says which. */
+export function writeRig(ropes: readonly (readonly RigRow[])[]): string;
+/** What a rope can do at a stop, where, and what it can turn round. */
+export function rigWords(): { does: Choice[]; on: Choice[]; with: Choice[] };
 /** What a link says: a fragment with or without `#`, or a whole address. */
 export function readLink(text: string): Link;
 /**

@@ -1,11 +1,12 @@
 //! The boundary to JavaScript: decode, call, encode. The only file that names `wasm_bindgen`.
 
 use crate::draft::Draft;
-use crate::error::Error;
-use crate::field::Said;
+use crate::error::{Error, Reason};
+use crate::field::{Said, Value};
 use crate::link;
 use crate::quantity::{Decimal, System, View};
 use crate::question::{Effort, Question, advantage, all_fields, can_i_climb, field, rope_length};
+use crate::reeving::{OWN_RIG, OwnRig};
 use crate::words::{self, ErrorLine, IsPlain, Plain};
 use js_sys::{Array, Reflect};
 use serde::Serialize;
@@ -73,18 +74,33 @@ pub fn fields(view: &JsValue) -> JsValue {
     encoded(&Plain::List(rows))
 }
 
+/// The options as people see them.
+#[cfg(not(boughline_terse))]
+fn choices(options: &'static [crate::field::Named]) -> Plain {
+    let mut lines = Vec::new();
+    for option in options {
+        lines.push(words::ChoiceLine::from(option).plain());
+    }
+    Plain::List(lines)
+}
+
+/// The words that somebody's own rig is written in; text alone, which the package has.
+#[cfg(not(boughline_terse))]
+#[wasm_bindgen(js_name = rigWords, skip_typescript)]
+#[must_use]
+pub fn rig_words() -> JsValue {
+    encoded(&Plain::Object(vec![
+        ("does", choices(crate::reeving::notation::Does::OPTIONS)),
+        ("on", choices(crate::reeving::notation::Place::OPTIONS)),
+        ("with", choices(crate::gear::TurnKind::OPTIONS)),
+    ]))
+}
+
 /// The rigs and turns to choose from; text alone, which the package has.
 #[cfg(not(boughline_terse))]
 #[wasm_bindgen(skip_typescript)]
 #[must_use]
 pub fn catalogue() -> JsValue {
-    let choices = |options: &'static [crate::field::Named]| {
-        let mut lines = Vec::new();
-        for option in options {
-            lines.push(words::ChoiceLine::from(option).plain());
-        }
-        Plain::List(lines)
-    };
     encoded(&Plain::Object(vec![
         ("rigs", choices(crate::reeving::RigName::OPTIONS)),
         ("turns", choices(crate::gear::TurnKind::OPTIONS)),
@@ -101,6 +117,66 @@ pub fn sources() -> JsValue {
         lines.push(words::source_line(source).plain());
     }
     encoded(&Plain::List(lines))
+}
+
+/// What a text says of somebody's own rig, in rows for an editor.
+#[wasm_bindgen(js_name = readRig, skip_typescript)]
+#[must_use]
+pub fn read_rig(text: &JsValue, view: &JsValue) -> JsValue {
+    let (view, row) = (view_of(view), &OWN_RIG.row);
+    encoded(&Plain::Object(match row.reading(&said_of(text)) {
+        Ok(reading) => vec![
+            ("ok", Plain::Truth(true)),
+            ("ropes", OwnRig::of(reading).map(|own| words::rig_rows(&own)).unwrap_or_default().plain()),
+            ("text", row.tidied(&text.as_string().unwrap_or_default(), view.system).plain()),
+        ],
+        Err(refusal) => {
+            let errors = words::error_lines(&[Error::of(row.id, Reason::Refused(refusal))], view);
+            vec![("ok", Plain::Truth(false)), ("errors", errors.plain())]
+        }
+    }))
+}
+
+/// The text of rows that an editor holds, right or wrong.
+#[wasm_bindgen(js_name = writeRig, skip_typescript)]
+#[must_use]
+pub fn write_rig(ropes: &JsValue) -> JsValue {
+    let mut text = String::new();
+    let mut between = "";
+    for rope in items(ropes) {
+        text.push_str(between);
+        let mut before = "";
+        for row in items(&rope) {
+            text.push_str(before);
+            let mut blank = "";
+            for key in ["does", "on", "with"] {
+                let word = got(&row, key).as_string().unwrap_or_default();
+                if !word.is_empty() {
+                    text.push_str(blank);
+                    text.push_str(&word);
+                    blank = " ";
+                }
+            }
+            before = ", ";
+        }
+        between = "\n";
+    }
+    text.into()
+}
+
+/// The items of a list, as many as no rig has; none of what is no list.
+fn items(value: &JsValue) -> Vec<JsValue> {
+    let mut items = Vec::new();
+    let length = got(value, "length").as_f64().filter(|_| value.is_object()).unwrap_or(0.0);
+    for place in 0..length.min(1000.0) as u32 {
+        items.push(Reflect::get(value, &place.into()).unwrap_or(JsValue::UNDEFINED));
+    }
+    items
+}
+
+/// What is kept under a key; a getter that throws has nothing there.
+fn got(value: &JsValue, key: &str) -> JsValue {
+    Reflect::get(value, &key.into()).unwrap_or(JsValue::UNDEFINED)
 }
 
 /// What a link says.
@@ -181,9 +257,7 @@ fn draft_of(value: &JsValue) -> Result<Draft, Vec<ErrorLine>> {
     };
     let mut draft = Draft::new();
     for id in keys.iter().filter_map(|key| key.as_string()) {
-        // A getter that throws is a value that is not there.
-        let value = Reflect::get(value, &id.as_str().into()).unwrap_or(JsValue::UNDEFINED);
-        draft.put(&id, said_of(&value));
+        draft.put(&id, said_of(&got(value, &id)));
     }
     Ok(draft)
 }

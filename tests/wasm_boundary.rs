@@ -172,3 +172,28 @@ fn a_bare_number_gets_its_unit_and_nothing_else_is_touched() {
     assert_eq!(tidy("bodyMass", "1,200", "{}"), "1,200");
     assert_eq!(tidy("nobody", "80", "{}"), "80");
 }
+
+#[wasm_bindgen_test]
+fn a_rig_of_ones_own_is_read_into_rows_and_written_again() {
+    let text = "tied tree, hitch upper, hitch climber, turn climber, turn upper 0.85, hand climber";
+    let read = wasm::read_rig(&text.into(), &JsValue::UNDEFINED);
+    assert_eq!(get(&read, "ok"), JsValue::TRUE);
+    assert_eq!(get(&read, "text").as_string().as_deref(), Some(text));
+    let written = wasm::write_rig(&get(&read, "ropes")).as_string();
+    let filled = "tied tree, hitch upper, hitch climber, turn climber bearing-pulley, turn upper 0.85, hand climber";
+    assert_eq!(written.as_deref(), Some(filled));
+    let wrong = wasm::write_rig(&js(
+        "[[{ does: 'tied', on: 'trea' }], [{}, 3, null, { does: 'hand', on: 'climber', with: '' }]]",
+    ));
+    assert_eq!(wrong.as_string().as_deref(), Some("tied trea\n, , , hand climber"));
+    let sentence = "“trea” in line 1, stop 1, is no place. Write tree, ground, climber or upper.";
+    assert_eq!(errors(&wasm::read_rig(&wrong, &JsValue::NULL)), [("ownRig".to_owned(), sentence.to_owned())]);
+    for strange in ["null", "3", "[]", "{}", "'rope'", "[null]", "[[]]", "({ get length() { throw 1; } })"] {
+        let text = wasm::write_rig(&js(strange)).as_string();
+        assert_eq!(text.as_deref(), Some(""), "{strange}");
+        assert_eq!(errors(&wasm::read_rig(&js(strange), &JsValue::NULL)).len(), 1, "{strange}");
+    }
+    let words = wasm::rig_words();
+    assert_eq!(get(&words, "does.0.id").as_string().as_deref(), Some("tied"));
+    assert_eq!(get(&words, "with.4.id").as_string().as_deref(), Some("bark"));
+}

@@ -1,5 +1,5 @@
 // The texts of forms and sources, which the module leaves out: as text they weigh less than inside it.
-const { rows, views, catalogue, sources } = TEXTS;
+const { rows, views, catalogue, rigWords, sources } = TEXTS;
 
 const copy = (list) => JSON.parse(JSON.stringify(list));
 const withText = (source) => ({ ...source, text: sources[source.id] });
@@ -20,6 +20,7 @@ function viewOf(view) {
 export const lists = {
   fields: (view) => copy(rows.map((row, at) => ({ ...row, ...views[viewOf(view)][at] }))),
   catalogue: () => copy(catalogue),
+  rigWords: () => copy(rigWords),
   sources: () => Object.keys(sources).map((id) => withText({ id })),
 };
 

@@ -6,7 +6,6 @@ use crate::error::{Error, Reason};
 use crate::field::{Said, Spread};
 use crate::gear::kept_by;
 use crate::reeving::{Drive, Fault, Losses, OWN_RIG, OwnRig, Phase, RigName, kinematics, statics};
-use std::sync::Arc;
 
 /// The rig, if it moves and balances whether its turns lose much, something or little.
 pub(super) fn own_rig(own: &OwnRig, drag: Spread) -> Result<Reeved, Fault> {
@@ -34,7 +33,7 @@ pub(super) fn own_rig(own: &OwnRig, drag: Spread) -> Result<Reeved, Fault> {
     Ok(Reeved {
         name: RigName::Own,
         slides: slides(rig, &motion),
-        rig: Arc::new(rig.clone()),
+        rig: own.rig.clone(),
         motion,
         help: own.help.clone(),
         turns,

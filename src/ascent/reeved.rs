@@ -101,7 +101,9 @@ fn body_of(kind: Option<BodyKind>) -> usize {
 pub(super) fn places(rig: &Rig) -> Vec<(usize, usize)> {
     let (mut places, mut met) = (Vec::new(), [0; 3]);
     let from_hand = rig.turns_from_hand();
-    places.resize(from_hand.len(), (0, 0));
+    for _ in &from_hand {
+        places.push((0, 0));
+    }
     for (rope, at) in from_hand {
         let Some(stop) = rig.ropes().get(rope).and_then(|rope| rope.stops.get(at)) else { continue };
         let body = body_of(rig.kind_at(stop));

@@ -70,7 +70,7 @@ pub use force::{Force, KILOGRAM_FORCE, KILONEWTON, NEWTON, POUND_FORCE, STANDARD
 pub use length::{CENTIMETRE, FOOT, INCH, Length, METRE, MILLIMETRE};
 pub use mass::{KILOGRAM, Mass, POUND, STONE};
 pub use misread::Misread;
-pub(crate) use pieces::{behind, ending, joined, leading, parted, trimmed};
+pub(crate) use pieces::{behind, ending, is_blank, joined, leading, parted, trimmed};
 pub use power::{Power, WATT};
 pub use ratio::{PERCENT, Ratio};
 pub use read::{read, tidy};

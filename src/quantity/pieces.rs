@@ -55,7 +55,7 @@ pub(crate) fn trimmed(text: &str) -> &str {
 }
 
 /// Whether it is white space to Unicode: std's table of it is larger than the few there are.
-fn is_blank(character: char) -> bool {
+pub(crate) fn is_blank(character: char) -> bool {
     matches!(character, '\t'..='\r' | ' ' | '\u{85}' | '\u{a0}' | '\u{1680}' | '\u{2000}'..='\u{200a}')
         || matches!(character, '\u{2028}' | '\u{2029}' | '\u{202f}' | '\u{205f}' | '\u{3000}')
 }

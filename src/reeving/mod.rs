@@ -2,7 +2,8 @@
 //!
 //! A [`Rig`] is [`Body`]s in order of height and [`Rope`]s as the [`Stop`]s they make. A [`Phase`] says which hitches
 //! grip and what the hand does. [`kinematics`] answers how far things move, in exact fractions; [`statics`] which
-//! tensions balance every body; [`single_parts`] whose failure drops the climber.
+//! tensions balance every body; [`single_parts`] whose failure drops the climber. A rig comes from the [`catalogue`], or
+//! from the [`notation`] in which people write down their own.
 //!
 //! # Example
 //! ```

@@ -26,10 +26,13 @@ pub struct Phase {
 }
 
 impl Phase {
-    /// The hand takes rope: hitches on carriages grip, those at the climber slide.
+    /// The hand takes rope: hitches on carriages grip, those at the climber slide. Those on what does not move grip,
+    /// unless somebody on the ground hauls: then they are there to keep what is gained.
     #[must_use]
     pub fn pull(rig: &Rig) -> Self {
-        Self { grips: Self::gripping(rig, |kind| kind != BodyKind::Climber), hand: HandDoes::Takes }
+        let grip: fn(BodyKind) -> bool =
+            if rig.is_hauled() { |kind| kind == BodyKind::Carriage } else { |kind| kind != BodyKind::Climber };
+        Self { grips: Self::gripping(rig, grip), hand: HandDoes::Takes }
     }
 
     /// The upper hitches are moved up: those at the climber grip.

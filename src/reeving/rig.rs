@@ -192,15 +192,16 @@ impl Rig {
                     match hand {
                         None => others.push((at, place)),
                         Some(hand) if place < hand => near.push((at, place)),
-                        Some(_) => beyond.insert(0, (at, place)),
+                        Some(_) => beyond.push((at, place)),
                     }
                 }
             }
         }
-        for turns in [beyond, others] {
-            for turn in turns {
-                near.push(turn);
-            }
+        while let Some(turn) = beyond.pop() {
+            near.push(turn);
+        }
+        for turn in others {
+            near.push(turn);
         }
         near
     }

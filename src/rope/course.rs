@@ -1,5 +1,6 @@
 //! The course of a rope in each state: its pieces and their sum.
 
+use super::anchor::climbing_rope;
 use super::{Anchor, Piece, State, is_anchored};
 use crate::climber::{STACK_LENGTH, reach};
 use crate::field::{Kind, Limits, Spread};
@@ -66,7 +67,7 @@ pub fn courses(rig: &Rig, anchor: Option<Anchor>, sizes: &Sizes) -> Vec<Course> 
     let likely: Pick = |spread| spread.likely;
     let (low, high): (Pick, Pick) = (|spread| spread.low, |spread| spread.high);
     let section = section(rig).unwrap_or(Spread::point(0.0));
-    let way = Way { rig, anchor: anchor.filter(|_| is_anchored(rig)), sizes, section };
+    let way = Way { rig, stops: climbing_rope(rig), anchor: anchor.filter(|_| is_anchored(rig)), sizes, section };
     let mut courses = Vec::new();
     for state in State::ALL {
         let mut course = Course { state, pieces: Vec::new(), total: Spread::point(0.0) };
@@ -90,6 +91,7 @@ type Pick = fn(Spread) -> f64;
 /// The way of a rope through a rig.
 struct Way<'a> {
     rig: &'a Rig,
+    stops: Vec<&'a Stop>,
     anchor: Option<Anchor>,
     sizes: &'a Sizes,
     section: Spread,
@@ -100,7 +102,7 @@ impl Way<'_> {
     fn length(&self, piece: Piece, state: State, rope: Pick, height: Pick) -> f64 {
         let Self { anchor, sizes, .. } = *self;
         let canopy = anchor == Some(Anchor::Canopy);
-        let above = |stop: Option<&Stop>| {
+        let above = |stop: Option<&&Stop>| {
             // A rope that is nowhere else starts on the ground.
             let place = stop.and_then(|stop| self.rig.kind_at(stop)).unwrap_or(BodyKind::Ground);
             self.height(place, state, rope, height)
@@ -132,17 +134,10 @@ impl Way<'_> {
         }
     }
 
-    /// The stops of the climbing rope before the crotch, and those beyond it, without loose tails.
-    fn sides(&self) -> (&[Stop], &[Stop]) {
-        let mut stops = self.rig.ropes().first().map_or(&[][..], |rope| &rope.stops);
-        if let [held @ .., Stop { body: None, .. }] = stops {
-            stops = held;
-        }
-        if let [Stop { body: None, .. }, held @ ..] = stops {
-            stops = held;
-        }
-        let crotch = stops.iter().position(|stop| self.rig.kind_at(stop) == Some(BodyKind::Tree)).unwrap_or(0);
-        let (before, from) = stops.split_at_checked(crotch).unwrap_or((stops, &[]));
+    /// The stops of the climbing rope before the crotch, and those beyond it.
+    fn sides(&self) -> (&[&Stop], &[&Stop]) {
+        let crotch = self.stops.iter().position(|stop| self.rig.kind_at(stop) == Some(BodyKind::Tree)).unwrap_or(0);
+        let (before, from) = self.stops.split_at_checked(crotch).unwrap_or((&self.stops, &[]));
         (before, from.get(1..).unwrap_or_default())
     }
 

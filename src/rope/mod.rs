@@ -36,7 +36,7 @@ mod piece;
 mod state;
 
 pub use allowance::{ANCHOR_KNOT, BASE_TIE, OVER_CROTCH, ROPE_SPARE, ROPE_TAIL, STOPPER_AND_TAIL};
-pub use anchor::{ANCHOR, Anchor, is_anchored};
+pub use anchor::{ANCHOR, Anchor, comes_to_tree, is_anchored};
 pub use course::{Course, Sizes, courses, section};
 pub use height::{CROTCH_HEIGHT, HITCH_HEIGHT};
 pub use piece::Piece;

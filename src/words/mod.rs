@@ -28,10 +28,11 @@ pub use can_i_climb::report;
 pub use chart::{Axis, Band, Chart, ChartLine, FeasibilityMap, MapPlace, MapRig, Mark, Point};
 pub use error::{error_lines, message};
 pub use notice::notice;
+pub use own_rig::rig_rows;
 pub(crate) use record::{IsPlain, Plain};
 pub use report::{
     AdvantageReport, CautionLine, Drawing, DrawnRope, DrawnStop, ErrorLine, Figure, Level, PartLine, Report, RigLine,
-    RopeReport, RopeState, SourceLine, Strand, Tension, VerdictLine, WorkDone,
+    RigRow, RopeReport, RopeState, SourceLine, Strand, Tension, VerdictLine, WorkDone,
 };
 pub use rope_length::rope_report;
 pub use row::{ChoiceLine, RowLine, row_line};

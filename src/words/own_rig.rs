@@ -1,11 +1,26 @@
 //! What is wrong with somebody's own rig, in words that point at theirs.
 
+use super::RigRow;
 use super::refusal::{refused, wanted};
 use super::template::{said, worded};
 use crate::field::Spread;
 use crate::quantity::{View, joined};
 use crate::reeving::Fault;
 use crate::reeving::notation::{Mistake, OwnRig, OwnRope, Place, Wrong, read};
+
+/// Somebody's own rig as rows of words, a list for each rope.
+#[must_use]
+pub fn rig_rows(own: &OwnRig) -> Vec<Vec<RigRow>> {
+    let mut ropes = Vec::new();
+    for rope in &own.ropes {
+        let mut rows = Vec::new();
+        for stop in &rope.stops {
+            rows.push(RigRow { does: stop.does.named().id, on: stop.on.named().id, with: stop.with.clone() });
+        }
+        ropes.push(rows);
+    }
+    ropes
+}
 
 /// What is wrong with the text, in a sentence or two.
 pub(super) fn mistake_words(mistake: &Mistake, view: View) -> String {
@@ -117,9 +132,16 @@ fn line(own: &OwnRig, rope: usize) -> Spread {
 
 /// The word for a body.
 fn place(own: &OwnRig, body: usize) -> &'static str {
-    let mut places = Place::ALL.to_vec();
-    places.retain(|place| own.ropes.iter().flat_map(|rope| &rope.stops).any(|stop| stop.on == *place));
-    places.get(body).map_or("", |place| place.named().id)
+    let mut before = 0;
+    for place in Place::ALL {
+        if own.ropes.iter().flat_map(|rope| &rope.stops).any(|stop| stop.on == *place) {
+            if before == body {
+                return place.named().id;
+            }
+            before += 1;
+        }
+    }
+    ""
 }
 
 /// Between which stops a strand is.

@@ -42,6 +42,16 @@ records! {
         pub sources: Vec<&'static str>,
     }
 
+    /// A stop of somebody's own rig, in the words of the notation.
+    pub struct RigRow {
+        /// What the rope does there.
+        pub does: &'static str,
+        /// Where.
+        pub on: &'static str,
+        /// With what; empty where there is nothing to say.
+        pub with: String,
+    }
+
     /// A tension.
     pub struct Tension {
         /// The likely value, in newtons.

@@ -27,6 +27,7 @@ test("what was given is nobody else's", () => {
 
 test("so are the rigs, the turns and the sources", () => {
   assert.deepEqual(packaged.catalogue(), whole.catalogue());
+  assert.deepEqual(packaged.rigWords(), whole.rigWords());
   assert.deepEqual(packaged.sources(), whole.sources());
 });
 

@@ -138,10 +138,13 @@ fn holds_in(row: &Row, text: &str, view: View) {
     let said = Said::Text(text.to_owned());
     let refusal = match row.reading(&said) {
         Ok(reading) => {
+            let linked = row.linked(&said).expect("what can be read can be linked");
             if let Kind::Text(_) = row.kind {
+                for other in [linked.clone(), row.tidied(text, view.system)] {
+                    assert_eq!(row.linked(&Said::Text(other)), Some(linked.clone()));
+                }
                 return;
             }
-            let linked = row.linked(&said).expect("what can be read can be linked");
             assert_eq!(row.reading(&Said::Text(linked.clone())), Ok(reading.clone()), "{linked:?}");
             let tidied = row.tidied(text, view.system);
             assert_eq!(row.reading(&Said::Text(tidied.clone())), Ok(reading), "{tidied:?}");

@@ -9,13 +9,14 @@ use crate::question::fields::reader;
 use crate::reeving::{Backup, OWN_RIG, RIG, Rig, RigName};
 use crate::rope::{
     ANCHOR, ANCHOR_KNOT, Anchor, BASE_TIE, CROTCH_HEIGHT, HITCH_HEIGHT, OVER_CROTCH, ROPE_SPARE, ROPE_TAIL, Sizes,
-    is_anchored,
+    comes_to_tree, is_anchored,
 };
+use std::sync::Arc;
 
 /// The inputs of the question. Made only by [`Inputs::of`], so that asking cannot fail.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Inputs {
-    pub(super) rig: Rig,
+    pub(super) rig: Arc<Rig>,
     /// None where the rope only runs over the crotch.
     pub(super) anchor: Option<Anchor>,
     /// Whether an anchor was chosen for a rope that has none.
@@ -70,25 +71,25 @@ impl Inputs {
     }
 }
 
-fn rig(reader: &mut Reader<'_>) -> Option<Rig> {
+fn rig(reader: &mut Reader<'_>) -> Option<Arc<Rig>> {
     let own = reader.maybe(&OWN_RIG);
     let name = if reader.says(&RIG.row) { reader.maybe(&RIG)? } else { RigName::HandOverHand };
     if name == RigName::Own {
         if !reader.says(&OWN_RIG.row) {
             reader.note(Error::of(OWN_RIG.row.id, Reason::Needed));
         }
-        let from_tree = own?.from_tree();
-        if from_tree.is_none() {
+        let rig = own?.rig;
+        if !comes_to_tree(&rig) {
             reader.note(Error::of(OWN_RIG.row.id, Reason::NoCrotch));
         }
-        return from_tree;
+        return Some(rig);
     }
     // A backup takes no rope between the bodies.
     let made = name.rig(Backup::None);
     if made.is_err() {
         reader.note(Error::of(RIG.row.id, Reason::UnworkableRig));
     }
-    made.ok()
+    made.ok().map(Arc::new)
 }
 
 /// The fields that have their defaults.

@@ -1,12 +1,14 @@
 //! From the words of the notation to a rig.
 
-use super::super::{Body, BodyKind, Fault, Noun, Rig, Rope, Stop};
+use super::super::{Body, BodyKind, Fault, Rig, Rope, Stop};
+use super::names::{name_turns, ordinal};
 use super::pieces::said;
 use super::stop::{Does, OwnRope, OwnStop, Place};
 use super::{Mistake, Wrong, written};
 use crate::field::{Reading, Said, Value};
 use crate::gear::TurnKind;
-use crate::quantity::{Length, Quantity, Ratio, joined};
+use crate::quantity::{Length, Quantity, Ratio};
+use std::sync::Arc;
 
 /// What a turn of somebody's own rig is.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -21,31 +23,13 @@ pub struct OwnTurn {
 #[derive(Debug, Clone, PartialEq)]
 pub struct OwnRig {
     /// The rig.
-    pub rig: Rig,
+    pub rig: Arc<Rig>,
     /// What it was said in, with the kinds of turns of which nothing was said.
     pub ropes: Vec<OwnRope>,
     /// Its turns, in the order they are numbered.
     pub turns: Vec<OwnTurn>,
     /// What its helpers pull, in newtons, in the order they are numbered.
     pub help: Vec<f64>,
-}
-
-impl OwnRig {
-    /// The rig with the rope first that passes the tree, and that turned round where its end is tied there; none where no
-    /// rope passes the tree.
-    #[must_use]
-    pub fn from_tree(&self) -> Option<Rig> {
-        let tree = self.rig.body(BodyKind::Tree)?;
-        let mut rig = self.rig.clone();
-        let at = rig.ropes.iter().position(|rope| rope.stops.iter().any(|stop| stop.body == Some(tree)))?;
-        rig.ropes.swap(0, at);
-        if let Some(first) = rig.ropes.first_mut()
-            && first.stops.last().is_some_and(|last| last.body == Some(tree))
-        {
-            first.stops.reverse();
-        }
-        Rig::new(rig.bodies, rig.ropes).ok()
-    }
 }
 
 impl Value for OwnRig {
@@ -94,10 +78,10 @@ pub(super) fn rig_of(mut ropes: Vec<OwnRope>) -> Result<OwnRig, Mistake> {
     }
     let mut bodies = Vec::new();
     let mut kinds: &[BodyKind] = &[BodyKind::Tree, UPPER, UPPER, UPPER, UPPER, BodyKind::Climber, BodyKind::Ground];
-    for (place, named) in Place::OPTIONS.iter().zip(named) {
+    for (place, named) in Place::OPTIONS.iter().zip(&named) {
         if let Some((kind, rest)) = kinds.split_first() {
             kinds = rest;
-            if named {
+            if *named {
                 bodies.push(Body::new(*kind, if *kind == BodyKind::Tree { "crotch" } else { place.noun }));
             }
         }
@@ -106,7 +90,7 @@ pub(super) fn rig_of(mut ropes: Vec<OwnRope>) -> Result<OwnRig, Mistake> {
     match Rig::new(bodies, made) {
         Ok(mut rig) => {
             name_turns(&mut rig);
-            Ok(OwnRig { rig, ropes, turns: own.turns, help: own.help })
+            Ok(OwnRig { rig: Arc::new(rig), ropes, turns: own.turns, help: own.help })
         }
         Err(Fault::TooLarge) => Err(whole(Wrong::TooLarge)),
         // Everything else has been looked at.
@@ -230,56 +214,5 @@ fn amount(own: &OwnStop) -> Result<f64, Wrong> {
         Ok(Reading::Si(si)) => Ok(si),
         Ok(_) => Err(Wrong::NoAmount { row }),
         Err(refusal) => Err(Wrong::NotAnAmount { row, refusal: Box::new(refusal) }),
-    }
-}
-
-impl Place {
-    /// What people call a tie there.
-    const fn tie(self) -> &'static str {
-        match self {
-            Self::Tree => "anchor",
-            Self::Climber => "harness tie",
-            Self::Ground => "anchor at the foot",
-            _ => "hitch tie",
-        }
-    }
-
-    /// What people call a hitch there.
-    const fn hitch(self) -> &'static str {
-        match self {
-            Self::Tree => "hitch at the crotch",
-            Self::Climber => "lower hitch",
-            Self::Ground => "hitch at the foot",
-            _ => self.named().noun,
-        }
-    }
-}
-
-/// The turns by what they are on, counted from the hand.
-fn name_turns(rig: &mut Rig) {
-    let mut met = [0; 4];
-    for (rope, place) in rig.turns_from_hand() {
-        let on = rig.ropes.get(rope).and_then(|rope| rope.stops.get(place)).and_then(|stop| rig.kind_at(stop));
-        let (group, noun) = match on {
-            Some(BodyKind::Tree) => (0, "crotch"),
-            Some(BodyKind::Carriage) => (1, "upper turn"),
-            Some(BodyKind::Ground) => (2, "turn at the foot"),
-            _ => (3, "lower turn"),
-        };
-        let stop = rig.ropes.get_mut(rope).and_then(|rope| rope.stops.get_mut(place));
-        if let (Some(stop), Some(count)) = (stop, met.get_mut(group)) {
-            let noun = if group == 0 && *count > 0 { "turn at the crotch" } else { noun };
-            stop.noun = ordinal(*count, noun);
-            *count += 1;
-        }
-    }
-}
-
-/// "turn", "second turn", "third turn".
-fn ordinal(place: usize, noun: &'static str) -> Noun {
-    const SPELT: &[&str] = &["second ", "third ", "fourth ", "fifth ", "sixth "];
-    match place.checked_sub(1) {
-        None => noun.into(),
-        Some(place) => joined(&[SPELT.get(place).copied().unwrap_or("further "), noun]).into(),
     }
 }

@@ -13,12 +13,13 @@
 //! |---|---|
 //! | `tied`, `turn`, `hitch`, `backup`, `knot`, `hand`, `helper` | [`Does`] |
 //! | `tree`, `upper` to `upper-4`, `climber`, `ground` | [`Place`], from the highest to the lowest |
-//! | `turn … carabiner`, `turn … 85 %` | the [`TurnKind`], or the share it keeps; left out, a bearing pulley, on the tree bark |
+//! | `turn … carabiner`, `turn … 85 %` | the [`TurnKind`](crate::gear::TurnKind), or the share it keeps; left out, a bearing pulley, on the tree bark |
 //! | `knot … 2 m` | the rope that runs before it catches |
 //! | `helper … 150 N` | what the helper pulls |
 
 mod making;
 mod mistake;
+mod names;
 mod pieces;
 mod stop;
 
@@ -86,16 +87,14 @@ pub fn canonical(text: &str) -> Option<String> {
 /// ```
 #[must_use]
 pub fn tidy(text: &str, system: System) -> String {
-    let tidied = said(text).ok().map(|mut ropes| {
-        for stop in ropes.iter_mut().flat_map(|rope| &mut rope.stops) {
-            if let Some(amount) = stop.amount() {
-                stop.with = amount.tidied(&stop.with, system);
-            }
+    let Ok(mut ropes) = said(text) else { return text.to_owned() };
+    for stop in ropes.iter_mut().flat_map(|rope| &mut rope.stops) {
+        if let Some(amount) = stop.amount() {
+            stop.with = amount.tidied(&stop.with, system);
+        } else if let Some(kind) = stop.kind() {
+            kind.named().id.clone_into(&mut stop.with);
         }
-        ropes
-    });
-    match tidied {
-        Some(ropes) if rig_of(ropes.clone()).is_ok() => written(&ropes),
-        _ => text.to_owned(),
     }
+    let tidied = written(&ropes);
+    if rig_of(ropes).is_ok() { tidied } else { text.to_owned() }
 }

@@ -3,7 +3,7 @@
 use super::stop::{Does, OwnRope, OwnStop, Place};
 use super::{Mistake, Wrong};
 use crate::field::Named;
-use crate::quantity::{behind, leading, trimmed};
+use crate::quantity::{behind, is_blank, leading, trimmed};
 
 /// What ends a stop.
 #[derive(Clone, Copy, PartialEq)]
@@ -50,7 +50,7 @@ fn is_point(character: char) -> bool {
 
 /// Whether it is part of a word: anything but a point and a blank.
 fn is_of_word(character: char) -> bool {
-    !is_point(character) && !trimmed(character.encode_utf8(&mut [0; 4])).is_empty()
+    !is_point(character) && !is_blank(character)
 }
 
 /// The first word, and what follows it behind a point or blanks.
