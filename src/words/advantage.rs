@@ -1,19 +1,18 @@
 //! The answer to "Which advantage?" in words.
 
 use super::caution::caution_line;
-use super::chart::{Axis, Band, Chart, ChartLine, FeasibilityMap, MapPlace, MapRig, Point, axis, told, units};
+use super::chart::{ALL_UP, Band, Chart, ChartLine, Point, axis, told, units};
 use super::drawing::drawing;
 use super::figures::figures;
 use super::report::{AdvantageReport, RigLine};
-use super::source::{cited, source_line};
+use super::source::cited;
 use super::template::{said, say};
 use super::verdict::{assumed, first, missing_lines, verdict_line};
 use super::{Figure, WorkDone};
 use crate::ascent::{Caution, Missing};
 use crate::field::Spread;
 use crate::quantity::View;
-use crate::question::advantage::{Answer, Beside, Kit, Map, Standing};
-use crate::source::{JUDGED, TIRING};
+use crate::question::advantage::{Answer, Beside, Kit, Standing};
 
 /// The answer as people read it.
 ///
@@ -263,55 +262,4 @@ fn chart(answer: &Answer, view: View) -> Chart {
         marks: Vec::new(),
         you: Some(mass.count(answer.mass.likely)),
     }
-}
-
-const ALL_UP: &str = "climber and kit";
-
-/// The map as people read it.
-#[must_use]
-pub fn map_report(map: &Map, view: View) -> FeasibilityMap {
-    let [mass, force] = units(view);
-    let mut rigs = Vec::new();
-    for (at, name) in map.rigs.iter().enumerate() {
-        let named = name.named();
-        rigs.push(MapRig { id: named.id, noun: named.noun, letter: letter(Some(at)).to_string() });
-    }
-    let mut rows = Vec::new();
-    for cells in &map.cells {
-        let mut row = String::new();
-        for cell in cells {
-            row.push(letter(*cell));
-        }
-        rows.push(row);
-    }
-    let you = map.you.map(|(kilograms, newtons, rig)| {
-        let noun = rig.and_then(|rig| map.rigs.get(rig)).map(|name| name.named().noun);
-        let template = match noun {
-            Some(_) => "You, at {K} with kit and {N} of pull: {}.",
-            None => "You, at {K} with kit and {N} of pull: none of these rigs, at likely values.",
-        };
-        let words = noun.as_slice();
-        MapPlace {
-            x: mass.count(kilograms),
-            y: force.count(newtons),
-            text: told(template, &[kilograms, newtons], words, view),
-        }
-    });
-    let axes: [Axis; 2] = [axis(ALL_UP, mass, map.masses), axis("measured pull", force, map.pulls)];
-    let [x, y] = axes;
-    FeasibilityMap {
-        noun: "The least rig for every weight and pull",
-        text: "Each place is the rig of least kit with which, at likely values and with your reach and hands, one pull, the hold of the hands, and pulls again and again come off. Ranges are left out here, the list has them; and whether pulls last is told by the kinder of two published edges.".to_owned(),
-        x,
-        y,
-        rigs,
-        rows,
-        you,
-        sources: vec![source_line(&TIRING), source_line(&JUDGED)],
-    }
-}
-
-/// The letter that stands for a rig of the map.
-fn letter(rig: Option<usize>) -> char {
-    rig.map_or('.', |rig| char::from(b'a'.saturating_add(rig as u8)))
 }

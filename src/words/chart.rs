@@ -1,6 +1,5 @@
 //! Charts, in the units that people see.
 
-use super::SourceLine;
 use super::record::records;
 use super::template::said;
 use crate::field::Spread;
@@ -74,46 +73,6 @@ records! {
         /// Where this person stands, across; none where that is not known.
         pub you: Option<f64>,
     }
-
-    /// A rig of the map, and the letter that stands for it.
-    pub struct MapRig {
-        /// Its id.
-        pub id: &'static str,
-        /// What people call it.
-        pub noun: &'static str,
-        /// The letter in the rows.
-        pub letter: String,
-    }
-
-    /// Where somebody stands on the map.
-    pub struct MapPlace {
-        /// Across.
-        pub x: f64,
-        /// Up.
-        pub y: f64,
-        /// What that means.
-        pub text: String,
-    }
-
-    /// The least rig that works, by weight and pull.
-    pub struct FeasibilityMap {
-        /// What people call it.
-        pub noun: &'static str,
-        /// What it shows, in words.
-        pub text: String,
-        /// Across: the mass with kit.
-        pub x: Axis,
-        /// Up: the pull.
-        pub y: Axis,
-        /// The rigs, the least kit first.
-        pub rigs: Vec<MapRig>,
-        /// From the weakest pull up, a letter a column: a rig's, or a point where none works.
-        pub rows: Vec<String>,
-        /// Where this person stands; none where the strength is not known.
-        pub you: Option<MapPlace>,
-        /// The sources it rests on.
-        pub sources: Vec<SourceLine>,
-    }
 }
 
 /// The unit of masses in a view, and that of forces.
@@ -134,3 +93,6 @@ pub(super) fn told(template: &str, numbers: &[f64], words: &[&str], view: View) 
     }
     said(template, &spreads.iter().collect::<Vec<_>>(), words, view)
 }
+
+/// What the mass of climber and kit is called on an axis.
+pub(super) const ALL_UP: &str = "climber and kit";

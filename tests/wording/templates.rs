@@ -133,6 +133,7 @@ fn every_template_is_told_and_fits_its_slots() {
         include_str!("../../src/words/advantage.rs"),
         include_str!("../../src/words/caution.rs"),
         include_str!("../../src/words/chart.rs"),
+        include_str!("../../src/words/map.rs"),
         include_str!("../../src/words/drawing.rs"),
         include_str!("../../src/words/figure.rs"),
         include_str!("../../src/words/figures/mod.rs"),

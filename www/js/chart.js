@@ -29,7 +29,7 @@ function bandDrawn({ noun, top, bottom }, { left, right }) {
     svg("rect", { x: left, y: top, width: right - left, height, class: "band" }),
     path(hatch, "line hatch"),
     path(`M${left} ${top}H${right}M${left} ${top + height}H${right}`, "line edge"),
-    words(noun, right - 4, top - 5, "noun", "end"));
+    words(noun, left + 8, top - 5, "noun"));
 }
 
 /** The chart and its table; `letters` gives lines the letters that other parts of the page call them by. */

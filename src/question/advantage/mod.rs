@@ -13,7 +13,7 @@
 //! let inputs = advantage::Inputs::of(&draft).map_err(|errors| errors.len())?;
 //! let answer = advantage::ask(&inputs, Effort::FULL);
 //! let least = answer.least.and_then(|at| answer.rigs.get(at)).map(|beside| beside.ascent.rig_name.named().id);
-//! assert_eq!(least, Some("haul-cord-3"));
+//! assert_eq!(least, Some("tail-3"));
 //! # Ok::<(), usize>(())
 //! ```
 
