@@ -22,10 +22,10 @@ export function fieldMarkup(question, field, hint) {
   ].join("\n");
 }
 
-// A number gets the decimal keyboard: a bare number takes the unit beside the label.
+// A number gets the decimal keyboard: a bare number takes the unit beside the label. A text may have several lines.
 function textBox(shared, kind) {
-  const typing = kind === "text" ? `inputmode="text"` : `inputmode="decimal" autocapitalize="off" spellcheck="false"`;
-  return `<input ${shared} type="text" ${typing}>`;
+  const plain = `autocapitalize="off" spellcheck="false"`;
+  return kind === "text" ? `<textarea ${shared} rows="4" ${plain}></textarea>` : `<input ${shared} type="text" inputmode="decimal" ${plain}>`;
 }
 
 // An empty first option only where nothing is taken for granted: nobody is to choose by not looking.

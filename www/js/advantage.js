@@ -1,6 +1,7 @@
 import { advantageAnswer } from "./advantage-answer.js";
 import * as engine from "./engine.js";
 import { openPage } from "./question-page.js";
+import { rigEditor } from "./rig-editor.js";
 
 /** The answer with the map of the same plan, coarse while somebody types, and a link to the climb on each rig. */
 function ask(draft, view, effort) {
@@ -13,3 +14,4 @@ function ask(draft, view, effort) {
 }
 
 openPage(engine, ask, advantageAnswer);
+rigEditor(document.querySelector("[data-rig-editor]"), engine);

@@ -15,7 +15,7 @@ export function ticks(least, most, count) {
   const power = 10 ** Math.floor(Math.log10(rough));
   const step = [1, 2, 5, 10].map((digit) => digit * power).find((one) => one >= rough * 0.999);
   const found = [];
-  for (let at = Math.ceil(least / step - 1e-9); at * step <= most + step * 1e-9; at += 1) found.push(at * step);
+  for (let at = Math.ceil(least / step - 1e-9); at * step <= most + step * 1e-9; at += 1) found.push(at * step + 0); // no −0
   return found;
 }
 

@@ -20,7 +20,7 @@ function regionDrawn({ letter, d, at, cells }, rigs) {
   const i = rigs.findIndex((rig) => rig.letter === letter);
   const label = cells > 6 ? words(i < 0 ? "none" : letter, at.x, at.y + 5, "letter", "middle") : null;
   if (i < 0) return [null, label];
-  return [svg("g", {}, path(d, "region", { "fill-opacity": (0.08 + 0.07 * i).toFixed(2) }), path(d, "patterned", { fill: `url(#region-${letter})` })), label];
+  return [svg("g", {}, path(d, "region", { "shape-rendering": "crispEdges", "fill-opacity": (0.08 + 0.07 * i).toFixed(2) }), path(d, "patterned", { fill: `url(#region-${letter})` })), label];
 }
 
 /** The map, its legend and its table; `verdict` is the sentence of the list, which counts ranges too. */

@@ -1,5 +1,7 @@
 import { canIClimb } from "./can-i-climb.js";
 import * as engine from "./engine.js";
 import { openPage } from "./question-page.js";
+import { rigEditor } from "./rig-editor.js";
 
 openPage(engine, engine.canIClimb, canIClimb);
+rigEditor(document.querySelector("[data-rig-editor]"), engine);

@@ -21,6 +21,13 @@ export function runsOf(rows) {
   });
 }
 
+/** Where a region's letter stands: in the row that has half of it below. */
+function middle(runs) {
+  const half = runs.reduce((sum, { cells }) => sum + cells, 0) / 2;
+  let below = 0;
+  return runs.find(({ cells }) => (below += cells) >= half).at;
+}
+
 /** The regions of a map, one for each letter that is there: an outline, and where its letter stands. */
 export function mapLayout({ rows, x, y, you }) {
   const right = WIDTH - RIGHT;
@@ -29,16 +36,12 @@ export function mapLayout({ rows, x, y, you }) {
   const [wide, high] = [(right - LEFT) / columns, (bottom - TOP) / lines];
   const regions = new Map();
   for (const run of runsOf(rows)) {
-    const region = regions.get(run.letter) ?? { letter: run.letter, d: "", best: 0, cells: 0, at: null };
+    const region = regions.get(run.letter) ?? { letter: run.letter, d: "", cells: 0, runs: [] };
     const top = bottom - (run.row + 1) * high;
     const [from, to] = [LEFT + run.from * wide, LEFT + run.to * wide];
     region.d += `M${from.toFixed(1)} ${top.toFixed(1)}H${to.toFixed(1)}v${high.toFixed(2)}H${from.toFixed(1)}z`;
     region.cells += run.to - run.from;
-    // The letter stands in the longest run, as high as it is there.
-    if (run.to - run.from >= region.best) {
-      region.best = run.to - run.from;
-      region.at = { x: (from + to) / 2, y: top + high / 2 };
-    }
+    region.runs.push({ cells: run.to - run.from, at: { x: (from + to) / 2, y: top + high / 2 } });
     regions.set(run.letter, region);
   }
   const steps = (count) => (count > 1 ? count - 1 : 1);
@@ -47,7 +50,7 @@ export function mapLayout({ rows, x, y, you }) {
   const up = (value) => bottom - high / 2 - ((value - y.least) / (y.most - y.least)) * high * steps(lines);
   return {
     width: WIDTH, height: HEIGHT, left: LEFT, right, top: TOP, bottom, across, up,
-    regions: [...regions.values()].sort((a, b) => (a.letter < b.letter ? -1 : 1)),
+    regions: [...regions.values()].map(({ runs, ...region }) => ({ ...region, at: middle(runs) })).sort((a, b) => (a.letter < b.letter ? -1 : 1)),
     you: you && { x: across(you.x), y: up(you.y), text: you.text },
   };
 }

@@ -6,7 +6,7 @@ export function goTo(target) {
     group.open = true;
   }
   target.focus({ preventScroll: true });
-  target.scrollIntoView({ block: target.matches("input, select") ? "center" : "start" });
+  target.scrollIntoView({ block: target.matches("input, select, textarea") ? "center" : "start" });
 }
 
 /** Makes every link to a place on this page leave the address alone. */

@@ -12,7 +12,7 @@ export class PlanField {
     for (let group = node.closest("[data-for]"); group; group = group.parentElement.closest("[data-for]")) {
       this.conditions.push(conditionOf(group.dataset.for));
     }
-    this.control = node.querySelector("input, select");
+    this.control = node.querySelector("input, select, textarea");
     this.label = node.querySelector("label");
     this.unit = node.querySelector("[data-unit]");
     this.hint = node.querySelector(".hint");
@@ -59,6 +59,9 @@ export class PlanField {
     this.hintChoice();
     if (this.control instanceof HTMLSelectElement) {
       for (const option of this.control.options) option.toggleAttribute("selected", option.selected);
+    } else if (this.control instanceof HTMLTextAreaElement) {
+      this.control.defaultValue = this.control.value;
+      this.control.dispatchEvent(new Event("mirrored")); // for what shows the same text in another way
     } else {
       this.control.setAttribute("value", this.control.value);
     }

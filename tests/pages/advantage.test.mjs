@@ -1,0 +1,107 @@
+// "Which advantage?" as somebody uses it.
+import assert from "node:assert/strict";
+import { after, before, test } from "node:test";
+import { axePath, bench, box, numbersShown, settled } from "./browser.mjs";
+
+let site;
+before(async () => { site = await bench(); });
+after(() => site.close());
+
+const PERSON = "bodyMass=80kg&climbHeight=11m&stature=1.75m&measuredPull=520N";
+
+async function opened(rest = "", options = {}) {
+  const page = await site.page(options);
+  await page.goto(`${site.url}advantage.html${rest && `#v=1&q=advantage&f=1&u=si&${rest}`}`);
+  return page;
+}
+const rigs = (page) => page.$$eval(".rig", (all) => all.map((one) => [one.dataset.rig, one.dataset.standing]));
+
+test("mass, height and strength give every rig in order, and the least that works", async () => {
+  const page = await opened();
+  assert.deepEqual(await numbersShown(page), [], "an empty form shows no number");
+  await box(page, "bodyMass").fill("80");
+  await box(page, "climbHeight").fill("11");
+  await box(page, "measuredPull").fill("520 N");
+  await box(page, "stature").fill("1.75 m");
+  await settled(page);
+  const listed = await rigs(page);
+  assert.equal(listed.length, 13);
+  assert.deepEqual(listed[0], ["tail-3", "works"]);
+  const order = ["works", "at-limit", "unknown", "out"];
+  assert.deepEqual([...listed].sort((a, b) => order.indexOf(a[1]) - order.indexOf(b[1])), listed);
+  assert.equal(await page.locator(".rig.least").count(), 1);
+  assert.match(await page.locator("#first").innerText(), /3:1/u);
+  assert.ok((await page.locator("#status").textContent()).includes(await page.locator("#first").innerText()));
+  assert.deepEqual(page.complaints, []);
+});
+
+test("without strength the pull of each rig is told, and no rig is named", async () => {
+  const page = await opened("bodyMass=80kg&climbHeight=11m");
+  assert.equal(await page.locator(".rig.least").count(), 0);
+  assert.ok((await page.locator('.rig[data-standing="unknown"]').count()) >= 9);
+  assert.match(await page.locator("#first").innerText(), /not known/u);
+  assert.ok(await page.locator("#can-enter").isVisible());
+});
+
+test("a rig opens to its drawing, its figures and the climb on it", async () => {
+  const page = await opened(PERSON);
+  const rig = page.locator('.rig[data-rig="haul-cord-4"]');
+  await rig.locator("summary").click();
+  assert.ok(await rig.locator("svg.rig-drawing").isVisible());
+  assert.match(await rig.locator(".gear").innerText(), /3 pulleys/u);
+  const pull = await rig.locator("summary .value").innerText();
+  // Whoever types on finds it open still.
+  await box(page, "kitMass").evaluate((one) => { one.closest("details").open = true; });
+  await box(page, "kitMass").fill("9 kg");
+  assert.ok(await rig.locator("svg.rig-drawing").isVisible());
+  await box(page, "kitMass").fill("");
+  await settled(page);
+  assert.equal(await rig.locator("summary .value").innerText(), pull);
+  await rig.getByText("See the climb on this rig").click();
+  await page.waitForURL(/index\.html/u);
+  assert.equal(await box(page, "rig").inputValue(), "haul-cord-4");
+  assert.ok((await page.locator('[data-figure="pullNeeded"] .value').innerText()).includes(pull.split(" ")[0]));
+});
+
+test("the rig that was chosen before is marked, and the plan is the same on both pages", async () => {
+  const page = await opened(`${PERSON}&rig=tail-5`);
+  const rig = page.locator('.rig[data-rig="tail-5"]');
+  assert.match(await rig.locator(".mark").textContent(), /the one you chose/u);
+  await page.locator("nav.pages a", { hasText: "Can I climb this?" }).click();
+  await page.waitForURL(/index\.html/u);
+  assert.equal(await box(page, "rig").inputValue(), "tail-5");
+  assert.equal(await box(page, "measuredPull").inputValue(), "520N");
+});
+
+test("chart and map have their tables, and the person stands on the map", async () => {
+  const page = await opened(PERSON);
+  assert.equal(await page.locator("#chart svg .drawn-line").count(), 9);
+  assert.equal(await page.locator("#chart tbody tr").count(), 9);
+  assert.equal(await page.locator("#map .you-word").textContent(), "you");
+  assert.match(await page.locator("#map .told").nth(1).innerText(), /^You, at 88 kg with kit and 520 N of pull: /u);
+  assert.equal(await page.locator("#map tbody tr").count(), 8);
+  assert.equal(await page.locator("#map .legend li").count(), 9);
+  // Every letter drawn is in the legend.
+  const drawn = await page.locator("#map svg .letter").allTextContents();
+  const known = await page.locator("#map .legend .letter").allTextContents();
+  assert.ok(drawn.length >= 5 && drawn.every((letter) => letter === "none" || known.includes(letter)), `${drawn}`);
+});
+
+for (const colorScheme of ["light", "dark"]) {
+  test(`axe finds nothing, with a rig open: ${colorScheme}`, async () => {
+    const page = await opened(PERSON, { colorScheme, bypassCSP: true });
+    await page.locator(".rig summary").first().click();
+    await page.addScriptTag({ path: axePath });
+    const found = await page.evaluate(() => globalThis.axe.run());
+    assert.deepEqual(found.violations.map(({ id, nodes }) => [id, nodes[0].html]), []);
+  });
+}
+
+for (const width of [320, 360, 1280]) {
+  test(`nothing runs out of a page ${width} wide`, async () => {
+    const page = await opened(PERSON, { viewport: { width, height: 800 } });
+    await page.locator(".rig summary").first().click();
+    const [wide, there] = await page.evaluate(() => [document.documentElement.scrollWidth, innerWidth]);
+    assert.ok(wide <= there, `${wide} of ${there}`);
+  });
+}
