@@ -7,6 +7,7 @@ use boughline::reeving::{Backup, Body, BodyKind, Part, Rig, Rope, Stop, single_p
 
 pub mod hand_derived;
 pub mod random;
+pub mod solver;
 
 const TREE: usize = 0;
 
