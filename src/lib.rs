@@ -28,10 +28,11 @@
 //! | [`source`] | every publication cited |
 //! | [`field`] | what a field's row is |
 //! | [`chance`] | seeded sampling |
-//! | [`gear`], [`hitch`] | what turns and hitches lose |
+//! | [`gear`], [`hitch`] | what turns and hitches lose; what ropes, cords, knots and connectors bear |
 //! | [`reeving`] | a rig as data, or as people write it; motion, forces, who is held by what |
 //! | [`error`], [`draft`] | what is wrong; what has been said so far |
 //! | [`climber`] | what they weigh, pull, hold and reach |
+//! | [`tree`] | what friction keeps over a crotch, what a crotch carries, what bending does to a limb |
 //! | [`rope`] | the pieces of a rope and their sum, state by state |
 //! | [`ascent`] | one climb with one value for everything that varies, and many of them |
 //! | [`question`] | one pure function a question |
@@ -60,6 +61,7 @@ pub mod reeving;
 pub mod rope;
 pub mod source;
 mod told;
+pub mod tree;
 #[cfg(feature = "wasm")]
 pub mod wasm;
 pub mod words;

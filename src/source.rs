@@ -77,6 +77,17 @@ sources! {
     OREGON: "oregon-437-002-0310", "Oregon Administrative Rules 437-002-0310: a figure-eight in the end of the rope, so that it cannot run through the hitch", Read;
     KNOT_PAGES: "knot-pages", "Knots: a stopper takes about 23 cm of rope; tails of at least 10 cm (US Army, Ranger Handbook, ch. 9) and ten diameters (two alpine teaching pages); a double fisherman's with its tails 67 diameters (a New Zealand caving association's page)", Read;
     TIRING: "frey-law-2012", "L. Frey-Law and others, J Biomech 45:1803 (2012), after Xia and Frey-Law (2008); recovery at rest after Looft and Frey-Law (2020): how muscles tire and recover. The kind edge: measured pulls repeated for 12 minutes at a third of the time topped out at 0.37 (J Physiol 592:4775)", Read;
+    WOOD_HANDBOOK: "wood-handbook", "US Department of Agriculture, Wood Handbook, FPL-GTR-190 (2010) and 282 (2021), table 5-3a: bending strength of green clear wood; table 5-6: its coefficient of variation, 16 %", Quoted;
+    WOOD_MEMORY: "wood-handbook-memory", "The same table, for species recalled and not checked", Memory;
+    LAVERS: "lavers-1983", "G. M. Lavers, BRE report BR 241 (3rd ed., 1983): bending strength of green clear wood grown in the United Kingdom, with standard deviations", Quoted;
+    ASTM_GREEN: "astm-d2555", "Table of the kind of ASTM D2555: modulus of rupture of green clear wood with standard deviations, in psi", Read;
+    CALIFORNIA: "california-title-8-3422", "California Code of Regulations, Title 8, section 3422: climbing lines and every part that bears a tree worker at least 5,000 lbf, lines at most 7 % of stretch at 500 lbf", Read;
+    ANSI_Z133: "ansi-z133", "ANSI Z133, arboricultural operations: climbing lines at least 5,400 lbf", Quoted;
+    EN_564: "en-564", "EN 564, accessory cord of 4 to 8 mm: at least 0.2 kN for each square millimetre of diameter squared", Read;
+    EN_567: "en-567", "EN 567:2013, rope clamps: 4 kN without damage", Read;
+    EN_1891: "en-1891", "EN 1891, low-stretch kernmantel ropes: type A at least 22 kN, type B 18 kN; at most 5 % of stretch between 50 and 150 kg", Read;
+    EN_12275: "en-12275", "EN 12275:2013, connectors: strengths by class, as a test house sums them up", Read;
+    PULLEY_STANDARD: "en-12278", "EN 12278, pulleys: at least 12 kN", Memory;
     TURNER: "turner-2008", "Turner and others (2008), motionless suspension in a harness: median 29 to 31 min, range 4 to 60", Read;
     RAUCH: "rauch-2019", "Rauch and others (2019): hanging still in a sit harness, 30 % of tests ended near fainting, the earliest at 13.4 min", Read;
     GRAVITY: "standard-gravity", "Standard gravity, 9.80665 m/s2 (3rd General Conference on Weights and Measures, 1901; the place is from memory)", Definition;

@@ -1,0 +1,75 @@
+//! Climbing ropes: how they give, and what they must bear.
+
+use super::{LIFE_LINE, LIFE_PART, Minimum};
+use crate::field::{Spread, choice};
+use crate::quantity::{Force, KILONEWTON};
+use crate::source::EN_1891;
+
+choice! {
+    /// A kind of climbing rope.
+    RopeKind {
+        /// Low-stretch, type A.
+        LowStretchA = "low-stretch-a", "low-stretch, type A", "Kernmantel rope for work and rescue, the stronger type.";
+        /// Low-stretch, type B.
+        LowStretchB = "low-stretch-b", "low-stretch, type B", "Kernmantel rope, the thinner type, which asks for more care.";
+        /// A tree climber's line.
+        TreeLine = "tree-line", "tree climber’s line", "A braided line of 11 to 13 mm for climbing trees.";
+        /// Dynamic.
+        Dynamic = "dynamic", "dynamic", "Rope for lead climbing: it gives a third of itself in a fall.";
+    }
+}
+
+impl RopeKind {
+    /// The force at a strain of one, in newtons, were the rope to give evenly so far.
+    ///
+    /// # Source
+    /// Static rope 71 to 89 kN, dynamic 18 to 36 kN (quoting Attaway, Rope System Analysis). EN 1891 lets low-stretch rope
+    /// give 5 % between 50 and 150 kg, which is 19.6 kN at the least, and California Title 8 lets a climbing line give 7 %
+    /// at 500 lbf, 31.8 kN: the ranges begin there. Likely values are judged: the cautious end of what is usual.
+    #[must_use]
+    pub const fn modulus(self) -> Spread {
+        match self {
+            Self::LowStretchA | Self::LowStretchB => Spread::new(19.6e3, 80.0e3, 89.0e3),
+            Self::TreeLine => Spread::new(31.8e3, 60.0e3, 89.0e3),
+            Self::Dynamic => Spread::new(18.0e3, 27.0e3, 36.0e3),
+        }
+    }
+
+    /// What it must bear without a knot; none for dynamic rope, which is tested by falls and not by a strength.
+    #[must_use]
+    pub const fn minimum(self) -> Option<Minimum> {
+        match self {
+            Self::LowStretchA => Some(Minimum { force: Force::newtons(KILONEWTON.si(22.0)), source: EN_1891 }),
+            Self::LowStretchB => Some(Minimum { force: Force::newtons(KILONEWTON.si(18.0)), source: EN_1891 }),
+            Self::TreeLine => Some(LIFE_LINE),
+            Self::Dynamic => None,
+        }
+    }
+
+    /// Whether the kind's minimum is that of a line that may bear a tree worker.
+    #[must_use]
+    pub fn is_life_line(self) -> bool {
+        self.minimum().is_some_and(|minimum| minimum.force >= LIFE_PART.force)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::{POUND_FORCE, STANDARD_GRAVITY};
+
+    /// EN 1891: 5 % between 50 and 150 kg; California Title 8: 7 % at 500 lbf. To the three figures that are written.
+    #[test]
+    fn limits_of_stretch_are_the_low_ends() {
+        let en = 100.0 * STANDARD_GRAVITY / 0.05;
+        let title = POUND_FORCE.si(500.0) / 0.07;
+        assert!((RopeKind::LowStretchA.modulus().low / en - 1.0).abs() < 0.0026, "{en}");
+        assert!((RopeKind::TreeLine.modulus().low / title - 1.0).abs() < 0.0026, "{title}");
+    }
+
+    /// 22 kN is a little under 5,000 lbf.
+    #[test]
+    fn type_a_is_not_quite_a_tree_workers_line() {
+        assert!(!RopeKind::LowStretchA.is_life_line() && RopeKind::TreeLine.is_life_line());
+    }
+}
