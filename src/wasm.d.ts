@@ -153,7 +153,7 @@ export interface RigLine {
   /** Whether it is the rig that was said. */
   chosen: boolean;
   /** How often one pull comes off, whatever else the plan lacks. */
-  standing: "works" | "at-limit" | "out" | "unknown";
+  standing: "works" | "at-limit" | "not-known" | "out";
   verdict: { id: "within-reach" | "at-limit" | "out-of-reach" | "none"; text: string };
   /** What decides it. */
   first: string;

@@ -102,7 +102,7 @@ fn rig_line(beside: &Beside, least: bool, chosen: bool, view: View) -> RigLine {
             Standing::Works => "works",
             Standing::AtLimit => "at-limit",
             Standing::Out => "out",
-            Standing::Unknown => "unknown",
+            Standing::Unknown => "not-known",
         },
         verdict: verdict_line(ascent.verdict),
         first: first(ascent, view),

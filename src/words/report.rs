@@ -190,7 +190,7 @@ records! {
         pub hauled: bool,
         /// Whether it is the rig that was said.
         pub chosen: bool,
-        /// `works`, `at-limit`, `out` or `unknown`: how often one pull comes off, whatever else the plan lacks.
+        /// `works`, `at-limit`, `out` or `not-known`: how often one pull comes off, whatever else the plan lacks.
         pub standing: &'static str,
         /// The verdict on a climb with it.
         pub verdict: VerdictLine,

@@ -27,7 +27,7 @@ test("mass, height and strength give every rig in order, and the least that work
   const listed = await rigs(page);
   assert.equal(listed.length, 13);
   assert.deepEqual(listed[0], ["tail-3", "works"]);
-  const order = ["works", "at-limit", "unknown", "out"];
+  const order = ["works", "at-limit", "not-known", "out"];
   assert.deepEqual([...listed].sort((a, b) => order.indexOf(a[1]) - order.indexOf(b[1])), listed);
   assert.equal(await page.locator(".rig.least").count(), 1);
   assert.match(await page.locator("#first").innerText(), /3:1/u);
@@ -38,7 +38,7 @@ test("mass, height and strength give every rig in order, and the least that work
 test("without strength the pull of each rig is told, and no rig is named", async () => {
   const page = await opened("bodyMass=80kg&climbHeight=11m");
   assert.equal(await page.locator(".rig.least").count(), 0);
-  assert.ok((await page.locator('.rig[data-standing="unknown"]').count()) >= 9);
+  assert.ok((await page.locator('.rig[data-standing="not-known"]').count()) >= 9);
   assert.match(await page.locator("#first").innerText(), /not known/u);
   assert.ok(await page.locator("#can-enter").isVisible());
 });

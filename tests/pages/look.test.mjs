@@ -9,7 +9,7 @@ after(() => site.close());
 
 const answered = async (page) => {
   await page.click("#show-example");
-  for (const summary of await page.$$("form > details > summary, .figure summary, .state:not([open]) summary, .sources summary")) await summary.click();
+  for (const summary of await page.$$("form > details > summary, .figure summary, .rig summary, .state:not([open]) summary, .sources summary")) await summary.click();
   await page.click("#copy-link");
 };
 const STATES = {
@@ -21,6 +21,16 @@ const STATES = {
       await box(page, "climbHeight").fill("abc");
       await page.locator("summary", { hasText: "What you measured" }).click();
       await box(page, "measuredPull").fill("-3 N");
+    },
+  },
+  "advantage.html": {
+    empty: async () => {},
+    answered,
+    "in error": async (page) => {
+      await box(page, "bodyMass").fill("1,200");
+      await page.locator("summary", { hasText: "What you measured" }).click();
+      await box(page, "rig").selectOption("own");
+      await page.locator("[name=ownRig]").fill("tied trea");
     },
   },
   "rope-length.html": {

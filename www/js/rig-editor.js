@@ -17,7 +17,7 @@ class RigEditor {
   constructor(node, engine) {
     this.node = node;
     this.engine = engine;
-    this.box = node.parentElement.querySelector("textarea");
+    this.box = node.closest("fieldset").querySelector("textarea");
     this.words = engine.rigWords();
     this.ropes = [];
     this.written = null;

@@ -12,7 +12,7 @@ export const STANDINGS = {
   works: { word: "comes off", shape: "within-reach" },
   "at-limit": { word: "at your limit", shape: "at-limit" },
   out: { word: "out of reach", shape: "out-of-reach" },
-  unknown: { word: "strength not known", shape: "none" },
+  "not-known": { word: "strength not known", shape: "none" },
 };
 
 /** The text of a figure of a rig, with its range if it has one; a dash where it is not known. */
