@@ -14,6 +14,8 @@ pub enum Missing {
     Strength,
     /// A measured pull: from an injury at the neck nothing is predicted.
     Pull,
+    /// What the hands hold: from an injury at the neck only what was measured counts, and a loop proves only itself.
+    Hold,
     /// The field that makes sex or age a whole piece of evidence.
     OtherHalf(&'static Row),
     /// How long the climber's pull is.

@@ -1,7 +1,7 @@
 //! From a plan to what it comes to.
 
 use super::{Answer, Caution, Climb, Climbs, Evidence, Missing, Plan, Planned, UNKNOWN, hands_at_it, parts};
-use crate::chance::Effort;
+use crate::chance::{Effort, Likely};
 use crate::climber::{Arms, Gloves, Hold, OLDEST, PULL_TIME, RESET_TIME, Trunk};
 use crate::field::Spread;
 use crate::float;
@@ -38,7 +38,7 @@ pub(crate) fn answer(plan: &Plan, effort: Effort) -> Answer {
     climbs.maybe(&mut answer.climb_time, |climb| climb.climb_time);
     climbs.maybe(&mut answer.time, |climb| climb.time);
     climbs.tensions(&mut answer.tensions, &plan.rig.rig);
-    answer.verdict = climbs.verdict(answer.grip_is_entered, answer.missing.is_empty());
+    answer.verdict = climbs.verdict(answer.grip_is_entered, answer.missing.is_empty(), !answer.hauled);
     answer.cautions = cautions(plan, &answer);
     answer
 }
@@ -126,6 +126,11 @@ fn mean(turns: &[f64]) -> f64 {
     float::exp(logs / turns.len().max(1) as f64)
 }
 
+/// Whether anything tells of what the hands hold on this climb.
+fn hands_are_known(plan: &Plan) -> bool {
+    !Climb::of(plan, &Likely).hands.is_nan()
+}
+
 fn missing(plan: &Plan) -> Vec<Missing> {
     let mut missing = Vec::new();
     // Whoever hauls is a second person.
@@ -133,6 +138,7 @@ fn missing(plan: &Plan) -> Vec<Missing> {
     if !hauled {
         match plan.evidence() {
             _ if plan.measured.is_none() && plan.trunk == Trunk::Cervical => missing.push(Missing::Pull),
+            Some(_) if !hands_are_known(plan) => missing.push(Missing::Hold),
             None => missing.push(plan.half_a_norm.map_or(Missing::Strength, Missing::OtherHalf)),
             _ => {}
         }

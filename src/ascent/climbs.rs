@@ -64,9 +64,13 @@ impl Climbs {
         Some(Gate { capacity: self.spread(&capacity)?, share: self.spread(&share)? })
     }
 
-    /// The verdict, of a plan with or without something missing; none while the strength is not known.
-    pub(crate) fn verdict(&self, grip_is_entered: bool, complete: bool) -> Option<Verdict> {
+    /// The verdict, of a plan with or without something missing, on what hands hold or a helper hauls; none while the
+    /// strength of arms or hands is not known.
+    pub(crate) fn verdict(&self, grip_is_entered: bool, complete: bool, by_hand: bool) -> Option<Verdict> {
         let Climb { arms_share: arms, hands_share: grasp, .. } = self.likely;
+        if by_hand && grasp.is_nan() {
+            return None;
+        }
         let mut strains = Vec::new();
         let (mut stuck, mut weak) = (0, 0);
         for climb in &self.sampled {

@@ -177,6 +177,10 @@ fn lightest(answer: &Answer) -> Option<&Beside> {
 fn lesser(answer: &Answer, view: View) -> String {
     let own = answer.rigs.iter().find(|beside| !beside.ascent.hauled);
     if let Some(own) = own.filter(|beside| beside.standing() == Standing::Unknown) {
+        if own.ascent.arms.is_some() {
+            return "Measure your grip, or your pull with what you will hold, and enter it. The pull each rig takes stands below."
+                .to_owned();
+        }
         let beside =
             if own.ascent.missing.contains(&Missing::Pull) { "" } else { "; or enter your grip, or age and sex" };
         return said("Measure your pull and enter it{}. The pull each rig takes stands below.", &[], &[beside], view);

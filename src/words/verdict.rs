@@ -2,7 +2,9 @@
 
 use super::template::{said, say};
 use super::{ErrorLine, VerdictLine};
-use crate::climber::{AGE, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, Hold, MEASURED_PULL, Posture, SEX, STATURE};
+use crate::climber::{
+    AGE, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, HOLD, Hold, MEASURED_PULL, PULL_HELD, Posture, SEX, STATURE,
+};
 use crate::field::{Kind, Row, Spread};
 use crate::quantity::{View, written};
 use crate::question::can_i_climb::{Answer, Decided, Gate, Level, Missing, Verdict};
@@ -22,6 +24,13 @@ pub(super) fn first(answer: &Answer, view: View) -> String {
     let need = &answer.need;
     let tell = |template: &str, numbers: &[&Spread], words: &[&str]| said(template, numbers, words, view);
     let (Some(verdict), Some(arms)) = (answer.verdict, &answer.arms) else {
+        if let Some(arms) = &answer.arms {
+            return tell(
+                "One pull takes about {P}, {%} of what your arms give. What your hands hold on this has not been measured, so whether they keep it is not known.",
+                &[need, &arms.share],
+                &[],
+            );
+        }
         // A grip that was entered says something about the hands.
         return match &answer.grasp {
             Some(grasp) => tell(
@@ -144,7 +153,7 @@ fn not_entered(answer: &Answer) -> String {
     let mut text = "It is not yet a plan: ".to_owned();
     for missing in &answer.missing {
         text.push_str(match missing {
-            Missing::Strength | Missing::Pull | Missing::OtherHalf(_) => "no strength, ",
+            Missing::Strength | Missing::Pull | Missing::Hold | Missing::OtherHalf(_) => "no strength, ",
             Missing::Stroke => "no length of pull, ",
             Missing::WayDown => "no way down, ",
             Missing::SecondPerson => "no second person, ",
@@ -156,6 +165,9 @@ fn not_entered(answer: &Answer) -> String {
 /// The smallest change that would move the verdict, or what comes next.
 pub(super) fn second(answer: &Answer, view: View) -> String {
     let Some(verdict) = answer.verdict else {
+        if answer.arms.is_some() {
+            return "Measure your grip, or your pull with what you will hold, and enter it.".to_owned();
+        }
         let beside = if answer.missing.contains(&Missing::Pull) { "" } else { "; or enter your grip, or age and sex" };
         return said(
             "Measure your pull with a luggage scale or a bathroom scale, somebody beside you, and enter it{}.",
@@ -251,6 +263,7 @@ pub(super) fn assumed(rows: &[&Row], view: View) -> String {
 pub(super) fn missing_lines(answer: &Answer) -> Vec<ErrorLine> {
     const STRENGTH: &[&Row] = &[&MEASURED_PULL.row, &GRIP_RIGHT.row, &GRIP_LEFT.row, &AGE.row, &SEX.row];
     const PULL: &[&Row] = &[&MEASURED_PULL.row];
+    const HOLDS: &[&Row] = &[&GRIP_RIGHT.row, &GRIP_LEFT.row, &PULL_HELD.row, &HOLD.row];
     const STROKE: &[&Row] = &[&STATURE.row, &HAND_TRAVEL.row];
     let mut lines = Vec::new();
     for missing in &answer.missing {
@@ -258,6 +271,10 @@ pub(super) fn missing_lines(answer: &Answer) -> Vec<ErrorLine> {
             Missing::Strength => (
                 STRENGTH,
                 "How strong you are: best a pull you have measured, else your grip, else age and sex. Without it there is no verdict, only the pull that is needed.",
+            ),
+            Missing::Hold => (
+                HOLDS,
+                "What your hands hold: after an injury at the neck only what was measured counts, and a loop round the hand proves only itself. Measure your grip, or your pull with what you will hold.",
             ),
             Missing::Pull => (PULL, "How strong you are: after an injury at the neck only a measured pull counts."),
             Missing::OtherHalf(row) => (

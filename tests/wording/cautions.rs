@@ -121,5 +121,14 @@ fn everything_missing_has_its_line() {
         assert_eq!((line.fields.as_slice(), line.message.as_str()), ([(*fields).to_owned()].as_slice(), *message));
         met.extend(answer.missing.iter().map(variant));
     }
+    // A loop proves only itself, and from an injury at the neck nothing is predicted.
+    let looped = super::answer(&plan(TAIL, "trunk=cervical&measuredPull=520N&pullHeld=hand-loop"));
+    let line = report(&looped, SI).missing.into_iter().next().expect("the hold is missing");
+    assert_eq!(line.fields, ["gripRight", "gripLeft", "pullHeld", "hold"]);
+    assert_eq!(
+        line.message,
+        "What your hands hold: after an injury at the neck only what was measured counts, and a loop round the hand proves only itself. Measure your grip, or your pull with what you will hold."
+    );
+    met.extend(looped.missing.iter().map(variant));
     assert_eq!(met, variants(include_str!("../../src/ascent/answer.rs"), "Missing"));
 }

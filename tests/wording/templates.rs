@@ -26,6 +26,7 @@ const MORE: &[&str] = &[
     "age=85&sex=male",
     "measuredPull=520N&pullHeld=bare-rope&gripRight=100N",
     "measuredPull=520N&trunk=cervical",
+    "measuredPull=520N&trunk=cervical&pullHeld=hand-loop",
     "posture=leaning-back&stature=1.75m&measuredPull=520N",
     "handTravel=60cm&measuredPull=900N&setback=30cm",
     "handTravel=5cm&measuredPull=900N&setback=30cm",
