@@ -21,7 +21,8 @@ pub const SEAT_HARNESS_LIMIT: Force = Force::newtons(KILONEWTON.si(4.0));
 #[must_use]
 pub fn fall_factor(fall: Length, rope_out: Length) -> f64 {
     let (fall, out) = (fall.in_metres(), rope_out.in_metres());
-    if fall > 0.0 { fall / out } else { 0.0 }
+    // What is not known stays so.
+    if fall <= 0.0 { 0.0 } else { fall / out }
 }
 
 /// What the rope pulls at most when it stops a fall.
@@ -47,7 +48,8 @@ pub fn fall_factor(fall: Length, rope_out: Length) -> f64 {
 #[must_use]
 pub fn arrest_force(weight: Force, factor: f64, modulus: f64) -> Force {
     let weight = weight.in_newtons();
-    Force::newtons(weight * (1.0 + (1.0 + 2.0 * factor * modulus / weight).sqrt()))
+    // Multiplied out, so that no weight is no force.
+    Force::newtons(weight + (weight * weight + 2.0 * factor * modulus * weight).sqrt())
 }
 
 /// How far rope gives under somebody who hangs still.
@@ -109,5 +111,7 @@ mod tests {
         let factor = fall_factor(Length::metres(0.5), Length::metres(0.0));
         assert!(arrest_force(Force::newtons(900.0), factor, 80e3).in_newtons().is_infinite());
         assert_eq!(fall_factor(Length::metres(0.0), Length::metres(0.0)).to_bits(), 0.0_f64.to_bits());
+        assert!(fall_factor(Length::metres(f64::NAN), Length::metres(3.0)).is_nan());
+        assert_eq!(arrest_force(Force::newtons(0.0), 0.3, 80e3), Force::newtons(0.0));
     }
 }

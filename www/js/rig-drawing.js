@@ -30,7 +30,7 @@ function ground({ y }, { width, gutter }) {
 
 function body(level, layout) {
   const { width } = layout;
-  const name = level.kind === "climber" ? ["you"] : lines(level.noun, 13);
+  const name = level.kind === "climber" ? ["you"] : lines(level.noun, 9);
   return svg("g", { class: `level ${level.kind}` },
     svg("rect", { x: 0, y: level.top, width, height: level.height, class: "band" }),
     ...(level.kind === "tree" ? limb(level, layout) : []),
