@@ -219,7 +219,7 @@ fn lesser(answer: &Answer, view: View) -> String {
     }
     match nearest {
         Some(nearest) => said(
-            "The nearest with no more kit than that, {}, would take about {P} a pull. Choose the rig for many pulls, not for one: it is not yet a plan without a way down and somebody on the ground.",
+            "The nearest with no more kit than that, {}, would take about {P} a pull. Choose the rig for many pulls, not for one. It is not yet a plan without a way down and somebody on the ground: try it at knee height first.",
             &[&nearest.ascent.need],
             &[nearest.ascent.rig_name.named().noun],
             view,

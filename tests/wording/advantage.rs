@@ -22,7 +22,7 @@ fn mapped(more: &str, view: View) -> FeasibilityMap {
 const SENTENCES: &[(&str, &str, &str)] = &[
     ("&measuredPull=520N",
         "The least kit that brings one pull off in four reckoned climbs of five: self-haul on the rope's tail, 3:1. It takes about 328 N (33 kgf), 90 % of what your arms give, in about 76 strokes.",
-        "The nearest with no more kit than that, self-haul on a haul cord, 2:1, would take about 454 N (46 kgf) a pull. Choose the rig for many pulls, not for one: it is not yet a plan without a way down and somebody on the ground."),
+        "The nearest with no more kit than that, self-haul on a haul cord, 2:1, would take about 454 N (46 kgf) a pull. Choose the rig for many pulls, not for one. It is not yet a plan without a way down and somebody on the ground: try it at knee height first."),
     ("&measuredPull=150N",
         "None of the rigs you haul yourself brings one pull off in four reckoned climbs of five. The lightest pull that one of them takes is about 167 N (17 kgf): self-haul on the rope's tail, 7:1.",
         "Arms and hands 1.6 times as strong, or so much less to lift, would bring one off. Nor do the helper’s rigs come off with the helper’s pull that is reckoned with."),

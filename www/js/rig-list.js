@@ -9,7 +9,7 @@ import { table } from "./table.js";
 
 /** What is said of how a rig stands: a word, and the shape beside it. */
 export const STANDINGS = {
-  works: { word: "comes off", shape: "within-reach" },
+  works: { word: "one pull comes off", shape: "within-reach" },
   "at-limit": { word: "at your limit", shape: "at-limit" },
   out: { word: "out of reach", shape: "out-of-reach" },
   "not-known": { word: "strength not known", shape: "none" },
