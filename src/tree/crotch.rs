@@ -25,8 +25,8 @@ pub const BASE_ANCHOR_PLAN: f64 = 2.0;
 pub fn resultant(one: Force, other: Force, between: Angle) -> Force {
     let (a, b) = (one.in_newtons(), other.in_newtons());
     let square = a * a + b * b + 2.0 * a * b * float::cos(between.in_radians());
-    // Rounding can leave next to nothing less than nought.
-    Force::newtons(if square > 0.0 { square.sqrt() } else { 0.0 })
+    // Rounding can leave next to nothing less than nought; what is not known stays so.
+    Force::newtons(if square <= 0.0 { 0.0 } else { square.sqrt() })
 }
 
 /// What a redirect carries, of a rope with this tension that leaves it at an angle to where it came from.
@@ -80,6 +80,7 @@ mod tests {
         }
         let three_four = resultant(Force::newtons(3.0), Force::newtons(4.0), Angle::degrees(90.0)).in_newtons();
         assert!((three_four - 5.0).abs() < 1e-9);
+        assert!(redirect(Force::newtons(f64::NAN), Angle::degrees(90.0)).in_newtons().is_nan());
     }
 
     /// One friction moves the load both ways from twice the weight.
