@@ -145,6 +145,16 @@ fn somebody_stronger_never_needs_a_greater_rig_and_somebody_heavier_never_a_less
     }
 }
 
+/// Nobody is to wonder where the rig went that they wrote down.
+#[test]
+fn an_own_rig_that_cannot_be_is_told_of_whichever_rig_was_chosen() {
+    let impossible = person(&[("ownRig", "tied tree, hitch climber")]);
+    for draft in [impossible.clone(), impossible.set("rig", "tail-3")] {
+        let errors = Inputs::of(&draft).expect_err("no hand pulls it");
+        assert_eq!(errors.iter().map(|error| error.fields.join(",")).collect::<Vec<_>>(), ["ownRig"]);
+    }
+}
+
 /// A test of one's own belongs to the rig it was made on.
 #[test]
 fn a_test_of_ones_own_needs_its_rig() {

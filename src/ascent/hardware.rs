@@ -84,6 +84,10 @@ pub(crate) fn every_rig(reader: &mut Reader<'_>) -> (Option<RigName>, Vec<Reeved
     let name = if tested { reader.need(&RIG) } else { reader.maybe(&RIG) };
     let hardware = Hardware::read(reader);
     let chosen = if name.is_some() { said(reader, &hardware, name) } else { None };
+    // One's own is in the list as soon as it is written down, chosen or not; what keeps it out is told.
+    if hardware.own.is_some() && name != Some(RigName::Own) {
+        needed(reader, hardware.own.as_ref(), hardware.drag);
+    }
     let power = chosen.as_ref().and_then(power);
     let mut rigs = Vec::new();
     for each in RigName::ALL {
