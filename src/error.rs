@@ -55,6 +55,8 @@ pub enum Reason {
     },
     /// The rope of somebody's own rig hangs on no crotch.
     NoCrotch,
+    /// The climb ends as high as the crotch, or higher.
+    ClimbAboveCrotch,
     /// The lower hitch is as high as the crotch, or higher.
     HitchAboveCrotch,
 }

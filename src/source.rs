@@ -72,8 +72,8 @@ sources! {
     HUR: "hur-2012", "Hur and others (2012, PMC8887815): friction of a hand on a metal handle: slick polyester glove 0.32, bare 0.50, rubbered glove 0.74", Read;
     NHANES: "nhanes-grip", "National Health and Nutrition Examination Survey 2011-2014, US, public microdata: best grip of right and left, 10 386 adults, by weight", Computed;
     HARNESS_TEST: "harness-mass", "Fall-protection standards test with 100 kg; ratings of 136 to 150 kg exist, and every part must carry the same rating", Read;
-    AFAG401: "hse-afag401", "Health and Safety Executive, leaflet AFAG401: two people at all tree climbing, one on the ground able and equipped to rescue", Read;
-    RESCUE_MANUAL: "tree-rescue-manual-2022", "Arboriculture Australia, Tree rescue manual (2022): a base anchor loads the crotch with close to twice the weight (p. 84); an anchor that its own tail pulls down takes three times its height of rope (p. 87)", Read;
+    AFAG401: "hse-afag401", "Health and Safety Executive, leaflet AFAG401: two people at all tree climbing, one on the ground able and equipped to rescue; hitch cords of at least 8 mm", Read;
+    RESCUE_MANUAL: "tree-rescue-manual-2022", "Arboriculture Australia, Tree rescue manual (2022): a base anchor loads the crotch with close to twice the weight (p. 84); an anchor that its own tail pulls down takes three times its height of rope (p. 87); a tie-in limb is at least as thick as the climber's forearm (p. 79); bending at a union (p. 121)", Read;
     OREGON: "oregon-437-002-0310", "Oregon Administrative Rules 437-002-0310: a figure-eight in the end of the rope, so that it cannot run through the hitch", Read;
     KNOT_PAGES: "knot-pages", "Knots: a stopper takes about 23 cm of rope; tails of at least 10 cm (US Army, Ranger Handbook, ch. 9) and ten diameters (two alpine teaching pages); a double fisherman's with its tails 67 diameters (a New Zealand caving association's page)", Read;
     TIRING: "frey-law-2012", "L. Frey-Law and others, J Biomech 45:1803 (2012), after Xia and Frey-Law (2008); recovery at rest after Looft and Frey-Law (2020): how muscles tire and recover. The kind edge: measured pulls repeated for 12 minutes at a third of the time topped out at 0.37 (J Physiol 592:4775)", Read;
@@ -83,6 +83,12 @@ sources! {
     ASTM_GREEN: "astm-d2555", "Table of the kind of ASTM D2555: modulus of rupture of green clear wood with standard deviations, in psi", Read;
     CALIFORNIA: "california-title-8-3422", "California Code of Regulations, Title 8, section 3422: climbing lines and every part that bears a tree worker at least 5,000 lbf, lines at most 7 % of stretch at 500 lbf", Read;
     ANSI_Z133: "ansi-z133", "ANSI Z133, arboricultural operations: climbing lines at least 5,400 lbf", Quoted;
+    OSHA: "osha-8-kn", "US Occupational Safety and Health Administration, fall protection: at most 8 kN on somebody in a full-body harness", Read;
+    SEAT_REVIEW: "s40870-015-0015-5", "Review, doi 10.1007/s40870-015-0015-5: what bodies stand, seat harnesses well below 8 kN; 4 kN", Read;
+    ATTAWAY: "attaway", "Wexler; S. Attaway, Rope System Analysis: what a rope pulls that stops a fall, and the force at a strain of one, 71 to 89 kN for static rope and 18 to 36 kN for dynamic", Quoted;
+    HITCH_SLIP: "schwartz-bianchini", "Schwartz: an 8 mm prusik of three wraps on 1/2 in rope begins to slip at 7 to 9.5 kN; Bianchini and others, Forests 12(11):1457 (2021): tree climbing hitches held up to 18.7 kN with at most 9.6 cm of slip", Read;
+    KNOT_STRENGTH: "knot-strengths", "Knots keep 0.50 to plan on (R. Delaney, 2022, p. 30), an overhand 0.45 (FM 3-05.70, appendix G), 0.40 of aramid and 0.92 of 7 mm nylon (Moyer, Tusting and Harmston, ITRS 2000)", Read;
+    OREGON_BOLE: "oregon-437-007-1530", "Oregon Administrative Rules 437-007-1530: no unsecured climbing in conifers above the bole of 4 inches", Quoted;
     EN_564: "en-564", "EN 564, accessory cord of 4 to 8 mm: at least 0.2 kN for each square millimetre of diameter squared", Read;
     EN_567: "en-567", "EN 567:2013, rope clamps: 4 kN without damage", Read;
     EN_1891: "en-1891", "EN 1891, low-stretch kernmantel ropes: type A at least 22 kN, type B 18 kN; at most 5 % of stretch between 50 and 150 kg", Read;

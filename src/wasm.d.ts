@@ -199,6 +199,64 @@ export interface FeasibilityMap {
   sources: Source[];
 }
 
+/** What a part carries in a state, and what it is held against. */
+export interface PartLoad {
+  id: string;
+  kind:
+    | "rope" | "haul-cord" | "hitch-cord" | "connector" | "pulley" | "ring" | "anchor" | "knot" | "crotch" | "redirect"
+    | "harness";
+  noun: string;
+  /** While nothing jerks. */
+  load: Figure;
+  peak: Figure;
+  /** What it bears as it is rigged; `null` where that is not known. */
+  strength: Figure | null;
+  /** Strength over peak. */
+  ratio: Figure | null;
+  /** The least that is asked of it, and by whom; empty where nothing is. */
+  against: string;
+  standing: "short" | "under-minimum" | "not-known" | "over";
+  text: string;
+  /** Whether its failure alone drops the climber. */
+  single: boolean;
+}
+
+/** A state of the rig, and what its parts carry in it. */
+export interface LoadState {
+  id: "climbing" | "resting" | "hand-off" | "slipping" | "lowered" | "hauled";
+  noun: string;
+  /** Whether the rig can be in it, and it is reckoned. */
+  possible: boolean;
+  /** What it is; or why it cannot be, and what would make it possible. */
+  text: string;
+  /** The single parts in words. */
+  singles: string;
+  parts: PartLoad[];
+  drawing: Drawing | null;
+}
+
+/** The answer to "What does each part carry?" */
+export interface Loads {
+  /** What stands worst. */
+  first: string;
+  second: string;
+  /** The defaults it rests on; empty where all was said. */
+  assumed: string;
+  figures: Figure[];
+  states: LoadState[];
+  /** What stops somebody who slips, at each height; `null` where it is not reckoned. */
+  slip: Chart | null;
+  limb: {
+    id: "dead-wood" | "ruled-out" | "not-ruled-out" | "not-known";
+    text: string;
+    checks: string[];
+    figures: Figure[];
+  };
+  cautions: Caution[];
+  sources: Source[];
+  effort: { samples: number; more: boolean };
+}
+
 /** What a rope must do for, and the rope that takes. */
 export interface RopeState {
   id: "set" | "start" | "top" | "down" | "retrieve";
@@ -271,6 +329,8 @@ export interface Link {
 
 /** Can I climb this? `effort` is the number of sampled climbs, 50 to 4000; 4000 unless said. */
 export function canIClimb(draft: Draft, view?: View | null, effort?: number | null): Reply<CanIClimb>;
+/** What does each part carry? `effort` as for `canIClimb`. */
+export function loads(draft: Draft, view?: View | null, effort?: number | null): Reply<Loads>;
 /** Which advantage? `effort` as for `canIClimb`. */
 export function advantage(draft: Draft, view?: View | null, effort?: number | null): Reply<Advantage>;
 /** The least rig for every weight and pull: 2 to 200 columns (60 unless said) and rows (40). */

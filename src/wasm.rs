@@ -5,7 +5,7 @@ use crate::error::{Error, Reason};
 use crate::field::{Said, Value};
 use crate::link;
 use crate::quantity::{Decimal, System, View};
-use crate::question::{Effort, Question, advantage, all_fields, can_i_climb, field, rope_length};
+use crate::question::{Effort, Question, advantage, all_fields, can_i_climb, field, loads, rope_length};
 use crate::reeving::{OWN_RIG, OwnRig};
 use crate::words::{self, ErrorLine, IsPlain, Plain};
 use js_sys::{Array, Reflect};
@@ -37,6 +37,16 @@ pub fn advantage(draft: &JsValue, view: &JsValue, effort: &JsValue) -> JsValue {
     reply(draft, view, &|draft, view| {
         let inputs = advantage::Inputs::of(draft)?;
         Ok(words::advantage_report(&advantage::ask(&inputs, effort_of(effort)), view).plain())
+    })
+}
+
+/// What does each part carry? See `loads::ask`.
+#[wasm_bindgen(skip_typescript)]
+#[must_use]
+pub fn loads(draft: &JsValue, view: &JsValue, effort: &JsValue) -> JsValue {
+    reply(draft, view, &|draft, view| {
+        let inputs = loads::Inputs::of(draft)?;
+        Ok(words::loads_report(&loads::ask(&inputs, effort_of(effort)), view).plain())
     })
 }
 

@@ -8,6 +8,8 @@ mod advantage;
 mod cautions;
 #[path = "wording/errors.rs"]
 mod errors;
+#[path = "wording/loads.rs"]
+mod loads;
 #[path = "wording/notices.rs"]
 mod notices;
 #[path = "wording/own_rigs.rs"]

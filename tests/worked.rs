@@ -16,8 +16,8 @@ use boughline::error::Error;
 use boughline::field::Said;
 use boughline::link::{self, Link};
 use boughline::quantity::View;
-use boughline::question::{Effort, Question, advantage, can_i_climb, rope_length};
-use boughline::words::{Figure, advantage_report, error_lines, report, rope_report};
+use boughline::question::{Effort, Question, advantage, can_i_climb, loads, rope_length};
+use boughline::words::{Figure, advantage_report, error_lines, loads_report, report, rope_report};
 use serde_json::{Map, Value, json};
 use std::path::PathBuf;
 
@@ -41,6 +41,7 @@ fn rows() -> Vec<Row> {
     lines
         .chain(table(include_str!("data/worked/rope-length.tsv")))
         .chain(table(include_str!("data/worked/advantage.tsv")))
+        .chain(table(include_str!("data/worked/loads.tsv")))
         .map(|line| {
             let cells: Vec<&str> = line.split('\t').collect();
             let &[name, plan, figure, expected, tolerance, source, how] = cells.as_slice() else {
@@ -87,6 +88,20 @@ fn figures(row: &Row, link: &Link) -> Vec<(String, Figure)> {
             let mut figures: Vec<(String, Figure)> = by_id(report.figures);
             for rig in report.rigs {
                 figures.extend(rig.figures.into_iter().map(|figure| (format!("{}/{}", rig.id, figure.id), figure)));
+            }
+            figures
+        }
+        Some(Question::Loads) => {
+            let inputs = loads::Inputs::of(&link.draft).unwrap_or_else(|errors| wrong(&errors));
+            let report = loads_report(&loads::ask(&inputs, Effort::FULL), link.view);
+            let mut figures: Vec<(String, Figure)> = by_id(report.figures);
+            figures.extend(by_id(report.limb.figures));
+            for state in report.states {
+                for part in state.parts {
+                    let place = |figure: &Figure| format!("{}/{}/{}", state.id, part.id, figure.id);
+                    let all = [Some(part.load), Some(part.peak), part.strength, part.ratio];
+                    figures.extend(all.into_iter().flatten().map(|figure| (place(&figure), figure)));
+                }
             }
             figures
         }

@@ -1,6 +1,6 @@
 //! One climb, with one value for everything that varies: the likely one, or a sample's.
 
-use super::{Evidence, Plan};
+use super::{Evidence, Plan, Reeved};
 use crate::chance::Pick;
 use crate::climber::{
     ANOTHER_DAY, Arms, EXTRA_PAIR, Gloves, Grip, Hold, Measured, ONE_ARM, PULL_OVER_GRIP, PULL_TIME, RESET_TIME,
@@ -105,8 +105,7 @@ pub(crate) fn hands_at_it(plan: &Plan) -> Arms {
 
 impl Climb {
     pub(crate) fn of(plan: &Plan, pick: &dyn Pick) -> Self {
-        let kit = drawn(pick, KIT, &plan.kit_mass);
-        let weight = (plan.body_mass + Mass::kilograms(kit)).weight().in_newtons();
+        let weight = all_up(plan.body_mass, &plan.kit_mass, pick);
         let (forces, help) = forces(plan, pick);
         let advantage = forces.as_ref().map_or(0.0, |forces| forces.load.low);
         let helped = help.as_ref().map_or(0.0, |help| help.load.low);
@@ -176,7 +175,7 @@ impl Climb {
             climb_time: strokes / rate,
             time: all(time),
             tensions,
-            anchor: on_anchor * drawn(pick, ROUGHNESS, &CLIMBING_PEAK),
+            anchor: on_anchor * jerk(pick),
         }
     }
 
@@ -204,22 +203,35 @@ fn rope_per_rise(plan: &Plan) -> f64 {
     plan.rig.motion.rope_per_rise.map_or(1.0, Fraction::in_f64)
 }
 
+/// What each turn and each sliding hitch keeps.
+pub(crate) fn losses(reeved: &Reeved, pick: &dyn Pick) -> Losses {
+    if let Some(tested) = &reeved.tested {
+        return tested.clone();
+    }
+    let mut losses = Losses::none(&reeved.rig);
+    for (kept, (place, turn)) in losses.turns.iter_mut().zip(reeved.places.iter().zip(&reeved.turns)) {
+        *kept = drawn(pick, TURNS + place, &turn.kept);
+    }
+    for (kept, thing) in losses.hitches.iter_mut().zip(HITCHES..) {
+        *kept = drawn(pick, thing, &reeved.drag);
+    }
+    losses
+}
+
+/// The weight of the climber and all they carry, in newtons.
+pub(crate) fn all_up(body_mass: Mass, kit_mass: &Spread, pick: &dyn Pick) -> f64 {
+    (body_mass + Mass::kilograms(drawn(pick, KIT, kit_mass))).weight().in_newtons()
+}
+
+/// How much more the anchor carries while somebody climbs in jerks than while they hang still.
+pub(crate) fn jerk(pick: &dyn Pick) -> f64 {
+    drawn(pick, ROUGHNESS, &CLIMBING_PEAK)
+}
+
 /// The forces for a unit of pull, which a catalogue rig always has, and those of helpers alone: forces add up.
 fn forces(plan: &Plan, pick: &dyn Pick) -> (Option<Forces>, Option<Forces>) {
     let reeved = &plan.rig;
-    let losses = match &reeved.tested {
-        Some(tested) => tested.clone(),
-        None => {
-            let mut losses = Losses::none(&reeved.rig);
-            for (kept, (place, turn)) in losses.turns.iter_mut().zip(reeved.places.iter().zip(&reeved.turns)) {
-                *kept = drawn(pick, TURNS + place, &turn.kept);
-            }
-            for (kept, thing) in losses.hitches.iter_mut().zip(HITCHES..) {
-                *kept = drawn(pick, thing, &reeved.drag);
-            }
-            losses
-        }
-    };
+    let losses = losses(reeved, pick);
     let by = |pull: f64, help: Vec<f64>| statics(&reeved.rig, &reeved.motion, &losses, &Drive::Pull(pull, help)).ok();
     let help = if reeved.help.is_empty() { None } else { by(0.0, reeved.help.clone()) };
     (by(1.0, Vec::new()), help)

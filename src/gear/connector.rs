@@ -1,7 +1,7 @@
 //! Connectors and pulleys: what they must bear.
 
 use super::Minimum;
-use crate::field::choice;
+use crate::field::{Field, Kind, Row, choice};
 use crate::quantity::{Force, KILONEWTON};
 use crate::source::{EN_12275, PULLEY_STANDARD};
 
@@ -18,6 +18,16 @@ choice! {
         Oval = "oval", "oval, class X", "An oval carabiner, which keeps hitches and pulleys centred.";
     }
 }
+
+/// The connectors of the rig.
+pub static CONNECTOR: Field<Connector> = Field::new(Row {
+    id: "connector",
+    noun: "connectors",
+    hint: "The letter in a ring on the back says the class.",
+    kind: Kind::Choice { options: Connector::OPTIONS, likely: Some("oval") },
+    why: "Of the classes people hang on, the oval one bears least.",
+    private: false,
+});
 
 impl Connector {
     /// What it bears along its back with the gate shut, with the gate open, and across.

@@ -1,7 +1,8 @@
 //! Accessory cord: what hitches and haul cords are made of.
 
 use super::{CORD, Fibre, Knot};
-use crate::quantity::{Force, Length, MILLIMETRE};
+use crate::field::{Field, Kind, Limits, Row};
+use crate::quantity::{Dimension, Force, Length, MILLIMETRE};
 
 /// The thinnest cord for a hitch that somebody's life hangs on.
 ///
@@ -9,6 +10,29 @@ use crate::quantity::{Force, Length, MILLIMETRE};
 /// At least 8 mm, 10 mm recommended, on a working rope of 10 to 14 mm: Health and Safety Executive, leaflet AFAG401.
 /// Mountaineers' backup loops are 5 to 7 mm and at most half the rope: another rule for another use.
 pub const LEAST_LIFE_CORD: Length = Length::metres(MILLIMETRE.si(8.0));
+
+const fn diameter(id: &'static str, noun: &'static str, example: f64) -> Field<Length> {
+    Field::new(Row {
+        id,
+        noun,
+        hint: "Its diameter, from its label. From 4 to 8 mm a standard says what it bears at least.",
+        kind: Kind::Quantity(Limits {
+            dimension: Dimension::Length,
+            least: MILLIMETRE.si(2.0),
+            most: MILLIMETRE.si(16.0),
+            example: MILLIMETRE.si(example),
+            likely: None,
+            bare: Some([MILLIMETRE, MILLIMETRE]),
+        }),
+        why: "Thinner is string, thicker is no cord (judged).",
+        private: false,
+    })
+}
+
+/// The cord of the hitches.
+pub static HITCH_CORD: Field<Length> = diameter("hitchCord", "cord of the hitches", 8.0);
+/// The haul cord.
+pub static HAUL_CORD: Field<Length> = diameter("haulCord", "haul cord", 7.0);
 
 /// The least that accessory cord of a diameter bears in a straight pull; none outside the standard's 4 to 8 mm.
 ///

@@ -1,6 +1,7 @@
 //! What a rope pulls when it stops a fall.
 
-use crate::quantity::{Force, KILONEWTON, Length};
+use crate::field::{Field, Kind, Limits, Row, Spread};
+use crate::quantity::{CENTIMETRE, Dimension, FOOT, Force, KILONEWTON, Length};
 
 /// The most that a full-body harness may pull on somebody who falls.
 ///
@@ -13,6 +14,23 @@ pub const FULL_BODY_LIMIT: Force = Force::newtons(KILONEWTON.si(8.0));
 /// # Source
 /// Reviewed in 10.1007/s40870-015-0015-5.
 pub const SEAT_HARNESS_LIMIT: Force = Force::newtons(KILONEWTON.si(4.0));
+
+/// How far somebody drops before the rope is taut.
+pub static SLACK: Field<Length> = Field::new(Row {
+    id: "slack",
+    noun: "slack you might fall into",
+    hint: "How far you would drop before the rope is taut: slack that a hitch nobody tended lets grow, or a step down.",
+    kind: Kind::Quantity(Limits {
+        dimension: Dimension::Length,
+        least: 0.0,
+        most: 10.0,
+        example: 0.5,
+        likely: Some(Spread::new(0.2, 0.5, 1.0)),
+        bare: Some([CENTIMETRE, FOOT]),
+    }),
+    why: "Half a metre, from 0.2 to 1, is judged: a stroke or two that the hitch did not follow. Past 10 m nothing here holds true.",
+    private: false,
+});
 
 /// How far somebody falls over how much rope is out; endless where none is.
 ///

@@ -5,15 +5,19 @@ mod cord;
 mod fibre;
 mod impact;
 mod knot;
+mod label;
 mod minimum;
 mod rope;
 mod turn;
 
-pub use connector::{Connector, PULLEY_MINIMUM};
-pub use cord::{LEAST_LIFE_CORD, cord_minimum, loop_strength};
-pub use fibre::Fibre;
-pub use impact::{FULL_BODY_LIMIT, SEAT_HARNESS_LIMIT, arrest_force, fall_factor, stretch};
+pub use connector::{CONNECTOR, Connector, PULLEY_MINIMUM};
+pub use cord::{HAUL_CORD, HITCH_CORD, LEAST_LIFE_CORD, cord_minimum, loop_strength};
+pub use fibre::{CORD_FIBRE, Fibre};
+pub use impact::{FULL_BODY_LIMIT, SEAT_HARNESS_LIMIT, SLACK, arrest_force, fall_factor, stretch};
 pub use knot::Knot;
+pub use label::{
+    CONNECTOR_STRENGTH, HARNESS_STRENGTH, HAUL_CORD_STRENGTH, HITCH_CORD_STRENGTH, PULLEY_STRENGTH, ROPE_STRENGTH,
+};
 pub use minimum::{CLAMP_LOAD, CORD, LIFE_LINE, LIFE_PART, Minimum};
-pub use rope::RopeKind;
+pub use rope::{ROPE_KIND, RopeKind};
 pub use turn::{LOWER_TURNS, TOP_TURN, TurnFields, TurnKind, UPPER_TURNS, kept_by};

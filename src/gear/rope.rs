@@ -1,7 +1,7 @@
 //! Climbing ropes: how they give, and what they must bear.
 
 use super::{LIFE_LINE, LIFE_PART, Minimum};
-use crate::field::{Spread, choice};
+use crate::field::{Field, Kind, Row, Spread, choice};
 use crate::quantity::{Force, KILONEWTON};
 use crate::source::EN_1891;
 
@@ -18,6 +18,16 @@ choice! {
         Dynamic = "dynamic", "dynamic", "Rope for lead climbing: it gives a third of itself in a fall.";
     }
 }
+
+/// The kind of the climbing rope.
+pub static ROPE_KIND: Field<RopeKind> = Field::new(Row {
+    id: "ropeKind",
+    noun: "kind of rope",
+    hint: "Its label says which.",
+    kind: Kind::Choice { options: RopeKind::OPTIONS, likely: Some("low-stretch-b") },
+    why: "The type that bears least, and stops a fall as hard as the other.",
+    private: false,
+});
 
 impl RopeKind {
     /// The force at a strain of one, in newtons, were the rope to give evenly so far.

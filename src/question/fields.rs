@@ -8,10 +8,14 @@ use crate::climber::{
 };
 use crate::draft::{Draft, Reader};
 use crate::field::Row;
-use crate::gear::{LOWER_TURNS, TOP_TURN, UPPER_TURNS};
+use crate::gear::{
+    CONNECTOR, CONNECTOR_STRENGTH, CORD_FIBRE, HARNESS_STRENGTH, HAUL_CORD, HAUL_CORD_STRENGTH, HITCH_CORD,
+    HITCH_CORD_STRENGTH, LOWER_TURNS, PULLEY_STRENGTH, ROPE_KIND, ROPE_STRENGTH, SLACK, TOP_TURN, UPPER_TURNS,
+};
 use crate::hitch::{HITCH_DRAG, SETBACK};
 use crate::reeving::{BACKUP, KNOT_SLACK, OWN_RIG, RIG, TEST_MASS, TEST_PULL};
 use crate::rope::{ANCHOR, ANCHOR_KNOT, CROTCH_HEIGHT, HITCH_HEIGHT, OVER_CROTCH, ROPE_SPARE, ROPE_TAIL};
+use crate::tree::{FOREARM_GIRTH, LIMB_ANGLE, LIMB_DIAMETER, LIMB_REACH, LIMB_WOOD, REDIRECT_ANGLE, SPECIES};
 
 /// What "Can I climb this?" reads, in the order people are asked.
 pub(super) static CAN_I_CLIMB: &[&Row] = &[
@@ -55,6 +59,57 @@ pub(super) static CAN_I_CLIMB: &[&Row] = &[
     &SETBACK.row,
     &STACK_LENGTH.row,
     &HELPER_PULL.row,
+    &TEST_MASS.row,
+    &TEST_PULL.row,
+    &BACKUP.row,
+    &KNOT_SLACK.row,
+];
+
+/// What "What does each part carry?" reads, in the order people are asked.
+pub(super) static LOADS: &[&Row] = &[
+    &BODY_MASS.row,
+    &RIG.row,
+    &OWN_RIG.row,
+    &ANCHOR.row,
+    &CROTCH_HEIGHT.row,
+    &CLIMB_HEIGHT.row,
+    &HITCH_HEIGHT.row,
+    &SLACK.row,
+    &ROPE_KIND.row,
+    &ROPE_STRENGTH.row,
+    &HITCH_CORD.row,
+    &HITCH_CORD_STRENGTH.row,
+    &HAUL_CORD.row,
+    &HAUL_CORD_STRENGTH.row,
+    &CORD_FIBRE.row,
+    &CONNECTOR.row,
+    &CONNECTOR_STRENGTH.row,
+    &PULLEY_STRENGTH.row,
+    &HARNESS_STRENGTH.row,
+    &LIMB_WOOD.row,
+    &LIMB_DIAMETER.row,
+    &FOREARM_GIRTH.row,
+    &SPECIES.row,
+    &LIMB_REACH.row,
+    &LIMB_ANGLE.row,
+    &REDIRECT_ANGLE.row,
+    &KIT_MASS.row,
+    &TOP_TURN.kind.row,
+    &TOP_TURN.own.row,
+    &UPPER_TURNS[0].kind.row,
+    &LOWER_TURNS[0].kind.row,
+    &UPPER_TURNS[0].own.row,
+    &LOWER_TURNS[0].own.row,
+    &UPPER_TURNS[1].kind.row,
+    &LOWER_TURNS[1].kind.row,
+    &UPPER_TURNS[1].own.row,
+    &LOWER_TURNS[1].own.row,
+    &UPPER_TURNS[2].kind.row,
+    &LOWER_TURNS[2].kind.row,
+    &UPPER_TURNS[2].own.row,
+    &LOWER_TURNS[2].own.row,
+    &HITCH_DRAG.row,
+    &SETBACK.row,
     &TEST_MASS.row,
     &TEST_PULL.row,
     &BACKUP.row,

@@ -3,6 +3,7 @@
 pub mod advantage;
 pub mod can_i_climb;
 mod fields;
+pub mod loads;
 pub mod rope_length;
 
 pub use crate::ascent::CLIMB_HEIGHT;
@@ -20,13 +21,15 @@ pub enum Question {
     CanIClimb,
     /// Which advantage?
     Advantage,
+    /// What does each part carry?
+    Loads,
     /// How much rope?
     RopeLength,
 }
 
 impl Question {
     /// Every question.
-    pub const ALL: &[Self] = &[Self::CanIClimb, Self::Advantage, Self::RopeLength];
+    pub const ALL: &[Self] = &[Self::CanIClimb, Self::Advantage, Self::Loads, Self::RopeLength];
 
     /// Its id, which never changes.
     #[must_use]
@@ -34,6 +37,7 @@ impl Question {
         match self {
             Self::CanIClimb => "can-i-climb",
             Self::Advantage => "advantage",
+            Self::Loads => "loads",
             Self::RopeLength => "rope-length",
         }
     }
@@ -50,6 +54,7 @@ impl Question {
         match self {
             Self::CanIClimb => can_i_climb::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
             Self::Advantage => advantage::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
+            Self::Loads => loads::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
             Self::RopeLength => rope_length::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
         }
     }
@@ -60,6 +65,7 @@ impl Question {
         match self {
             // The same, only that no rig need be said.
             Self::CanIClimb | Self::Advantage => fields::CAN_I_CLIMB,
+            Self::Loads => fields::LOADS,
             Self::RopeLength => fields::ROPE_LENGTH,
         }
     }

@@ -8,7 +8,7 @@ use super::{BodyKind, Fault, Fraction, HandDoes, Number, Phase, Rig, Rope, What}
 #[derive(Debug, Clone, PartialEq)]
 pub struct Motion {
     /// The phase that it is the motion in.
-    pub(super) phase: Phase,
+    pub(crate) phase: Phase,
     /// The rise of each body, in metres a metre.
     pub rises: Vec<Fraction>,
     /// The rope that passes each stop of each rope towards the rope's last stop, in metres a metre.

@@ -66,12 +66,20 @@ pub fn in_state(rig: &Rig, state: State) -> Result<(Rig, Phase), WhyNot> {
     }
 }
 
+/// Whether the first thing on a rope beyond the crotch that is not a hand holds it: whoever gives rope at the foot then
+/// gives it to the climber alone, and not to a tackle.
+fn hangs_plainly(beyond: &[&Stop]) -> bool {
+    let holds = beyond.iter().find(|stop| !stop.backup && !matches!(stop.what, What::Hand | What::Helper(_)));
+    holds.is_some_and(|stop| matches!(stop.what, What::Tied | What::Hitch(_)))
+}
+
 /// The rope of a rig that is made fast on the ground and goes over the tree next, in the hand of somebody at its foot.
 fn from_the_foot(rig: &Rig) -> Option<Rig> {
     for rope in &rig.ropes {
         let mut stops: Vec<&Stop> = rope.stops.iter().collect();
         for _ in 0..2 {
-            if let [tie, turn, ..] = stops.as_slice()
+            if let [tie, turn, rest @ ..] = stops.as_slice()
+                && hangs_plainly(rest)
                 && tie.what == What::Tied
                 && rig.kind_at(tie) == Some(BodyKind::Ground)
                 && matches!(turn.what, What::Turn(_))

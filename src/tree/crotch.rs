@@ -1,8 +1,9 @@
 //! What a crotch carries.
 
 use super::capstan::ratio;
+use crate::field::{Field, Kind, Limits, Row};
 use crate::float;
-use crate::quantity::{Angle, Force};
+use crate::quantity::{Angle, DEGREE, Dimension, Force};
 
 /// The load on the crotch of a base anchor over the weight that hangs from it, to plan on.
 ///
@@ -10,6 +11,23 @@ use crate::quantity::{Angle, Force};
 /// Close to twice the weight: Arboriculture Australia, Tree rescue manual (2022), p. 84. Friction would leave less, and is
 /// guaranteed only once the rope has moved.
 pub const BASE_ANCHOR_PLAN: f64 = 2.0;
+
+/// The angle between the strands at a redirect.
+pub static REDIRECT_ANGLE: Field<Angle> = Field::new(Row {
+    id: "redirectAngle",
+    noun: "angle at a redirect",
+    hint: "If the rope runs over a second limb on its way: the angle between its two strands there. 180° is straight on.",
+    kind: Kind::Quantity(Limits {
+        dimension: Dimension::Angle,
+        least: 0.0,
+        most: std::f64::consts::PI,
+        example: DEGREE.si(120.0),
+        likely: None,
+        bare: Some([DEGREE, DEGREE]),
+    }),
+    why: "Two strands stand at no more than 180°: geometry.",
+    private: false,
+});
 
 /// What two tensions pull together, at an angle between them.
 ///

@@ -1,7 +1,8 @@
 //! Bending of a limb where it leaves the stem.
 
+use crate::field::{Field, Kind, Limits, Row, Spread, choice};
 use crate::float;
-use crate::quantity::{Angle, Force, INCH, Length};
+use crate::quantity::{Angle, CENTIMETRE, DEGREE, Dimension, FOOT, Force, INCH, Length, METRE};
 
 /// The thinnest bole that anyone climbs above unsecured in a conifer, which is no tie-in point either: 4 inches.
 ///
@@ -12,6 +13,95 @@ pub const LEAST_BOLE: Length = Length::metres(INCH.si(4.0));
 /// The share of the low strength of its wood from which on the peak stress rules a limb out (judged: clear wood is an upper
 /// bound, and a limb has knots, taper and a union).
 pub const SHARE_THAT_RULES_OUT: f64 = 0.25;
+
+choice! {
+    /// Whether a limb lives.
+    Wood {
+        /// It does.
+        Living = "living", "living", "Leaves or buds to its end, bark whole.";
+        /// It does not.
+        Dead = "dead", "dead or decayed", "Dead, cracked, hollow, or with fungi on it.";
+    }
+}
+
+const fn across(id: &'static str, noun: &'static str, hint: &'static str, most: f64, example: f64) -> Field<Length> {
+    Field::new(Row {
+        id,
+        noun,
+        hint,
+        kind: Kind::Quantity(Limits {
+            dimension: Dimension::Length,
+            least: 0.01,
+            most,
+            example,
+            likely: None,
+            bare: Some([CENTIMETRE, INCH]),
+        }),
+        why: "Below a centimetre it is a twig; the most is the thickest there is (judged).",
+        private: false,
+    })
+}
+
+/// How thick the limb is where it leaves the stem.
+pub static LIMB_DIAMETER: Field<Length> =
+    across("limbDiameter", "thickness of the limb", "Where it leaves the stem, without swelling.", 2.0, 0.2);
+
+/// The girth of the climber's forearm.
+pub static FOREARM_GIRTH: Field<Length> = {
+    let mut field = across(
+        "forearmGirth",
+        "girth of your forearm",
+        "Round its thickest part: a limb is to be thicker than it.",
+        0.6,
+        0.27,
+    );
+    field.row.private = true;
+    field
+};
+
+/// How far out along the limb the rope lies.
+pub static LIMB_REACH: Field<Length> = Field::new(Row {
+    id: "limbReach",
+    noun: "rope out along the limb",
+    hint: "From the stem to where the rope lies on the limb. Round the stem it is nothing, and better.",
+    kind: Kind::Quantity(Limits {
+        dimension: Dimension::Length,
+        least: 0.0,
+        most: 15.0,
+        example: 0.3,
+        likely: Some(Spread::new(0.1, 0.3, 0.5)),
+        bare: Some([METRE, FOOT]),
+    }),
+    why: "A rope set from the ground lies a hand or two from the stem: 0.3 m, from 0.1 to 0.5, is judged.",
+    private: false,
+});
+
+/// The angle between the limb and the pull.
+pub static LIMB_ANGLE: Field<Angle> = Field::new(Row {
+    id: "limbAngle",
+    noun: "angle of the limb from upright",
+    hint: "90° for a limb that grows level, 45° for one that grows half up.",
+    kind: Kind::Quantity(Limits {
+        dimension: Dimension::Angle,
+        least: 0.0,
+        most: std::f64::consts::PI,
+        example: DEGREE.si(45.0),
+        likely: Some(Spread::point(DEGREE.si(90.0))),
+        bare: Some([DEGREE, DEGREE]),
+    }),
+    why: "A level limb bends most.",
+    private: false,
+});
+
+/// Whether the limb lives.
+pub static LIMB_WOOD: Field<Wood> = Field::new(Row {
+    id: "limbWood",
+    noun: "wood of the limb",
+    hint: "Look from the ground, with glasses, before anybody trusts it.",
+    kind: Kind::Choice { options: Wood::OPTIONS, likely: None },
+    why: "Only somebody who looked can tell.",
+    private: false,
+});
 
 /// The moment at a limb's union, in newton metres.
 ///

@@ -8,6 +8,9 @@ mod limb;
 mod species;
 
 pub use capstan::{BARK_FRICTION, friction, ratio};
-pub use crotch::{BASE_ANCHOR_PLAN, base_anchor, hauled_over, redirect, resultant};
-pub use limb::{Bending, LEAST_BOLE, SHARE_THAT_RULES_OUT, bending, moment, stress, thickness};
-pub use species::{GREEN_OVER_DRY, Green, Species, VARIATION, low_of_dry};
+pub use crotch::{BASE_ANCHOR_PLAN, REDIRECT_ANGLE, base_anchor, hauled_over, redirect, resultant};
+pub use limb::{
+    Bending, FOREARM_GIRTH, LEAST_BOLE, LIMB_ANGLE, LIMB_DIAMETER, LIMB_REACH, LIMB_WOOD, SHARE_THAT_RULES_OUT, Wood,
+    bending, moment, stress, thickness,
+};
+pub use species::{GREEN_OVER_DRY, Green, SPECIES, Species, VARIATION, low_of_dry};

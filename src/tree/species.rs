@@ -1,6 +1,6 @@
 //! Species of trees, and how strong their green wood is in bending.
 
-use crate::field::choice;
+use crate::field::{Field, Kind, Row, choice};
 use crate::quantity::{INCH, POUND_FORCE};
 use crate::source::{ASTM_GREEN, LAVERS, Source, WOOD_HANDBOOK, WOOD_MEMORY};
 
@@ -41,6 +41,16 @@ pub struct Green {
 /// # Source
 /// Wood Handbook, table 5-6 (quoted): 16 %.
 pub const VARIATION: f64 = 0.16;
+
+/// The species of the tree.
+pub static SPECIES: Field<Species> = Field::new(Row {
+    id: "species",
+    noun: "species",
+    hint: "If yours is not listed, its strength is not known here: ask an arborist.",
+    kind: Kind::Choice { options: Species::OPTIONS, likely: None },
+    why: "Strengths of green wood differ threefold.",
+    private: false,
+});
 
 /// What green wood bears over what is published for the same wood at 12 % moisture.
 ///

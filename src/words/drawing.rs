@@ -6,12 +6,28 @@ use super::{Drawing, DrawnRope, DrawnStop, Level, Strand, Tension};
 use crate::field::Spread;
 use crate::quantity::View;
 use crate::question::can_i_climb::Answer;
-use crate::reeving::{BodyKind, Phase, Rope, Stop, What};
+use crate::reeving::{BodyKind, Phase, Rig, Rope, Stop, What};
 
 /// The drawing of the rig, while the hands pull.
 pub(super) fn drawing(answer: &Answer, view: View) -> Drawing {
+    let single = |rope: usize, place: usize| {
+        answer.parts.iter().any(|part| part.single && part.rope == rope && part.stop == Some(place))
+    };
+    let opening = if answer.hauled { "While the helper pulls." } else { "While you pull." };
+    drawn_rig(&answer.rig, &Phase::pull(&answer.rig).grips, &answer.tensions, &single, opening, view)
+}
+
+/// The drawing of a rig whose hitches grip or slide, with these tensions and these single parts.
+pub(super) fn drawn_rig(
+    rig: &Rig,
+    grips: &[bool],
+    tensions: &[Vec<Spread>],
+    single: &dyn Fn(usize, usize) -> bool,
+    opening: &str,
+    view: View,
+) -> Drawing {
     let mut levels = Vec::new();
-    for (at, body) in answer.rig.bodies().iter().enumerate() {
+    for (at, body) in rig.bodies().iter().enumerate() {
         let kind = match body.kind {
             BodyKind::Tree => "tree",
             BodyKind::Carriage => "carriage",
@@ -21,13 +37,12 @@ pub(super) fn drawing(answer: &Answer, view: View) -> Drawing {
         let id = said("body-{0}", &[&Spread::point(at as f64)], &[], view);
         levels.push(Level { id, kind, noun: body.noun.as_ref().to_owned() });
     }
-    let grips = Phase::pull(&answer.rig).grips;
     let mut ropes = Vec::new();
-    let mut text = "While you pull.".to_owned();
-    for (at, (rope, tensions)) in answer.rig.ropes().iter().zip(&answer.tensions).enumerate() {
+    let mut text = opening.to_owned();
+    for (at, (rope, tensions)) in rig.ropes().iter().zip(tensions).enumerate() {
         let mut drawn_rope = DrawnRope { noun: rope.noun.as_ref().to_owned(), stops: Vec::new(), strands: Vec::new() };
         for (place, stop) in rope.stops.iter().enumerate() {
-            drawn_rope.stops.push(drawn(answer, at, place, stop, &grips));
+            drawn_rope.stops.push(drawn(stop, grips, single(at, place)));
         }
         for tension in tensions {
             drawn_rope.strands.push(strand(*tension, view));
@@ -39,7 +54,7 @@ pub(super) fn drawing(answer: &Answer, view: View) -> Drawing {
     Drawing { levels, ropes, text }
 }
 
-fn drawn(answer: &Answer, rope: usize, place: usize, stop: &Stop, grips: &[bool]) -> DrawnStop {
+fn drawn(stop: &Stop, grips: &[bool], single: bool) -> DrawnStop {
     let (kind, state) = match stop.what {
         What::Tied => ("tied", None),
         What::Turn(_) => ("turn", None),
@@ -50,7 +65,6 @@ fn drawn(answer: &Answer, rope: usize, place: usize, stop: &Stop, grips: &[bool]
         What::Knot(_) => ("knot", None),
         What::Free => ("free", None),
     };
-    let single = answer.parts.iter().any(|part| part.single && part.rope == rope && part.stop == Some(place));
     DrawnStop { kind, level: stop.body, noun: stop.noun.as_ref().to_owned(), state, single }
 }
 

@@ -57,6 +57,9 @@ pub fn message(error: &Error, view: View) -> String {
         Reason::NoCrotch => {
             "No rope of your own rig comes to the tree, so how much of it hangs there cannot be told. Write tree where one does, or choose another rig.".to_owned()
         }
+        Reason::ClimbAboveCrotch => {
+            "At the top of this climb the lower hitch would be as high as the crotch, or higher: climb less, or measure the crotch again.".to_owned()
+        }
         Reason::HitchAboveCrotch => {
             "The lower hitch must be below the crotch: measure both heights from the ground.".to_owned()
         }

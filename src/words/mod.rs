@@ -8,6 +8,9 @@ mod drawing;
 mod error;
 mod figure;
 mod figures;
+mod load_caution;
+mod load_line;
+mod loads;
 mod map;
 mod misread;
 mod notice;
@@ -28,13 +31,15 @@ pub use advantage::advantage_report;
 pub use can_i_climb::report;
 pub use chart::{Axis, Band, Chart, ChartLine, Mark, Point};
 pub use error::{error_lines, message};
+pub use loads::loads_report;
 pub use map::{FeasibilityMap, MapPlace, MapRig, map_report};
 pub use notice::notice;
 pub use own_rig::rig_rows;
 pub(crate) use record::{IsPlain, Plain};
 pub use report::{
-    AdvantageReport, CautionLine, Drawing, DrawnRope, DrawnStop, ErrorLine, Figure, Level, PartLine, Report, RigLine,
-    RigRow, RopeReport, RopeState, SourceLine, Strand, Tension, VerdictLine, WorkDone,
+    AdvantageReport, CautionLine, Drawing, DrawnRope, DrawnStop, ErrorLine, Figure, Level, LimbLine, LoadLine,
+    LoadState, LoadsReport, PartLine, Report, RigLine, RigRow, RopeReport, RopeState, SourceLine, Strand, Tension,
+    VerdictLine, WorkDone,
 };
 pub use rope_length::rope_report;
 pub use row::{ChoiceLine, RowLine, row_line};

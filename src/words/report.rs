@@ -230,6 +230,87 @@ records! {
         pub effort: WorkDone,
     }
 
+    /// What a part carries in a state, and what it is held against.
+    pub struct LoadLine {
+        /// Its id in this answer.
+        pub id: String,
+        /// `rope`, `haul-cord`, `hitch-cord`, `connector`, `pulley`, `ring`, `anchor`, `knot`, `crotch`, `redirect` or
+        /// `harness`.
+        pub kind: &'static str,
+        /// What people call it.
+        pub noun: String,
+        /// What it carries while nothing jerks.
+        pub load: Figure,
+        /// What it carries at the peak.
+        pub peak: Figure,
+        /// What it bears as it is rigged; none where that is not known.
+        pub strength: Option<Figure>,
+        /// How many times the peak that is; none where it is not known.
+        pub ratio: Option<Figure>,
+        /// The least that is asked of it, and by whom; empty where nothing is.
+        pub against: String,
+        /// `short`, `under-minimum`, `not-known` or `over`.
+        pub standing: &'static str,
+        /// How it stands, in words.
+        pub text: String,
+        /// Whether its failure alone drops the climber.
+        pub single: bool,
+    }
+
+    /// A state of the rig, and what its parts carry in it.
+    pub struct LoadState {
+        /// Its id, which never changes.
+        pub id: &'static str,
+        /// What people call it.
+        pub noun: &'static str,
+        /// Whether the rig can be in it, and it is reckoned.
+        pub possible: bool,
+        /// What it is; or why it cannot be, and what would make it possible.
+        pub text: String,
+        /// The single parts, in words; empty where it cannot be.
+        pub singles: String,
+        /// The parts, in the order of the ropes.
+        pub parts: Vec<LoadLine>,
+        /// The rig in this state; none where it cannot be.
+        pub drawing: Option<Drawing>,
+    }
+
+    /// What bending says of the limb.
+    pub struct LimbLine {
+        /// `dead-wood`, `ruled-out`, `not-ruled-out` or `not-known`.
+        pub id: &'static str,
+        /// What it says.
+        pub text: String,
+        /// The first checks, in words.
+        pub checks: Vec<String>,
+        /// What it is reckoned with.
+        pub figures: Vec<Figure>,
+    }
+
+    /// The answer to "What does each part carry?" as people read it.
+    pub struct LoadsReport {
+        /// What stands worst.
+        pub first: String,
+        /// What to do about it, or what is not known.
+        pub second: String,
+        /// The defaults it rests on; empty where all was said.
+        pub assumed: String,
+        /// The figures of the climber and of a slip.
+        pub figures: Vec<Figure>,
+        /// The states.
+        pub states: Vec<LoadState>,
+        /// What a slip comes to at each height; none where it is not reckoned.
+        pub slip: Option<Chart>,
+        /// What bending says of the limb.
+        pub limb: LimbLine,
+        /// What to be careful about.
+        pub cautions: Vec<CautionLine>,
+        /// The sources that the figures and cautions rest on.
+        pub sources: Vec<SourceLine>,
+        /// The effort it rests on.
+        pub effort: WorkDone,
+    }
+
     /// What a rope must do for, and the rope it takes.
     pub struct RopeState {
         /// Its id, which never changes.

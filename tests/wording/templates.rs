@@ -4,8 +4,8 @@ use super::{SI, US};
 use boughline::link::{self, Notice};
 use boughline::quantity::View;
 use boughline::question::can_i_climb::{Answer, Decided, Inputs, Level, Missing, Verdict, ask};
-use boughline::question::{Effort, advantage, all_fields};
-use boughline::words::{advantage_report, map_report, notice, report, row_line, source_line};
+use boughline::question::{Effort, advantage, all_fields, loads};
+use boughline::words::{advantage_report, loads_report, map_report, notice, report, row_line, source_line};
 
 const RIGS: &[&str] = &["hand-over-hand", "tail-3", "tail-5", "moving-rope", "ground-5", "own"];
 
@@ -73,6 +73,22 @@ fn collect(value: &serde_json::Value, told: &mut Vec<String>) {
     }
 }
 
+/// Plans that tell what only "What does each part carry?" tells.
+const LOADS: &[&str] = &[
+    "rig=tail-3&anchor=canopy",
+    "rig=tail-3&anchor=base&crotchHeight=14m&ropeStrength=2kN&hitchCord=6mm&redirectAngle=120deg&backup=tail-knot&lowerTurn=ring",
+    "rig=tail-3&anchor=base&crotchHeight=14m&ropeKind=tree-line&hitchCord=10mm&hitchCordStrength=20kN&pulleyStrength=36kN&connectorStrength=24kN&harnessStrength=23kN&slack=0.2m&limbDiameter=30cm&species=white-oak&limbWood=living&forearmGirth=28cm",
+    "rig=hand-over-hand&anchor=canopy&crotchHeight=13m&slack=3m&limbDiameter=6cm&species=white-oak&forearmGirth=28cm",
+    "rig=haul-cord-2&anchor=canopy&haulCord=6mm&haulCordStrength=5kN&limbWood=dead",
+    "rig=ground-1",
+    "rig=moving-rope&topTurn=ring",
+    "rig=moving-rope&topTurn=bearing-pulley",
+    "rig=tail-3&anchor=canopy&crotchHeight=60m&slack=10m&ropeKind=dynamic",
+    "rig=own&ownRig=tied.tree--hand.climber&anchor=canopy&ropeKind=dynamic",
+    "rig=own&ownRig=tied.tree--backup.climber--hand.climber&anchor=canopy",
+    "rig=own&ownRig=tied.tree--hand.climber&anchor=canopy",
+];
+
 fn told_in(view: View) -> Vec<String> {
     let mut told = Vec::new();
     for rig in RIGS {
@@ -92,6 +108,12 @@ fn told_in(view: View) -> Vec<String> {
         collect(&serde_json::to_value(list).expect("a report is plain"), &mut told);
         let map = map_report(&advantage::map(&inputs, 9, 9), view);
         collect(&serde_json::to_value(map).expect("a map is plain"), &mut told);
+    }
+    for more in LOADS {
+        let link = link::read(&format!("bodyMass=80kg&climbHeight=11m&{more}"));
+        let inputs = loads::Inputs::of(&link.draft).expect(more);
+        let report = loads_report(&loads::ask(&inputs, Effort::samples(200)), view);
+        collect(&serde_json::to_value(report).expect("a report is plain"), &mut told);
     }
     for row in all_fields() {
         collect(&serde_json::to_value(row_line(row, view)).expect("a row is plain"), &mut told);
@@ -134,6 +156,9 @@ fn every_template_is_told_and_fits_its_slots() {
         include_str!("../../src/words/advantage.rs"),
         include_str!("../../src/words/caution.rs"),
         include_str!("../../src/words/chart.rs"),
+        include_str!("../../src/words/load_caution.rs"),
+        include_str!("../../src/words/load_line.rs"),
+        include_str!("../../src/words/loads.rs"),
         include_str!("../../src/words/map.rs"),
         include_str!("../../src/words/drawing.rs"),
         include_str!("../../src/words/figure.rs"),

@@ -1,0 +1,86 @@
+//! From inputs to an answer.
+
+use super::answer::{Answer, Caution, Doing, InState};
+use super::carried::{Posed, carried};
+use super::gear::Standing;
+use super::{Inputs, PieceKind, Slip};
+use crate::ascent::all_up;
+use crate::chance::{Draws, Effort, Likely, spread_of};
+use crate::gear::SEAT_HARNESS_LIMIT;
+
+/// What every piece carries in every state, what a slip comes to, and what bending says of the limb.
+///
+/// # Guarantees
+/// Total, and the same bits for the same inputs and effort on every machine. Every likely figure is that of the likely
+/// values; low and high are the 5th and 95th percentiles of the samples. Each piece is planned on its worse end where
+/// friction leaves its load open, and a backup on all that it would take over.
+#[must_use]
+pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
+    let mut states = Vec::new();
+    for doing in Doing::ALL {
+        states.push(InState { doing: *doing, carried: carried(inputs, *doing, effort) });
+    }
+    let slip = Posed::of(inputs, Doing::Resting)
+        .ok()
+        .and_then(|posed| posed.share(inputs))
+        .and_then(|(weight, share)| inputs.slip(weight, share));
+    let mut weights = Vec::new();
+    for sample in 0..effort.count() {
+        weights.push(all_up(inputs.body_mass, &inputs.kit_mass, &Draws::sample(sample)));
+    }
+    let limb = inputs.limb.under(most_on_the_crotch(&states));
+    let mut answer = Answer {
+        rig_name: inputs.rig.name,
+        at_the_foot: inputs.at_the_foot,
+        weight: spread_of(all_up(inputs.body_mass, &inputs.kit_mass, &Likely), weights),
+        states,
+        slip,
+        limb,
+        thinner_than_forearm: inputs.limb.is_thinner_than_forearm(),
+        thinner_than_bole: inputs.limb.is_thinner_than_bole(),
+        assumed: inputs.assumed().to_vec(),
+        cautions: Vec::new(),
+        samples: effort.count(),
+        more: effort < Effort::FULL,
+    };
+    answer.cautions = cautions(inputs, &answer);
+    answer
+}
+
+/// The greatest peak on the crotch in any state.
+fn most_on_the_crotch(states: &[InState]) -> f64 {
+    let mut most = 0.0;
+    for carried in states.iter().filter_map(|state| state.carried.as_ref().ok()) {
+        for load in carried.loads.iter().filter(|load| load.piece.kind == PieceKind::Crotch) {
+            most = if load.peak.high > most { load.peak.high } else { most };
+        }
+    }
+    most
+}
+
+fn cautions(inputs: &Inputs, answer: &Answer) -> Vec<Caution> {
+    let mut short = false;
+    for carried in answer.states.iter().filter_map(|state| state.carried.as_ref().ok()) {
+        short |= carried.loads.iter().any(|load| load.standing == Standing::Short);
+    }
+    let rope = inputs.gear.strength(PieceKind::Rope);
+    let weak = rope.is_some_and(|rope| rope.new < crate::gear::LIFE_LINE.force.in_newtons());
+    let hard = |slip: &Slip| slip.stiff.iter().any(|force| *force > SEAT_HARNESS_LIMIT.in_newtons());
+    let mut cautions = Vec::new();
+    let mut when = |holds: bool, caution: Caution| {
+        if holds {
+            cautions.push(caution);
+        }
+    };
+    when(true, Caution::Arithmetic);
+    when(true, Caution::Unseen);
+    when(short, Caution::Short);
+    when(inputs.gear.is_thin(), Caution::ThinCord);
+    when(weak, Caution::WeakLine);
+    when(answer.slip.as_ref().is_some_and(hard), Caution::HardCatch);
+    when(answer.slip.is_some(), Caution::LowCatch);
+    when(answer.slip.is_some(), Caution::NoFuse);
+    when(answer.at_the_foot, Caution::BaseAnchor);
+    when(true, Caution::HangingStill);
+    cautions
+}

@@ -1,0 +1,62 @@
+import { element, setText } from "./element.js";
+import { rigDrawing } from "./rig-drawing.js";
+
+// Every state of the rig: its drawing, and what each part carries in it. What somebody opened stays open while numbers change.
+
+const HEADS = ["Part", "Load", "Peak", "Bears as rigged", "Times the peak", "Asked of it", "How it stands"];
+
+function block(id) {
+  return element("details", { class: "state", "data-state": id, ...(id === "resting" ? { open: "" } : {}) },
+    element("summary", {}, element("span", { class: "noun" }), " ", element("span", { class: "standing" })),
+    element("p", { class: "what" }),
+    element("p", { class: "singles" }),
+    element("div", { class: "drawing" }),
+    element("div", { class: "scroll parts", tabindex: "0", role: "region" }));
+}
+
+const ranged = (figure) => figure === null ? "not known" : figure.range === null ? figure.text : `${figure.text} (${figure.range})`;
+
+function partRow({ noun, single, load, peak, strength, ratio, against, text, standing }) {
+  const bears = strength === null ? "not known" : strength.text;
+  const name = element("th", { scope: "row" }, noun, single ? element("span", { class: "single-word" }, element("span", { "aria-hidden": "true" }, " ◆"), " single") : null);
+  const cells = [ranged(load), ranged(peak), bears, ranged(ratio), against === "" ? "nothing" : against];
+  const word = standing === "short" ? element("span", { class: "grave-word" }, element("span", { "aria-hidden": "true" }, "▲ "), text) : text;
+  return element("tr", { "data-standing": standing }, name, ...cells.map((cell) => element("td", {}, cell)), element("td", {}, word));
+}
+
+function partsTable({ noun, parts }) {
+  return element("table", {},
+    element("caption", {}, `${noun}: what each part carries`),
+    element("thead", {}, element("tr", {}, ...HEADS.map((head) => element("th", { scope: "col" }, head)))),
+    element("tbody", {}, ...parts.map(partRow)));
+}
+
+function standingOf({ possible, parts }) {
+  if (!possible) return "not reckoned";
+  const short = parts.filter(({ standing }) => standing === "short").length;
+  return short > 0 ? `▲ ${short} may be loaded past what they bear` : `${parts.filter(({ single }) => single).length} single parts`;
+}
+
+function fill(node, state) {
+  const part = (name) => node.querySelector(`.${name}`);
+  setText(part("noun"), state.noun);
+  setText(part("standing"), standingOf(state));
+  setText(part("what"), state.text);
+  setText(part("singles"), state.singles);
+  part("drawing").replaceChildren(...(state.drawing === null ? [] : [rigDrawing(state.drawing, `The rig: ${state.noun.toLowerCase()}`, `rig-${state.id}`)]));
+  part("parts").setAttribute("aria-label", `${state.noun}, part by part`);
+  part("parts").hidden = !state.possible;
+  part("parts").replaceChildren(...(state.possible ? [partsTable(state)] : []));
+}
+
+/** Shows the states of an answer in their order. */
+export function showLoadStates(list, states) {
+  const old = new Map([...list.children].map((node) => [node.dataset.state, node]));
+  const nodes = states.map((state) => {
+    const node = old.get(state.id) ?? block(state.id);
+    fill(node, state);
+    return node;
+  });
+  const same = nodes.length === list.children.length && nodes.every((node, i) => list.children[i] === node);
+  if (!same) list.replaceChildren(...nodes);
+}
