@@ -41,8 +41,8 @@
 //! | `wasm` | the boundary to JavaScript, behind the feature `wasm` |
 //!
 //! # What it does not do
-//! It does not see the tree, the gear or the person. It reckons one pull, not yet whether strength lasts; no slip, no
-//! way down, no rescue. It is arithmetic, not training: a qualified climber checks the rig and the tree; makers'
+//! It does not see the tree, the gear or the person. It reckons one pull, not yet whether strength lasts; no way
+//! down, no rescue. It is arithmetic, not training: a qualified climber checks the rig and the tree; makers'
 //! instructions, local codes and licensed practice win over any number here.
 
 pub mod ascent;

@@ -14,13 +14,13 @@ pub(super) fn drawing(answer: &Answer, view: View) -> Drawing {
         answer.parts.iter().any(|part| part.single && part.rope == rope && part.stop == Some(place))
     };
     let opening = if answer.hauled { "While the helper pulls." } else { "While you pull." };
-    drawn_rig(&answer.rig, &Phase::pull(&answer.rig).grips, &answer.tensions, &single, opening, view)
+    drawn_rig(&answer.rig, (&Phase::pull(&answer.rig).grips, true), &answer.tensions, &single, opening, view)
 }
 
-/// The drawing of a rig whose hitches grip or slide, with these tensions and these single parts.
+/// The drawing of a rig whose hitches grip or slide, with hands on it or off, with these tensions and these single parts.
 pub(super) fn drawn_rig(
     rig: &Rig,
-    grips: &[bool],
+    (grips, hands): (&[bool], bool),
     tensions: &[Vec<Spread>],
     single: &dyn Fn(usize, usize) -> bool,
     opening: &str,
@@ -42,14 +42,17 @@ pub(super) fn drawn_rig(
     for (at, (rope, tensions)) in rig.ropes().iter().zip(tensions).enumerate() {
         let mut drawn_rope = DrawnRope { noun: rope.noun.as_ref().to_owned(), stops: Vec::new(), strands: Vec::new() };
         for (place, stop) in rope.stops.iter().enumerate() {
-            drawn_rope.stops.push(drawn(stop, grips, single(at, place)));
-        }
-        for tension in tensions {
-            drawn_rope.strands.push(strand(*tension, view));
+            // Hands that are off are not drawn: the strand that comes to them goes on.
+            if hands || !matches!(stop.what, What::Hand | What::Helper(_)) {
+                drawn_rope.stops.push(drawn(stop, grips, single(at, place)));
+                if let Some(tension) = tensions.get(place) {
+                    drawn_rope.strands.push(strand(*tension, view));
+                }
+            }
         }
         ropes.push(drawn_rope);
         text.push(' ');
-        tell_rope(&mut text, rope, tensions, view);
+        tell_rope(&mut text, rope, (tensions, hands), view);
     }
     Drawing { levels, ropes, text }
 }
@@ -74,13 +77,14 @@ fn strand(tension: Spread, view: View) -> Strand {
 }
 
 /// From stop to stop, with the tensions where there are any.
-fn tell_rope(text: &mut String, rope: &Rope, tensions: &[Spread], view: View) {
+fn tell_rope(text: &mut String, rope: &Rope, (tensions, hands): (&[Spread], bool), view: View) {
     text.push_str(&sentence(&rope.noun));
     if let Some(start) = rope.stops.first() {
         say(text, ": from the {}", &[], &[&start.noun], view);
     }
     for (to, tension) in rope.stops.iter().skip(1).zip(tensions) {
         match to.body {
+            _ if !hands && matches!(to.what, What::Hand | What::Helper(_)) => {}
             None => text.push_str(", then its loose tail"),
             Some(_) if tension.likely > 0.0 => say(text, ", {N} to the {}", &[tension], &[&to.noun], view),
             Some(_) => say(text, ", slack to the {}", &[], &[&to.noun], view),

@@ -39,7 +39,14 @@ pub(super) fn load_state(state: &InState, view: View) -> LoadState {
                 possible: true,
                 text: what.to_owned(),
                 singles: singles(carried, &parts),
-                drawing: Some(drawn_rig(&carried.rig, &carried.grips, &carried.tensions, &single, what, view)),
+                drawing: Some(drawn_rig(
+                    &carried.rig,
+                    (&carried.grips, carried.hands),
+                    &carried.tensions,
+                    &single,
+                    what,
+                    view,
+                )),
                 parts,
             }
         }

@@ -1,6 +1,6 @@
 //! The answer to "What does each part carry?" in words.
 
-use super::chart::{Chart, ChartLine, Mark, Point, axis};
+use super::chart::{Chart, ChartLine, Mark, Point, axis, units};
 use super::figure::figure;
 use super::load_caution::load_caution;
 use super::load_line::load_state;
@@ -10,7 +10,7 @@ use super::verdict::assumed;
 use super::{Figure, LimbLine, LoadLine, LoadState, LoadsReport, WorkDone};
 use crate::field::Spread;
 use crate::gear::{FULL_BODY_LIMIT, SEAT_HARNESS_LIMIT};
-use crate::quantity::{FOOT, KILONEWTON, METRE, POUND_FORCE, System, View};
+use crate::quantity::{FOOT, METRE, System, View};
 use crate::question::loads::{Answer, LimbFact, Slip};
 use crate::source::{ATTAWAY, GEOMETRY, GRAVITY, JUDGED, OREGON_BOLE, RESCUE_MANUAL, Source};
 use crate::tree::{Bending, LEAST_BOLE, SHARE_THAT_RULES_OUT};
@@ -180,8 +180,8 @@ fn figures(answer: &Answer, view: View) -> Vec<Figure> {
 
 /// What stops somebody at each height.
 fn chart(slip: &Slip, view: View) -> Chart {
-    let si = view.system == System::Si;
-    let (length, force) = if si { (METRE, KILONEWTON) } else { (FOOT, POUND_FORCE) };
+    let length = if view.system == System::Si { METRE } else { FOOT };
+    let [_, force] = units(view);
     let mut lines = Vec::new();
     let mut most = FULL_BODY_LIMIT.in_newtons();
     for (id, noun, forces) in

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { apart, chartLayout, chartRows, ticks } from "../../www/js/chart-layout.js";
+import { apart, chartLayout, chartRows, headOf, ticks } from "../../www/js/chart-layout.js";
 import { coarse, mapLayout, runsOf } from "../../www/js/map-layout.js";
 
 test("ticks are round, inside, and about as many as asked for", () => {
@@ -57,4 +57,9 @@ test("the coarse table has the corners of the map, the strongest pull first", ()
   const { heads, rows } = coarse(map, 2, 3);
   assert.deepEqual(heads, [40, 100]);
   assert.deepEqual(rows, [{ pull: 250, cells: ["a", "b"] }, { pull: 150, cells: [".", "b"] }, { pull: 50, cells: [".", "a"] }]);
+});
+
+test("heads of a table are whole on a long axis, and differ on a short one", () => {
+  assert.equal(headOf(66.7, { least: 40, most: 160 }), "67");
+  assert.deepEqual([1.5, 1.958, 12.5].map((x) => headOf(x, { least: 1.5, most: 12.5 })), ["1.5", "2", "12.5"]);
 });

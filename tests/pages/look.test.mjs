@@ -33,6 +33,15 @@ const STATES = {
       await page.locator("[name=ownRig]").fill("tied trea");
     },
   },
+  "loads.html": {
+    empty: async () => {},
+    answered,
+    "in error": async (page) => {
+      await box(page, "bodyMass").fill("1,200");
+      await page.locator("summary", { hasText: "Heights and a slip" }).click();
+      await box(page, "slack").fill("much");
+    },
+  },
   "rope-length.html": {
     empty: async () => {},
     answered,

@@ -55,6 +55,11 @@ export function chartLayout({ x, y, lines, bands, marks, you }) {
   };
 }
 
+/** A place along an axis as a table's head: whole, unless the axis is short. */
+export function headOf(x, { least, most }) {
+  return most - least < 30 ? String(Number(x.toFixed(1))) : String(Math.round(x));
+}
+
 /** The rows of the table that says the same: a line each, what it is at every point. */
 export function chartRows({ lines }) {
   return lines.map(({ noun, points }) => [noun, ...points.map((point) => String(Math.round(point.y)))]);

@@ -1,4 +1,4 @@
-import { chartLayout, chartRows } from "./chart-layout.js";
+import { chartLayout, chartRows, headOf } from "./chart-layout.js";
 import { element, svg } from "./element.js";
 import { table } from "./table.js";
 
@@ -46,7 +46,7 @@ export function lineChart(chart, letters = new Map()) {
     ...layout.marks.flatMap(({ noun, y }) => [path(`M${left} ${y}H${right}`, "line limit"), words(noun, left + 4, y - 4, "noun")]),
     you === null ? null : path(`M${you} ${top}V${bottom}`, "line you"),
     you === null ? null : words("you", you + 4, bottom - 6, "you-word"));
-  const heads = [chart.y.noun, ...(chart.lines[0]?.points ?? []).map(({ x }) => `${Math.round(x)} ${chart.x.unit}`)];
+  const heads = [chart.y.noun, ...(chart.lines[0]?.points ?? []).map(({ x }) => `${headOf(x, chart.x)} ${chart.x.unit}`)];
   const named = { ...chart, lines: chart.lines.map((line, i) => ({ ...line, noun: `${letterOf(line, i)} ${line.noun}` })) };
   return [
     element("p", { class: "told" }, chart.text),

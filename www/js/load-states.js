@@ -3,7 +3,7 @@ import { rigDrawing } from "./rig-drawing.js";
 
 // Every state of the rig: its drawing, and what each part carries in it. What somebody opened stays open while numbers change.
 
-const HEADS = ["Part", "Load", "Peak", "Bears as rigged", "Times the peak", "Asked of it", "How it stands"];
+const HEADS = ["Part", "How it stands", "Peak", "Bears as rigged", "Times the peak", "Load", "Asked of it"];
 
 function block(id) {
   return element("details", { class: "state", "data-state": id, ...(id === "resting" ? { open: "" } : {}) },
@@ -19,9 +19,9 @@ const ranged = (figure) => figure === null ? "not known" : figure.range === null
 function partRow({ noun, single, load, peak, strength, ratio, against, text, standing }) {
   const bears = strength === null ? "not known" : strength.text;
   const name = element("th", { scope: "row" }, noun, single ? element("span", { class: "single-word" }, element("span", { "aria-hidden": "true" }, " ◆"), " single") : null);
-  const cells = [ranged(load), ranged(peak), bears, ranged(ratio), against === "" ? "nothing" : against];
+  const cells = [ranged(peak), bears, ranged(ratio), ranged(load), against === "" ? "nothing" : against];
   const word = standing === "short" ? element("span", { class: "grave-word" }, element("span", { "aria-hidden": "true" }, "▲ "), text) : text;
-  return element("tr", { "data-standing": standing }, name, ...cells.map((cell) => element("td", {}, cell)), element("td", {}, word));
+  return element("tr", { "data-standing": standing }, name, element("td", {}, word), ...cells.map((cell) => element("td", {}, cell)));
 }
 
 function partsTable({ noun, parts }) {

@@ -68,6 +68,8 @@ pub struct Carried {
     pub rig: Arc<Rig>,
     /// Which hitches grip.
     pub grips: Vec<bool>,
+    /// Whether a hand is on the rope.
+    pub hands: bool,
     /// The tension of every strand of every rope at the peak, in newtons.
     pub tensions: Vec<Vec<Spread>>,
     /// The pieces.

@@ -219,7 +219,14 @@ pub(super) fn carried(inputs: &Inputs, doing: Doing, effort: Effort) -> Result<C
         tensions.push(strands);
     }
     let by_hand = !is_held(&posed.rig);
-    Ok(Carried { rig: posed.rig.clone(), grips: posed.motion.phase.grips.clone(), tensions, loads, by_hand })
+    Ok(Carried {
+        rig: posed.rig.clone(),
+        grips: posed.motion.phase.grips.clone(),
+        hands: posed.motion.phase.hand != HandDoes::Off,
+        tensions,
+        loads,
+        by_hand,
+    })
 }
 
 /// The load and the peak of every piece, and then the peak of every strand.
