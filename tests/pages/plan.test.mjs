@@ -9,8 +9,9 @@ after(() => site.close());
 
 const CLIMB = "index.html";
 const ADVANTAGE = "advantage.html";
+const LOADS = "loads.html";
 const ROPE = "rope-length.html";
-const NAMES = { [CLIMB]: "Can I climb this?", [ADVANTAGE]: "Which advantage?", [ROPE]: "How much rope?" };
+const NAMES = { [CLIMB]: "Can I climb this?", [ADVANTAGE]: "Which advantage?", [LOADS]: "What does each part carry?", [ROPE]: "How much rope?" };
 const to = (page, name) => page.locator("nav.pages a", { hasText: NAMES[name] });
 const tight = (all) => Object.fromEntries(Object.entries(all).map(([id, text]) => [id, text.replace(/\s/gu, "")]));
 
@@ -190,9 +191,9 @@ test("what another page's field cannot be is told and left out, so that nothing 
 });
 
 test("each page marks itself among the pages, and its own link changes nothing", async () => {
-  for (const name of [CLIMB, ADVANTAGE, ROPE]) {
+  for (const name of [CLIMB, ADVANTAGE, LOADS, ROPE]) {
     const page = await opened(name);
-    assert.equal(await page.locator("nav.pages a").count(), 3);
+    assert.equal(await page.locator("nav.pages a").count(), 4);
     assert.deepEqual(await page.locator("nav.pages [aria-current=page]").allInnerTexts(), [await page.locator("h1").innerText()]);
     const first = page.locator("form [data-field] input").first();
     await first.fill("8x");
