@@ -162,6 +162,8 @@ export interface RigLine {
   figures: Figure[];
   /** What it takes beyond rope, harness and the hitch that holds the climber. */
   gear: string[];
+  /** What to be careful about on this rig. */
+  cautions: Caution[];
   drawing: Drawing;
 }
 

@@ -86,6 +86,27 @@ pub enum Caution {
     KneeHeight,
 }
 
+impl Caution {
+    /// Whether it is true of one rig, and not of the climber whatever the rig.
+    #[must_use]
+    pub const fn is_of_rig(self) -> bool {
+        matches!(
+            self,
+            Self::FastCadence { .. }
+                | Self::HardPull
+                | Self::SingleHitch
+                | Self::StackedHitches
+                | Self::DropToKnot { .. }
+                | Self::UntendedHitch
+                | Self::SlidingTurn
+                | Self::OverBark
+                | Self::NothingHolds
+                | Self::NothingGrips
+                | Self::HaulHard
+        )
+    }
+}
+
 /// The answer. Forces in newtons, lengths in metres, times in seconds.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Answer {

@@ -1,6 +1,8 @@
 //! From a plan to what it comes to.
 
-use super::{Answer, Caution, Climb, Climbs, Evidence, Missing, Plan, Planned, UNKNOWN, hands_at_it, parts};
+use super::{
+    Answer, By, Caution, Climb, Climbs, Evidence, Missing, Plan, Planned, TurnFact, UNKNOWN, hands_at_it, parts,
+};
 use crate::chance::{Effort, Likely};
 use crate::climber::{Arms, Gloves, Hold, OLDEST, PULL_TIME, RESET_TIME, Trunk};
 use crate::field::Spread;
@@ -52,7 +54,7 @@ fn said(plan: &Plan, effort: Effort) -> Answer {
         rig_name: reeved.name,
         rig: reeved.rig.clone(),
         hauled,
-        drags: reeved.drags(),
+        drags: reeved.drags,
         grip: foretold_from(plan),
         hands: hands_at_it(plan),
         measured: plan.measured,
@@ -65,7 +67,7 @@ fn said(plan: &Plan, effort: Effort) -> Answer {
         mass: unknown,
         advantage: unknown,
         ideal: reeved.motion.rope_per_rise.map_or(1.0, Fraction::in_f64),
-        turn_efficiency: reeved.tested.as_ref().map(|losses| mean(&losses.turns)),
+        turn_efficiency: tested_mean(&reeved.turns),
         need: unknown,
         helped: None,
         arms: None,
@@ -120,10 +122,14 @@ fn foretold_from(plan: &Plan) -> Option<f64> {
     }
 }
 
-/// The geometric mean: what like turns would keep.
-fn mean(turns: &[f64]) -> f64 {
-    let logs = turns.iter().fold(0.0, |sum, kept| sum + float::ln(*kept));
-    float::exp(logs / turns.len().max(1) as f64)
+/// The geometric mean of what one's own test tells of turns: what like ones would keep.
+fn tested_mean(turns: &[TurnFact]) -> Option<f64> {
+    let (mut logs, mut count) = (0.0, 0.0);
+    for turn in turns.iter().filter(|turn| turn.by == By::Test) {
+        logs += float::ln(turn.kept.likely);
+        count += 1.0;
+    }
+    if count > 0.0 { Some(float::exp(logs / count)) } else { None }
 }
 
 /// Whether anything tells of what the hands hold on this climb.
@@ -158,15 +164,17 @@ fn missing(plan: &Plan) -> Vec<Missing> {
 const HARD: f64 = 0.8;
 
 fn cautions(plan: &Plan, answer: &Answer) -> Vec<Caution> {
-    let (mut drop, mut single_hitch) = (None, false);
+    let (mut drop, mut single_hitch) = (Length::metres(0.0), false);
     for part in &answer.parts {
-        drop = drop.or(part.drop.filter(|drop| *drop > Length::metres(0.0)));
+        if let Some(further) = part.drop.filter(|further| *further > drop) {
+            drop = further;
+        }
         single_hitch |= part.single && part.is_hitch(&answer.rig);
     }
     let (mut sliding, mut bark) = (false, false);
     for turn in &answer.turns {
-        // One's own figure says what the turn eats; the kind's no longer does.
-        if !turn.own && answer.turn_efficiency.is_none() {
+        // Whoever measured knows what the turn eats.
+        if turn.by == By::Kind {
             sliding |= matches!(turn.kind, TurnKind::Carabiner | TurnKind::Ring);
             bark |= turn.kind == TurnKind::Bark;
         }
@@ -204,8 +212,9 @@ fn cautions(plan: &Plan, answer: &Answer) -> Vec<Caution> {
     when(hard && !answer.hauled, Caution::HardPull);
     when(single_hitch, Caution::SingleHitch);
     when(stacked, Caution::StackedHitches);
-    if let Some(by) = drop {
+    if drop > Length::metres(0.0) {
         // The drop is in proportion to the slack: geometry.
+        let by = drop;
         let up_to = by * (plan.rig.slack.high / plan.rig.slack.likely);
         when(true, Caution::DropToKnot { by, up_to });
     }
@@ -224,8 +233,9 @@ fn cautions(plan: &Plan, answer: &Answer) -> Vec<Caution> {
 /// Whether more went through the hands than the grip that was entered holds at its best.
 fn grip_and_pull_differ(plan: &Plan) -> bool {
     let (Some(measured), Some(grip)) = (plan.measured, plan.grip) else { return false };
-    let most = grip.used(measured.arms) * measured.held.over_grip(Gloves::None).high;
-    measured.held != Hold::HandLoop && measured.pull.in_newtons() > most
+    let Some(held) = measured.held.filter(|held| *held != Hold::HandLoop) else { return false };
+    let most = grip.used(measured.arms) * held.over_grip(Gloves::None).high;
+    measured.pull.in_newtons() > most
 }
 
 /// How many strokes a minute there is time for, likely; none where a helper hauls.

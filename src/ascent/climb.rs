@@ -3,8 +3,8 @@
 use super::{Evidence, Plan, Reeved};
 use crate::chance::Pick;
 use crate::climber::{
-    ANOTHER_DAY, Arms, EXTRA_PAIR, Gloves, Grip, Hold, Measured, ONE_ARM, PULL_OVER_GRIP, PULL_TIME, RESET_TIME,
-    TWENTIETH, Trunk, for_arms, held_by, predicted_pull, reach, share_used,
+    ANOTHER_DAY, Arms, EXTRA_PAIR, Gloves, Grip, Hold, ONE_ARM, PULL_OVER_GRIP, PULL_TIME, RESET_TIME, TWENTIETH,
+    Trunk, for_arms, held_by, predicted_pull, reach, share_used,
 };
 use crate::field::Spread;
 use crate::quantity::{Mass, Quantity};
@@ -75,7 +75,7 @@ const NORM: u32 = 15;
 const TRUNK_SHARE: u32 = 16;
 const HOLDS: u32 = 20;
 const TURNS: u32 = 100;
-const HITCHES: u32 = 200;
+const HITCHES: u32 = 6000;
 
 /// Picks the likely value of everything, and of the grip that sex and age foretell the 20th percentile.
 pub(crate) struct Planned;
@@ -205,15 +205,12 @@ fn rope_per_rise(plan: &Plan) -> f64 {
 
 /// What each turn and each sliding hitch keeps.
 pub(crate) fn losses(reeved: &Reeved, pick: &dyn Pick) -> Losses {
-    if let Some(tested) = &reeved.tested {
-        return tested.clone();
-    }
     let mut losses = Losses::none(&reeved.rig);
     for (kept, (place, turn)) in losses.turns.iter_mut().zip(reeved.places.iter().zip(&reeved.turns)) {
         *kept = drawn(pick, TURNS + place, &turn.kept);
     }
-    for (kept, thing) in losses.hitches.iter_mut().zip(HITCHES..) {
-        *kept = drawn(pick, thing, &reeved.drag);
+    for (kept, place) in losses.hitches.iter_mut().zip(&reeved.hitches) {
+        *kept = drawn(pick, HITCHES + place, &reeved.drag);
     }
     losses
 }
@@ -268,10 +265,10 @@ fn hands(plan: &Plan, pick: &dyn Pick) -> Option<f64> {
     // Each way of holding varies on its own, and is the same hand then and now.
     let over_grip = |hold: Hold, gloves| drawn(pick, HOLDS + hold as u32, &hold.over_grip(gloves));
     // A loop round the hand holds without a grip, so it proves only itself.
-    let proves = |measured: &Measured| measured.held != Hold::HandLoop || plan.hold == Hold::HandLoop;
-    let measured = plan.measured.filter(proves);
-    let proof = measured.map(|measured| (measured.pull.in_newtons(), measured.arms));
-    let then = measured.map_or(1.0, |measured| over_grip(measured.held, Gloves::None));
+    let proves = |held: &Hold| *held != Hold::HandLoop || plan.hold == Hold::HandLoop;
+    let held = plan.measured.and_then(|measured| measured.held).filter(proves);
+    let proof = plan.measured.filter(|_| held.is_some()).map(|measured| (measured.pull.in_newtons(), measured.arms));
+    let then = held.map_or(1.0, |held| over_grip(held, Gloves::None));
     let reckoned = || match plan.evidence()? {
         // After an injury at the neck the hands may be weaker than the arms: only what was measured counts.
         _ if plan.trunk == Trunk::Cervical => None,

@@ -1,17 +1,16 @@
 //! What is said of the parts of a rig, and the rigs that are made of them.
 
 use super::own_rig::{needed, own_rig};
-use super::reeved::{Reeved, TurnFact, draw, fields, places, slides};
+use super::own_test::{OwnTest, of_the_test};
+use super::reeved::{By, Reeved, TurnFact, drags, draw, fields, hitch_draws, turn_places};
 use crate::draft::Reader;
 use crate::error::{Error, Reason};
 use crate::field::Spread;
-use crate::float;
 use crate::gear::{TurnFields, kept_by};
 use crate::hitch::HITCH_DRAG;
-use crate::quantity::{Force, Length, Mass, Quantity, Ratio};
+use crate::quantity::{Length, Quantity};
 use crate::reeving::{
-    BACKUP, BackupKind, Fraction, KNOT_SLACK, Losses, Motion, OWN_RIG, OwnRig, Phase, RIG, Rig, RigName, TEST_MASS,
-    TEST_PULL, kinematics, losses_that_give,
+    BACKUP, BackupKind, KNOT_SLACK, OWN_RIG, OwnRig, Phase, RIG, RigName, TEST_MASS, TEST_PULL, kinematics,
 };
 use std::sync::Arc;
 
@@ -51,13 +50,14 @@ impl Hardware {
         let rig = name.rig(self.backup?.with_slack(Length::from_si(slack.likely))).ok()?;
         let motion = kinematics(&rig, &Phase::pull(&rig)).ok()?;
         let (mut turns, mut draws) = (Vec::new(), Vec::new());
-        for (body, place) in places(&rig) {
+        for (body, place) in turn_places(&rig) {
             turns.push((*self.said.get(body)?.get(place)?)?);
             draws.push(draw(body, place));
         }
         Some(Reeved {
             name,
-            slides: slides(&rig, &motion),
+            drags: drags(&rig, &motion),
+            hitches: hitch_draws(&rig),
             rig: Arc::new(rig),
             motion,
             help: Vec::new(),
@@ -65,7 +65,6 @@ impl Hardware {
             places: draws,
             slack,
             drag: self.drag?,
-            tested: None,
         })
     }
 }
@@ -74,11 +73,11 @@ impl Hardware {
 pub(crate) fn reeved(reader: &mut Reader<'_>) -> Option<Reeved> {
     let name = reader.need(&RIG);
     let hardware = Hardware::read(reader);
-    said(reader, &hardware, name)
+    Some(said(reader, &hardware, name)?.0)
 }
 
 /// Every rig of the catalogue with the parts that were said, and one's own where it is written down; and which was
-/// said, if any. One's own test was made on that one, and its power counts for the turns of all.
+/// said, if any. One's own test was made on that one, and tells of turns of those kinds on all.
 pub(crate) fn every_rig(reader: &mut Reader<'_>) -> (Option<RigName>, Vec<Reeved>) {
     let tested = reader.says(&TEST_MASS.row) || reader.says(&TEST_PULL.row);
     let name = if tested { reader.need(&RIG) } else { reader.maybe(&RIG) };
@@ -88,43 +87,19 @@ pub(crate) fn every_rig(reader: &mut Reader<'_>) -> (Option<RigName>, Vec<Reeved
     if hardware.own.is_some() && name != Some(RigName::Own) {
         needed(reader, hardware.own.as_ref(), hardware.drag);
     }
-    let power = chosen.as_ref().and_then(power);
+    let test = chosen.and_then(|(_, test)| test);
     let mut rigs = Vec::new();
-    for each in RigName::ALL {
-        match (&chosen, hardware.rig(*each)) {
-            (Some(chosen), _) if chosen.name == *each => rigs.push(chosen.clone()),
-            (_, Some(mut rig)) => {
-                rig.tested = power.map(|power| scaled(&rig, power));
-                rigs.push(rig);
-            }
-            _ => {}
-        }
+    for rig in RigName::ALL.iter().filter_map(|each| hardware.rig(*each)) {
+        rigs.push(match &test {
+            Some(test) => test.told_of(rig),
+            None => rig,
+        });
     }
     (name, rigs)
 }
 
-/// The power that one's own test raises every turn's share to.
-fn power(tested: &Reeved) -> Option<f64> {
-    for (turn, kept) in tested.turns.iter().zip(&tested.tested.as_ref()?.turns) {
-        let usual = turn.kept.likely;
-        if usual < 1.0 && *kept < 1.0 {
-            return Some(float::ln(*kept) / float::ln(usual));
-        }
-    }
-    None
-}
-
-/// The losses of a rig whose turns are as one's own test found those of another; its drag is in them.
-fn scaled(rig: &Reeved, power: f64) -> Losses {
-    let mut losses = Losses::none(&rig.rig);
-    for (kept, turn) in losses.turns.iter_mut().zip(&rig.turns) {
-        *kept = float::exp(power * float::ln(turn.kept.likely));
-    }
-    losses
-}
-
-/// The rig of a name with these parts, and its losses by one's own test.
-fn said(reader: &mut Reader<'_>, hardware: &Hardware, name: Option<RigName>) -> Option<Reeved> {
+/// The rig of a name with these parts, and one's own test of it if there is one.
+fn said(reader: &mut Reader<'_>, hardware: &Hardware, name: Option<RigName>) -> Option<(Reeved, Option<OwnTest>)> {
     let test = (reader.maybe(&TEST_MASS), reader.maybe(&TEST_PULL));
     if reader.says(&TEST_MASS.row) != reader.says(&TEST_PULL.row) {
         reader.note(of_the_test(Reason::HalfATest));
@@ -133,14 +108,14 @@ fn said(reader: &mut Reader<'_>, hardware: &Hardware, name: Option<RigName>) -> 
     if name == RigName::Own {
         needed(reader, hardware.own.as_ref(), hardware.drag);
     }
-    let mut reeved = hardware.rig(name);
+    let reeved = hardware.rig(name);
     if reeved.is_none() && hardware.is_whole() && name != RigName::Own {
-        unworkable(reader);
+        reader.note(Error::of(RIG.row.id, Reason::UnworkableRig));
     }
-    if let (Some(reeved), (Some(mass), Some(force))) = (&mut reeved, test) {
-        reeved.tested = Some(tested(reader, (&reeved.rig, &reeved.motion), &reeved.turns, mass, force)?);
-    }
-    reeved
+    let (Some(mass), Some(force)) = test else { return reeved.map(|reeved| (reeved, None)) };
+    let reeved = reeved?;
+    let test = OwnTest::read(reader, &reeved, mass, force)?;
+    Some((test.told_of(reeved), Some(test)))
 }
 
 /// The turns of one body, from the hand, as far as something is said of them or taken for granted.
@@ -152,57 +127,11 @@ fn said_of(reader: &mut Reader<'_>, fields: &'static [TurnFields]) -> Vec<Option
         let kind = reader.chosen(&turn.kind);
         turns.push(match kind.or(nearest.map(|nearest| nearest.kind)) {
             Some(_) if kind.is_none() && own.is_none() => nearest,
-            Some(kind) => Some(TurnFact { kind, kept: kept_by(kind, own), own: own.is_some() }),
+            Some(kind) => {
+                Some(TurnFact { kind, kept: kept_by(kind, own), by: if own.is_some() { By::Own } else { By::Kind } })
+            }
             None => None,
         });
     }
     turns
-}
-
-/// What is wrong with both halves of one's own test together.
-fn of_the_test(reason: Reason) -> Error {
-    Error { fields: vec![TEST_MASS.row.id.to_owned(), TEST_PULL.row.id.to_owned()], reason }
-}
-
-fn tested(
-    reader: &mut Reader<'_>,
-    (rig, motion): (&Rig, &Motion),
-    turns: &[TurnFact],
-    mass: Mass,
-    force: Force,
-) -> Option<Losses> {
-    let measured = mass.weight().in_newtons() / force.in_newtons();
-    let mut kept = Vec::new();
-    for turn in turns {
-        kept.push(turn.kept.likely);
-    }
-    let found = noted(reader, losses_that_give(rig, motion, &kept, measured))?;
-    if found.is_none() {
-        // A hand on the climber lifts with its own strand, whatever the turns eat.
-        let least = if rig.is_hauled() { 0.0 } else { 1.0 };
-        let ideal = motion.rope_per_rise.map_or(1.0, Fraction::in_f64);
-        let reason = if turns.is_empty() {
-            Reason::TestWithoutTurns
-        } else {
-            Reason::TestOutOfRange {
-                measured: Ratio::new(measured),
-                least: Ratio::new(least),
-                ideal: Ratio::new(ideal),
-            }
-        };
-        reader.note(of_the_test(reason));
-    }
-    found
-}
-
-/// The value, or a note that the rig cannot be worked out.
-fn noted<T, E>(reader: &mut Reader<'_>, result: Result<T, E>) -> Option<T> {
-    if result.is_err() {
-        unworkable(reader);
-    }
-    result.ok()
-}
-
-fn unworkable(reader: &mut Reader<'_>) {
-    reader.note(Error::of(RIG.row.id, Reason::UnworkableRig));
 }

@@ -1,6 +1,6 @@
 //! Somebody's own rig, worked out as far as it does not depend on figures that vary.
 
-use super::reeved::{Reeved, TurnFact, draw, places, slides};
+use super::reeved::{By, Reeved, TurnFact, drags, draw, hitch_draws, turn_places};
 use crate::draft::Reader;
 use crate::error::{Error, Reason};
 use crate::field::{Said, Spread};
@@ -12,8 +12,9 @@ pub(super) fn own_rig(own: &OwnRig, drag: Spread) -> Result<Reeved, Fault> {
     let rig = &own.rig;
     let motion = kinematics(rig, &Phase::pull(rig))?;
     let (mut turns, mut draws) = (Vec::new(), Vec::new());
-    for (turn, (body, place)) in own.turns.iter().zip(places(rig)) {
-        turns.push(TurnFact { kind: turn.kind, kept: kept_by(turn.kind, turn.own), own: turn.own.is_some() });
+    for (turn, (body, place)) in own.turns.iter().zip(turn_places(rig)) {
+        let by = if turn.own.is_some() { By::Own } else { By::Kind };
+        turns.push(TurnFact { kind: turn.kind, kept: kept_by(turn.kind, turn.own), by });
         draws.push(draw(body, place));
     }
     let ends: [fn(Spread) -> f64; 3] = [|spread| spread.likely, |spread| spread.low, |spread| spread.high];
@@ -32,7 +33,8 @@ pub(super) fn own_rig(own: &OwnRig, drag: Spread) -> Result<Reeved, Fault> {
     }
     Ok(Reeved {
         name: RigName::Own,
-        slides: slides(rig, &motion),
+        drags: drags(rig, &motion),
+        hitches: hitch_draws(rig),
         rig: own.rig.clone(),
         motion,
         help: own.help.clone(),
@@ -41,7 +43,6 @@ pub(super) fn own_rig(own: &OwnRig, drag: Spread) -> Result<Reeved, Fault> {
         // A knot has the rope that was said.
         slack: Spread::point(1.0),
         drag,
-        tested: None,
     })
 }
 

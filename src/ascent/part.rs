@@ -42,8 +42,8 @@ pub(crate) fn parts(rig: &Rig) -> Vec<PartFact> {
                 parts.push(PartFact { rope: at, stop: Some(place), single: drop.is_none(), drop });
             }
         }
-        let single = after(rig, Part::Rope { rope: at }).is_none();
-        parts.push(PartFact { rope: at, stop: None, single, drop: None });
+        let drop = after(rig, Part::Rope { rope: at });
+        parts.push(PartFact { rope: at, stop: None, single: drop.is_none(), drop });
     }
     parts
 }

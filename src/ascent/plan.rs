@@ -93,7 +93,7 @@ impl Plan {
         let helper = reader.spread(&HELPER_PULL);
         let assumed = assumed(reader, rig.as_ref());
         let measured = match pull {
-            Some(pull) => Some(Measured { pull, taken: taken?, arms: arms?, held: held? }),
+            Some(pull) => Some(Measured { pull, taken: taken?, arms: arms?, held: Some(held?) }),
             None => None,
         };
         let body_mass = body_mass?;

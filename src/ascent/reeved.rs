@@ -14,8 +14,19 @@ pub struct TurnFact {
     pub kind: TurnKind,
     /// The share of the tension that is kept.
     pub kept: Spread,
-    /// Whether that share is the climber's own figure, not that of the kind.
-    pub own: bool,
+    /// Who says so.
+    pub by: By,
+}
+
+/// Who says what a turn keeps.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum By {
+    /// The figures of its kind.
+    Kind,
+    /// The climber, of this turn.
+    Own,
+    /// The climber's own test of a rig.
+    Test,
 }
 
 /// A rig that has been worked out as far as it does not depend on figures that vary.
@@ -30,13 +41,14 @@ pub(crate) struct Reeved {
     pub(crate) turns: Vec<TurnFact>,
     /// Which turn each is, whatever the rig: the second upper one from the hand draws the same on a 5:1 and a 7:1.
     pub(crate) places: Vec<u32>,
+    /// The same of the hitches.
+    pub(crate) hitches: Vec<u32>,
     /// The rope that runs before a knot in the tail catches.
     pub(crate) slack: Spread,
     pub(crate) drag: Spread,
-    /// Whether load passes a hitch that slides.
-    pub(crate) slides: bool,
-    /// The losses that one's own test comes to, in place of the others.
-    pub(crate) tested: Option<Losses>,
+    /// Whether load passes a hitch while it slides, and no test of one's own has that in it. On a haul cord's rig none
+    /// does.
+    pub(crate) drags: bool,
 }
 
 impl Reeved {
@@ -50,12 +62,6 @@ impl Reeved {
         let carriage = self.rig.body(BodyKind::Carriage).filter(|_| !self.is_hauled())?;
         let on_it = |stop: &&Stop| stop.body == Some(carriage) && matches!(stop.what, What::Turn(_));
         Some(self.rig.stops().filter(on_it).count())
-    }
-
-    /// Whether load passes a hitch while it slides, and no test of one's own has that in it. On a haul cord's rig none
-    /// does.
-    pub(crate) fn drags(&self) -> bool {
-        self.slides && self.tested.is_none()
     }
 
     /// The fields that say what its turns and hitches are.
@@ -75,7 +81,7 @@ impl Reeved {
         if self.upper_turns().is_some() {
             asked.push(&STACK_LENGTH.row);
         }
-        if self.drags() {
+        if self.drags {
             asked.push(&HITCH_DRAG.row);
         }
         asked
@@ -96,22 +102,34 @@ fn body_of(kind: Option<BodyKind>) -> usize {
     }
 }
 
-/// Which turn each of a rig's is, in the order of the ropes: whose place in [`fields`] its body has, and how many on it are
-/// nearer to the hand.
-pub(super) fn places(rig: &Rig) -> Vec<(usize, usize)> {
-    let (mut places, mut met) = (Vec::new(), [0; 3]);
-    let from_hand = rig.turns_from_hand();
-    for _ in &from_hand {
-        places.push((0, 0));
+/// Which turn each of a rig's is, by its number: whose place in [`fields`] its body has, and how many on it are nearer to
+/// the hand.
+pub(super) fn turn_places(rig: &Rig) -> Vec<(usize, usize)> {
+    places(rig, |what| if let What::Turn(number) = what { Some(number) } else { None })
+}
+
+/// The same of its hitches, as the number that each draws by.
+pub(super) fn hitch_draws(rig: &Rig) -> Vec<u32> {
+    let mut draws = Vec::new();
+    for (body, place) in places(rig, |what| if let What::Hitch(number) = what { Some(number) } else { None }) {
+        draws.push(draw(body, place));
     }
-    for (rope, at) in from_hand {
+    draws
+}
+
+fn places(rig: &Rig, number_of: fn(What) -> Option<usize>) -> Vec<(usize, usize)> {
+    let (mut places, mut met) = (Vec::new(), [0; 3]);
+    for (rope, at) in rig.stops_from_hand() {
         let Some(stop) = rig.ropes().get(rope).and_then(|rope| rope.stops.get(at)) else { continue };
         let body = body_of(rig.kind_at(stop));
-        if let (What::Turn(number), Some(met)) = (stop.what, met.get_mut(body))
-            && let Some(place) = places.get_mut(number)
-        {
-            *place = (body, *met);
-            *met += 1;
+        if let (Some(number), Some(met)) = (number_of(stop.what), met.get_mut(body)) {
+            while places.len() <= number {
+                places.push((0, 0));
+            }
+            if let Some(place) = places.get_mut(number) {
+                *place = (body, *met);
+                *met += 1;
+            }
         }
     }
     places
@@ -124,7 +142,7 @@ pub(super) fn draw(body: usize, place: usize) -> u32 {
 }
 
 /// Whether load passes a hitch that slides.
-pub(super) fn slides(rig: &Rig, motion: &Motion) -> bool {
+pub(super) fn drags(rig: &Rig, motion: &Motion) -> bool {
     statics(rig, motion, &Losses::none(rig), &Drive::Pull(1.0, Vec::new()))
         .is_ok_and(|forces| !tended_hitches(rig, motion, &forces).is_empty())
 }

@@ -42,8 +42,8 @@ pub struct Measured {
     pub taken: PullTaken,
     /// With how many arms.
     pub arms: Arms,
-    /// What the hands held.
-    pub held: Hold,
+    /// What the hands held; none where that is not known, and then it proves nothing of them.
+    pub held: Option<Hold>,
 }
 
 /// What one arm pulls over what two pull.

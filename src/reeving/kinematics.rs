@@ -19,7 +19,7 @@ pub struct Motion {
 
 impl Motion {
     /// The rope that passes a stop of a rope.
-    pub(super) fn pass(&self, rope: usize, stop: usize) -> Fraction {
+    pub(crate) fn pass(&self, rope: usize, stop: usize) -> Fraction {
         self.passes.get(rope).and_then(|passes| passes.get(stop)).copied().unwrap_or(Fraction::ZERO)
     }
 }

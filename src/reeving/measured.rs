@@ -5,15 +5,15 @@ use crate::field::{Field, Kind, Limits, Row};
 use crate::float;
 use crate::quantity::{Dimension, Force, KILOGRAM, KILOGRAM_FORCE, Mass, POUND, POUND_FORCE};
 
-/// The losses, all turns scaled by one power, with which a rig gives a real advantage to a hand that takes rope.
+/// The power that what every turn keeps is raised to for a rig to give a real advantage to a hand that takes rope.
 ///
 /// One reading and several unknown turns: so the ratio e of each turn that rope passes becomes e^k with the same k, and
 /// what the sliding hitch drags is taken to be in the reading.
 ///
 /// # Guarantees
-/// Every turn keeps at least a hundredth: one that would keep less stops there. None when no power gives the advantage:
-/// where rope passes no turn, where there is not one ratio for each turn, or where it is not between what the rig gives
-/// without loss and with every turn keeping a hundredth. Turns that no rope passes are left alone.
+/// With each turn that rope passes [`raised`] to it the rig gives the advantage. None when no power does: where rope
+/// passes no turn, where there is not one ratio for each turn, or where the advantage is not between what the rig gives
+/// without loss and with every turn keeping a hundredth.
 ///
 /// # Errors
 /// A [`Fault`] of the rig's own.
@@ -21,43 +21,40 @@ use crate::quantity::{Dimension, Force, KILOGRAM, KILOGRAM_FORCE, Mass, POUND, P
 /// # Source
 /// Geometry. Common practice, no source: a rope-only 3:1 measured at a real advantage of 2.28 to 2.31 comes to
 /// 0.737 to 0.750 a turn, hitch drag included.
-pub fn losses_that_give(rig: &Rig, motion: &Motion, turns: &[f64], advantage: f64) -> Result<Option<Losses>, Fault> {
+pub fn power_that_gives(rig: &Rig, motion: &Motion, turns: &[f64], advantage: f64) -> Result<Option<f64>, Fault> {
     let base = Losses { turns: turns.to_vec(), hitches: vec![1.0; rig.hitches] };
     if !base.fit(rig) {
         return Ok(None);
     }
-    // The logarithm of what each turn keeps, nought for one that no rope passes, and the least loss among the others.
-    let mut logs = Vec::new();
-    let mut best = f64::NEG_INFINITY;
+    // What the best turn that rope passes keeps.
+    let mut best: f64 = 0.0;
+    let mut passed = vec![false; turns.len()];
     for (at, rope) in rig.ropes.iter().enumerate() {
         for (place, stop) in rope.stops.iter().enumerate() {
-            if let What::Turn(number) = stop.what {
-                let kept = turns.get(number).map_or(1.0, |kept| kept.min(PERFECT));
-                let passed = !motion.pass(at, place).is_nought();
-                let log = if passed { float::ln(kept) } else { 0.0 };
-                if passed && log > best {
-                    best = log;
-                }
-                logs.push(log);
+            if let What::Turn(number) = stop.what
+                && !motion.pass(at, place).is_nought()
+                && let (Some(kept), Some(passed)) = (turns.get(number), passed.get_mut(number))
+            {
+                best = best.max(kept.min(PERFECT));
+                *passed = true;
             }
         }
     }
-    let scaled = |power: f64| {
+    let given = |power: f64| {
         let mut losses = base.clone();
-        for (kept, log) in losses.turns.iter_mut().zip(&logs) {
-            if *log < 0.0 {
-                *kept = float::exp(power * log).max(LEAST_KEPT);
+        for (kept, passed) in losses.turns.iter_mut().zip(&passed) {
+            if *passed {
+                *kept = raised(*kept, power);
             }
         }
-        losses
+        match statics(rig, motion, &losses, &Drive::Pull(1.0, Vec::new())) {
+            Err(Fault::NotMoved) => Ok(0.0),
+            forces => forces.map(|forces| forces.load.low),
+        }
     };
-    let given = |power: f64| match statics(rig, motion, &scaled(power), &Drive::Pull(1.0, Vec::new())) {
-        Err(Fault::NotMoved) => Ok(0.0),
-        forces => forces.map(|forces| forces.load.low),
-    };
-    let (mut less, mut more) = (0.0, float::ln(LEAST_KEPT) / best);
+    let (mut less, mut more) = (0.0, float::ln(LEAST_KEPT) / float::ln(best));
     // What is not a number is not between them either.
-    if best.is_infinite() || !(given(more)? <= advantage && advantage <= given(less)?) {
+    if best <= 0.0 || !(given(more)? <= advantage && advantage <= given(less)?) {
         return Ok(None);
     }
     // Halving an interval of doubles: after 200 steps its ends are neighbours.
@@ -69,7 +66,16 @@ pub fn losses_that_give(rig: &Rig, motion: &Motion, turns: &[f64], advantage: f6
             more = middle;
         }
     }
-    Ok(Some(scaled(less)))
+    Ok(Some(less))
+}
+
+/// What a turn keeps, raised to a power.
+///
+/// # Guarantees
+/// At least a hundredth, and what would keep less stops there; a turn said to lose nothing can still account for a loss.
+#[must_use]
+pub fn raised(kept: f64, power: f64) -> f64 {
+    float::exp(power * float::ln(kept.min(PERFECT))).max(LEAST_KEPT)
 }
 
 /// A turn said to lose nothing must still be able to account for a loss.
@@ -117,10 +123,11 @@ mod tests {
     use super::super::{Backup, Phase, catalogue, kinematics};
     use super::*;
 
-    fn kept_at(turns: &[f64], advantage: f64) -> Option<Losses> {
+    fn kept_at(turns: &[f64], advantage: f64) -> Option<Vec<f64>> {
         let rig = catalogue::tail_three_to_one(Backup::None).unwrap();
         let motion = kinematics(&rig, &Phase::pull(&rig)).unwrap();
-        losses_that_give(&rig, &motion, turns, advantage).unwrap()
+        let power = power_that_gives(&rig, &motion, turns, advantage).unwrap()?;
+        Some(turns.iter().map(|kept| raised(*kept, power)).collect())
     }
 
     /// Common practice, no source: 94.3 kg all-up and 400 N; 0.737 to 0.750 a turn, hitch drag included.
@@ -128,7 +135,7 @@ mod tests {
     fn one_reported_test_comes_to_0_737_to_0_750_a_turn() {
         let measured = Mass::kilograms(94.3).weight().in_newtons() / 400.0;
         for advantage in [2.28, measured] {
-            let kept = kept_at(&[0.9, 0.9], advantage).unwrap().turns;
+            let kept = kept_at(&[0.9, 0.9], advantage).unwrap();
             assert!((0.7365..0.7505).contains(&kept[0]), "{advantage}: {kept:?}");
             // By hand: 1 + x + x^2 = advantage.
             let by_hand = ((4.0 * advantage - 3.0).sqrt() - 1.0) / 2.0;
@@ -138,7 +145,7 @@ mod tests {
 
     #[test]
     fn unlike_turns_are_scaled_by_one_power() {
-        let kept = kept_at(&[0.9, 0.55], 2.0).unwrap().turns;
+        let kept = kept_at(&[0.9, 0.55], 2.0).unwrap();
         assert!((float::ln(kept[0]) / float::ln(0.9) - float::ln(kept[1]) / float::ln(0.55)).abs() < 1e-9);
     }
 
@@ -161,7 +168,7 @@ mod tests {
     fn every_turn_keeps_a_hundredth_at_the_least() {
         // By hand: turns that keep a hundredth give 1 + 0.01 + 0.0001.
         assert_eq!(kept_at(&[0.9, 0.9], 1.0100), None);
-        assert_eq!(kept_at(&[0.9, 0.05], 1.0102).map(|losses| losses.turns[1]), Some(0.01));
-        assert!(kept_at(&[0.9, 0.9], 1.0102).is_some_and(|losses| losses.turns.iter().all(|kept| *kept >= 0.01)));
+        assert_eq!(kept_at(&[0.9, 0.05], 1.0102).map(|kept| kept[1]), Some(0.01));
+        assert!(kept_at(&[0.9, 0.9], 1.0102).is_some_and(|kept| kept.iter().all(|kept| *kept >= 0.01)));
     }
 }

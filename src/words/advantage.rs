@@ -8,8 +8,9 @@ use super::report::{AdvantageReport, RigLine};
 use super::source::cited;
 use super::template::{said, say};
 use super::verdict::{assumed, first, missing_lines, verdict_line};
-use super::{Figure, WorkDone};
-use crate::ascent::{Caution, Missing};
+use super::{CautionLine, Figure, WorkDone};
+use crate::ascent::{Answer as Ascent, Missing};
+use crate::climber::Arms;
 use crate::field::Spread;
 use crate::quantity::View;
 use crate::question::advantage::{Answer, Beside, Kit, Standing};
@@ -31,26 +32,18 @@ pub fn advantage_report(answer: &Answer, view: View) -> AdvantageReport {
     if let Some(beside) = person {
         of_person = kept(figures(&beside.ascent, view), &["climberWeight", "gripPull", "normPull", "planningPull"]);
         missing = missing_lines(&beside.ascent);
-        for caution in &beside.ascent.cautions {
-            // What is true of one rig alone stands beside it.
-            if !matches!(
-                caution,
-                Caution::SingleHitch
-                    | Caution::UntendedHitch
-                    | Caution::OverBark
-                    | Caution::SlidingTurn
-                    | Caution::DropToKnot { .. }
-                    | Caution::HardPull
-            ) {
-                cautions.push(caution_line(*caution, view));
-            }
-        }
+        // What is true of one rig alone stands beside it.
+        cautions = caution_lines(&beside.ascent, false, view);
+    }
+    let mut all_cautions = cautions.clone();
+    for rig in &rigs {
+        all_cautions.extend_from_slice(&rig.cautions);
     }
     let mut lists: Vec<&[Figure]> = vec![&of_person];
     for rig in &rigs {
         lists.push(&rig.figures);
     }
-    let sources = cited(&lists, &cautions);
+    let sources = cited(&lists, &all_cautions);
     AdvantageReport {
         first: which(answer, view),
         second: lesser(answer, view),
@@ -109,8 +102,20 @@ fn rig_line(beside: &Beside, least: bool, chosen: bool, view: View) -> RigLine {
         least,
         figures: kept(figures(ascent, view), SHOWN),
         gear: gear(&beside.kit, view),
+        cautions: caution_lines(ascent, true, view),
         drawing: drawing(ascent, view),
     }
+}
+
+/// The cautions that are the rig's, or those that are the climber's on all.
+fn caution_lines(ascent: &Ascent, of_rig: bool, view: View) -> Vec<CautionLine> {
+    let mut lines = Vec::new();
+    for caution in &ascent.cautions {
+        if caution.is_of_rig() == of_rig {
+            lines.push(caution_line(*caution, view));
+        }
+    }
+    lines
 }
 
 /// What a rig takes beyond rope, harness and the hitch that holds the climber.
@@ -208,8 +213,7 @@ fn lesser(answer: &Answer, view: View) -> String {
     };
     // Of what takes less kit, the one that comes nearest.
     let less = |beside: &&Beside| {
-        let key = |kit: &Kit| (kit.count(), kit.hitches, kit.cords);
-        !beside.ascent.hauled && beside.standing() != Standing::Works && key(&beside.kit) <= key(&least.kit)
+        !beside.ascent.hauled && beside.standing() != Standing::Works && beside.kit.key() <= least.kit.key()
     };
     let mut nearest: Option<&Beside> = None;
     for beside in answer.rigs.iter().filter(less) {
@@ -248,12 +252,14 @@ fn chart(answer: &Answer, view: View) -> Chart {
     let mut text =
         "The pull that one stroke takes, against the weight of climber and kit, a line for each rig you haul yourself."
             .to_owned();
-    if let Some((strength, hands)) = &answer.strength {
-        most = if strength.high > most { strength.high } else { most };
-        let noun = if *hands { "what your hands hold" } else { "what your arms give" };
-        bands.push(Band { noun, low: force.count(strength.low), high: force.count(strength.high) });
-        let ends = [&Spread::point(strength.low), &Spread::point(strength.high)];
-        say(&mut text, " The band is {}, {N} to {N} with both hands.", &ends, &[noun], view);
+    if let Some(strength) = &answer.strength {
+        let Spread { low, high, .. } = strength.force;
+        most = if high > most { high } else { most };
+        let noun = if strength.is_hands { "what your hands hold" } else { "what your arms give" };
+        bands.push(Band { noun, low: force.count(low), high: force.count(high) });
+        let with = if strength.pulls_with == Arms::One { "one hand" } else { "both hands" };
+        let ends = [&Spread::point(low), &Spread::point(high)];
+        say(&mut text, " The band is {}, {N} to {N} with {}.", &ends, &[noun, with], view);
     }
     let ends = (pulls.masses.first().copied().unwrap_or(0.0), pulls.masses.last().copied().unwrap_or(0.0));
     Chart {

@@ -85,7 +85,7 @@ pub(super) fn axis(noun: &'static str, unit: &'static Unit, (least, most): (f64,
     Axis { noun, unit: unit.symbol, least: unit.count(least), most: unit.count(most) }
 }
 
-/// "80 kg" and the like inside a sentence.
+/// A template with plain numbers, no spreads, in its places.
 pub(super) fn told(template: &str, numbers: &[f64], words: &[&str], view: View) -> String {
     let mut spreads = Vec::new();
     for number in numbers {

@@ -202,6 +202,8 @@ records! {
         pub figures: Vec<Figure>,
         /// What it takes beyond rope, harness and the hitch that holds the climber.
         pub gear: Vec<String>,
+        /// What to be careful about on this rig.
+        pub cautions: Vec<CautionLine>,
         /// The rig.
         pub drawing: Drawing,
     }

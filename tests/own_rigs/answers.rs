@@ -3,7 +3,7 @@
 use super::{climb, climbing, rope};
 use boughline::Draft;
 use boughline::error::Reason;
-use boughline::question::can_i_climb::{Caution, Inputs};
+use boughline::question::can_i_climb::{By, Caution, Inputs};
 use boughline::question::{Effort, advantage};
 use boughline::reeving::RigName;
 use boughline::reeving::notation::read;
@@ -110,8 +110,8 @@ fn its_turns_are_those_that_are_written_down() {
     assert!(fields.iter().all(|(id, _)| !assumed.contains(id)), "{assumed:?}");
     assert!(assumed.contains(&"hitchDrag"), "{assumed:?}");
     let [ring, share] = plain.turns.as_slice() else { panic!("{:?}", plain.turns) };
-    assert!(!ring.own && ring.kept.low < ring.kept.high);
-    assert!(share.own && (share.kept.likely, share.kept.low, share.kept.high) == (0.77, 0.77, 0.77));
+    assert!(ring.by == By::Kind && ring.kept.low < ring.kept.high);
+    assert!(share.by == By::Own && (share.kept.likely, share.kept.low, share.kept.high) == (0.77, 0.77, 0.77));
     // By hand: 1 + 0.77 + 0.77 x 0.52 x 0.9.
     let wanted = 1.0 + 0.77 + 0.77 * 0.52 * 0.9;
     assert!((plain.advantage.likely - wanted).abs() < 1e-12, "{:?}", plain.advantage);

@@ -2,6 +2,7 @@
 
 use super::Kit;
 use crate::ascent::{AT_LEAST_WITHIN, Answer as Ascent, UNDER_IS_OUT};
+use crate::climber::Arms;
 use crate::field::{Row, Spread};
 use crate::reeving::RigName;
 
@@ -43,12 +44,23 @@ impl Beside {
     pub(super) fn is_before(&self, other: &Self) -> bool {
         let key = |beside: &Self| {
             let Self { kit, ascent, .. } = beside;
-            // Advantages are whole numbers on all rigs of the catalogue.
+            // To a thousandth: only an own rig's advantage is no whole number.
             let ideal = (ascent.ideal * 1000.0) as u64;
-            (beside.standing(), ascent.hauled, kit.count(), kit.hitches, kit.cords, ideal)
+            (beside.standing(), ascent.hauled, kit.key(), ideal)
         };
         key(self) < key(other)
     }
+}
+
+/// What a pull is held against: the tighter of what the arms give and what the hands hold.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Strength {
+    /// How much, in newtons.
+    pub force: Spread,
+    /// Whether the hands are the tighter.
+    pub is_hands: bool,
+    /// How many pull at a time.
+    pub pulls_with: Arms,
 }
 
 /// What each rig asks of a pull, for every weight.
@@ -73,8 +85,8 @@ pub struct Answer {
     pub assumed: Vec<&'static Row>,
     /// The weight of the climber and all they carry.
     pub mass: Spread,
-    /// What the pull is held against on most rigs, and whether that is the hands.
-    pub strength: Option<(Spread, bool)>,
+    /// What the pull is held against on the rigs that the most hands pull.
+    pub strength: Option<Strength>,
     /// What each rig asks of a pull.
     pub pulls: Pulls,
     /// How many samples it rests on.

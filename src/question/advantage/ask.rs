@@ -1,7 +1,6 @@
 //! From inputs to an answer.
 
-use super::inputs::is_self_haul;
-use super::{Answer, Beside, Inputs, Kit, Pulls, Standing};
+use super::{Answer, Beside, Inputs, Kit, Pulls, Standing, Strength};
 use crate::ascent::{Climb, answer};
 use crate::chance::{Effort, Likely};
 use crate::field::Spread;
@@ -11,7 +10,8 @@ use crate::quantity::STANDARD_GRAVITY;
 ///
 /// # Guarantees
 /// Total, and the same bits for the same inputs and effort on every machine. Every rig's figures are those of "Can I
-/// climb this?" on it.
+/// climb this?" on it, but that one's own test counts there for the rig it was made on alone, and here for turns of those
+/// kinds on all.
 #[must_use]
 pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
     let mut rigs: Vec<Beside> = Vec::new();
@@ -41,16 +41,17 @@ pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
     }
 }
 
-/// What the pull is held against where both hands pull: the tighter of arms and hands, and whether that is the hands.
-fn strength(rigs: &[Beside]) -> Option<(Spread, bool)> {
+/// What the pull is held against, where the most hands pull.
+fn strength(rigs: &[Beside]) -> Option<Strength> {
     // The greatest, as it is less where one arm pulls at a time.
-    let mut greatest: Option<(Spread, bool)> = None;
+    let mut greatest: Option<Strength> = None;
     for Beside { ascent, .. } in rigs.iter().filter(|beside| !beside.ascent.hauled) {
         let arms = ascent.arms?.capacity;
         let hands = ascent.grasp.map_or(arms, |grasp| grasp.capacity);
-        let tighter = if hands.likely < arms.likely { (hands, true) } else { (arms, false) };
-        if greatest.is_none_or(|(known, _)| tighter.0.likely > known.likely) {
-            greatest = Some(tighter);
+        let is_hands = hands.likely < arms.likely;
+        let force = if is_hands { hands } else { arms };
+        if greatest.is_none_or(|known| force.likely > known.force.likely) {
+            greatest = Some(Strength { force, is_hands, pulls_with: ascent.hands });
         }
     }
     greatest
@@ -72,7 +73,7 @@ fn pulls(inputs: &Inputs, rigs: &[Beside], mass: f64) -> Pulls {
     }
     for (at, beside) in rigs.iter().enumerate() {
         let plan = inputs.plans.iter().find(|plan| plan.rig.name == beside.ascent.rig_name);
-        if let Some(plan) = plan.filter(|plan| is_self_haul(&plan.rig)) {
+        if let Some(plan) = plan.filter(|plan| !plan.rig.is_hauled()) {
             let climb = Climb::of(plan, &Likely);
             let mut line = Vec::new();
             for mass in &pulls.masses {

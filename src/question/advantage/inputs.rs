@@ -1,6 +1,6 @@
 //! What the question reads, checked.
 
-use crate::ascent::{Plan, Reeved, assumed, every_rig};
+use crate::ascent::{Plan, assumed, every_rig};
 use crate::draft::Draft;
 use crate::error::Error;
 use crate::field::Row;
@@ -50,9 +50,4 @@ impl Inputs {
     pub fn assumed(&self) -> &[&'static Row] {
         &self.assumed
     }
-}
-
-/// Whether the climber pulls.
-pub(super) fn is_self_haul(rig: &Reeved) -> bool {
-    !rig.is_hauled()
 }

@@ -5,7 +5,7 @@ use crate::climber::reach;
 use crate::field::Spread;
 use crate::gear::TurnKind;
 use crate::quantity::Quantity;
-use crate::reeving::{BodyKind, What};
+use crate::reeving::{BodyKind, Stop, What};
 
 /// What a rig takes beyond rope, harness and the hitch that holds the climber.
 #[derive(Debug, Clone, PartialEq)]
@@ -37,14 +37,20 @@ impl Kit {
                 }
             }
         }
+        let mut holds = false;
         for stop in rig.stops() {
-            let holds = rig.kind_at(stop) == Some(BodyKind::Climber);
-            kit.hitches += usize::from(matches!(stop.what, What::Hitch(_)) && !holds);
+            if matches!(stop.what, What::Hitch(_)) {
+                // The first at the harness is the one that holds the climber.
+                let first = !holds && rig.kind_at(stop) == Some(BodyKind::Climber);
+                holds |= first;
+                kit.hitches += usize::from(!first);
+            }
         }
-        // From the second rope on each is a cord between harness and upper hitch, each strand as long as the reach from
-        // the lap.
+        // A rope that touches neither tree nor ground is a cord between harness and upper hitch, each strand as long as
+        // the reach from the lap.
         let (mut strands, mut ties) = (0.0, 0.0);
-        for rope in rig.ropes().iter().skip(1) {
+        let far = |stop: &Stop| matches!(rig.kind_at(stop), Some(BodyKind::Tree | BodyKind::Ground));
+        for rope in rig.ropes().iter().filter(|rope| !rope.stops.iter().any(far)) {
             kit.cords += 1;
             let mut from = None;
             for stop in &rope.stops {
@@ -62,6 +68,12 @@ impl Kit {
             kit.cord = Some(Spread::new(long(lap - OFF, TIE.low), long(lap, TIE.likely), long(lap + OFF, TIE.high)));
         }
         kit
+    }
+
+    /// What tells the lesser kit: fewer turns, then fewer hitches, then fewer cords.
+    #[must_use]
+    pub fn key(&self) -> (usize, usize, usize) {
+        (self.count(), self.hitches, self.cords)
     }
 
     /// How many turns in all.

@@ -1,11 +1,10 @@
 //! The feasibility map: the least rig that works, for every weight and every pull.
 
 use super::ask::{masses, needed};
-use super::inputs::is_self_haul;
 use super::{Inputs, Kit};
 use crate::ascent::{Climb, Evidence, Plan};
 use crate::chance::Likely;
-use crate::climber::{Arms, Hold, Measured, PULL_TIME, PullTaken, RESET_TIME, Tiring};
+use crate::climber::{Arms, Measured, PULL_TIME, PullTaken, RESET_TIME, Tiring};
 use crate::quantity::{Force, STANDARD_GRAVITY};
 use crate::reeving::RigName;
 
@@ -31,23 +30,24 @@ pub struct Map {
 /// The least rig that works for every weight and every pull, at likely values.
 ///
 /// ```text
-///   works:  need <= lasting share x arms,  need <= arms,  need <= what the hands hold
+///   works:  need <= lasting share x arms,  need <= lasting share x what the hands hold
 /// ```
 ///
 /// # Guarantees
 /// Between 2 and [`MOST_CELLS`] columns and rows. Going up in a column, or left in a row, the least rig takes no more
-/// kit. A grip that was entered holds in every row; else the hands are reckoned from each row's pull.
+/// kit. A grip that was entered holds in every row; else the hands are reckoned from each row's pull. Where what the hands
+/// hold is not known, nothing works and nobody is shown.
 ///
 /// # Source
-/// The lasting share is that of the shoulder ([`Tiring::SHOULDER`]) at work for the pull and at rest while the upper
-/// hitch is moved, or as long again where there is none (judged): the kind edge.
+/// The lasting shares are those of the shoulder ([`Tiring::SHOULDER`]) and of the hand ([`Tiring::HAND`]) at work for the
+/// pull and at rest while the upper hitch is moved, or as long again where there is none (judged): the kind edge.
 #[must_use]
 pub fn map(inputs: &Inputs, columns: usize, rows: usize) -> Map {
     let (columns, rows) = (columns.clamp(2, MOST_CELLS), rows.clamp(2, MOST_CELLS));
     let mut plans: Vec<(&Plan, Kit)> = Vec::new();
-    for plan in inputs.plans.iter().filter(|plan| is_self_haul(&plan.rig)) {
+    for plan in inputs.plans.iter().filter(|plan| !plan.rig.is_hauled()) {
         let kit = Kit::of(plan);
-        let key = |kit: &Kit, plan: &Plan| (kit.count(), kit.hitches, kit.cords, plan.rig.motion.rope_per_rise);
+        let key = |kit: &Kit, plan: &Plan| (kit.key(), plan.rig.motion.rope_per_rise);
         let place = plans.iter().position(|(other, its)| key(&kit, plan) < key(its, other)).unwrap_or(plans.len());
         plans.insert(place, (plan, kit));
     }
@@ -66,7 +66,11 @@ pub fn map(inputs: &Inputs, columns: usize, rows: usize) -> Map {
         }
         cells.push(line);
     }
-    let you = mass.zip(pull).map(|(mass, pull)| (mass, pull, least(mass, &limits(&plans, pull))));
+    let mut own = Vec::new();
+    for ((plan, _), climb) in plans.iter().zip(&climbs) {
+        own.push(limit(plan, climb));
+    }
+    let you = mass.zip(pull).map(|(mass, pull)| (mass, pull, least(mass, &own)));
     let mut rigs = Vec::new();
     for (plan, _) in &plans {
         rigs.push(plan.rig.name);
@@ -87,33 +91,38 @@ fn reach(pull: Option<f64>) -> (f64, f64) {
 
 /// The same person with a pull that was measured, as theirs was, or still and low.
 fn with_pull(plan: &Plan, pull: f64) -> Plan {
-    let usual =
-        Measured { pull: Force::newtons(pull), taken: PullTaken::LowestPoint, arms: Arms::Two, held: Hold::BareRope };
+    // A pull that was never made went through no hands.
+    let usual = Measured { pull: Force::newtons(pull), taken: PullTaken::LowestPoint, arms: Arms::Two, held: None };
     let measured = plan.measured.map_or(usual, |measured| Measured { pull: Force::newtons(pull), ..measured });
     Plan { measured: Some(measured), ..plan.clone() }
 }
 
-/// The most that one stroke may take on each rig, for a pull that was measured.
+/// The most that one stroke of a climb may take. Strength that is not known, of arms or hands, moves nobody, and a stroke
+/// that gains nothing takes nobody up.
+fn limit(plan: &Plan, climb: &Climb) -> f64 {
+    let rest = if plan.rig.upper_turns().is_some() { RESET_TIME.likely } else { PULL_TIME.likely };
+    let duty = PULL_TIME.likely / (PULL_TIME.likely + rest);
+    let arms = climb.arms * Tiring::SHOULDER.lasting(duty);
+    let hands = climb.hands * Tiring::HAND.lasting(duty);
+    if arms.is_nan() || hands.is_nan() || climb.is_stuck() { f64::NEG_INFINITY } else { arms.min(hands) }
+}
+
+/// The same on each rig, for a pull that was measured.
 fn limits(plans: &[(&Plan, Kit)], pull: f64) -> Vec<f64> {
     let mut limits = Vec::new();
     for (plan, _) in plans {
-        let climb = Climb::of(&with_pull(plan, pull), &Likely);
-        let rest = if plan.rig.upper_turns().is_some() { RESET_TIME.likely } else { PULL_TIME.likely };
-        let lasting = climb.arms * Tiring::SHOULDER.lasting(PULL_TIME.likely / (PULL_TIME.likely + rest));
-        // Hands that are not known end nothing.
-        let held = if climb.hands < lasting { climb.hands } else { lasting };
-        // A stroke that gains nothing takes nobody up.
-        limits.push(if climb.is_stuck() { 0.0 } else { held });
+        limits.push(limit(plan, &Climb::of(&with_pull(plan, pull), &Likely)));
     }
     limits
 }
 
-/// The mass with kit, and the pull as the map has it, where the strength is known.
+/// The mass with kit, and the pull as the map has it, where the strength of arms and hands is known.
 fn yours(plans: &[(&Plan, Kit)], climbs: &[Climb]) -> (Option<f64>, Option<f64>) {
     let mut pull = None;
     let mass = climbs.first().map(|climb| climb.weight / STANDARD_GRAVITY);
     if let (Some((plan, _)), Some(climb)) = (plans.first(), climbs.first()) {
         pull = match (plan.evidence(), plan.measured) {
+            _ if climb.hands.is_nan() => None,
             (Some(Evidence::Pull), Some(measured)) => Some(measured.pull.in_newtons()),
             (Some(_), _) => {
                 // A pull in the same proportion to what the arms give of it.

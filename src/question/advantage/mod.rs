@@ -23,7 +23,7 @@ mod inputs;
 mod kit;
 mod map;
 
-pub use answer::{Answer, Beside, Pulls, Standing};
+pub use answer::{Answer, Beside, Pulls, Standing, Strength};
 pub use ask::ask;
 pub use inputs::Inputs;
 pub use kit::Kit;

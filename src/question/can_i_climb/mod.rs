@@ -28,7 +28,7 @@ mod ask;
 mod inputs;
 
 pub use crate::ascent::{
-    AT_LEAST_WITHIN, Answer, CLIMBING_PEAK, Caution, Decided, Evidence, Gate, Level, Missing, PartFact, TurnFact,
+    AT_LEAST_WITHIN, Answer, By, CLIMBING_PEAK, Caution, Decided, Evidence, Gate, Level, Missing, PartFact, TurnFact,
     UNDER_IS_OUT, Verdict,
 };
 pub use ask::ask;

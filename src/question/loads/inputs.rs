@@ -2,7 +2,7 @@
 
 use super::gear::Gear;
 use super::limb::Limb;
-use crate::ascent::{CLIMB_HEIGHT, Reeved, TurnFact, reeved};
+use crate::ascent::{By, CLIMB_HEIGHT, Reeved, TurnFact, reeved};
 use crate::climber::{BODY_MASS, KIT_MASS};
 use crate::draft::Draft;
 use crate::error::{Error, Reason};
@@ -106,7 +106,7 @@ impl Inputs {
 /// What the rope turns round in the crotch.
 fn top(reader: &mut crate::draft::Reader<'_>) -> Option<TurnFact> {
     let (kind, own) = (reader.chosen(&TOP_TURN.kind)?, reader.maybe(&TOP_TURN.own));
-    Some(TurnFact { kind, kept: kept_by(kind, own), own: own.is_some() })
+    Some(TurnFact { kind, kept: kept_by(kind, own), by: if own.is_some() { By::Own } else { By::Kind } })
 }
 
 /// The number a crotch draws by that only a base anchor has.
@@ -135,7 +135,7 @@ fn footed(reeved: &Reeved, top: TurnFact) -> Option<Reeved> {
             }
         }
     }
-    Some(Reeved { rig: Arc::new(rig), motion, turns, places, tested: None, ..reeved.clone() })
+    Some(Reeved { rig: Arc::new(rig), motion, turns, places, ..reeved.clone() })
 }
 
 /// The kinds of the turns of a rig.

@@ -7,6 +7,7 @@ mod stroke;
 use super::Figure;
 use super::figure::figure;
 use super::template::say;
+use crate::ascent::By;
 use crate::field::Spread;
 use crate::quantity::View;
 use crate::question::can_i_climb::Answer;
@@ -67,6 +68,6 @@ impl Rows<'_> {
 
     /// Whether every turn's share is the climber's own figure.
     fn own_figures_only(&self) -> bool {
-        self.answer.turn_efficiency.is_some() || self.answer.turns.iter().all(|turn| turn.own)
+        self.answer.turns.iter().all(|turn| turn.by != By::Kind)
     }
 }

@@ -1,6 +1,7 @@
 //! What the rig does with the pull, and what hangs on it.
 
 use super::Rows;
+use crate::ascent::By;
 use crate::field::Spread;
 use crate::quantity::{STANDARD_GRAVITY, System};
 use crate::question::can_i_climb::CLIMBING_PEAK;
@@ -11,10 +12,8 @@ impl Rows<'_> {
     pub(super) fn rig(&mut self) {
         let answer = self.answer;
         let mut sources = vec![GEOMETRY];
-        if answer.turn_efficiency.is_none() {
-            for turn in answer.turns.iter().filter(|turn| !turn.own) {
-                sources.extend(turn.kind.sources());
-            }
+        for turn in answer.turns.iter().filter(|turn| turn.by == By::Kind) {
+            sources.extend(turn.kind.sources());
         }
         self.add("realAdvantage", "real advantage", &answer.advantage, "{2}", &sources);
         self.lifting();
@@ -87,17 +86,15 @@ impl Rows<'_> {
     /// What the turns and the hitch leave of a tension.
     fn kept(&mut self) {
         let answer = self.answer;
-        if answer.turn_efficiency.is_some() {
-            self.line(
-                "The losses are those of your own test, which stands in place of any figure for a turn or a hitch.",
-                &[],
-                &[],
-            );
-        } else if !answer.turns.is_empty() {
+        if !answer.turns.is_empty() {
             let mut before = "Kept at each turn, from the hand: ";
             self.line("", &[], &[]);
             for turn in answer.turns.iter().rev() {
-                let own = if turn.own { " (your own figure)" } else { "" };
+                let own = match turn.by {
+                    By::Kind => "",
+                    By::Own => " (your own figure)",
+                    By::Test => " (by your own test)",
+                };
                 self.more("{}{} {2}{}", &[&turn.kept], &[before, turn.kind.named().noun, own]);
                 before = ", ";
             }
