@@ -49,6 +49,10 @@ export interface Level {
   id: string;
   kind: "tree" | "carriage" | "climber" | "ground";
   noun: string;
+  /** How high it is above the ground, where that is known. */
+  height: Metre | null;
+  /** The same as people read it. */
+  at: string | null;
 }
 
 export interface DrawnStop {

@@ -169,3 +169,20 @@ fn without_heights_a_slip_is_not_reckoned_and_says_so() {
     let slipping = answer.states.iter().find(|state| state.doing == Doing::Slipping).unwrap();
     assert_eq!(slipping.carried.as_ref().err(), Some(&Why::NoHeights));
 }
+
+/// The drawing of a state has crotch and climber at their heights, and none where they were not said.
+#[test]
+fn a_drawing_has_the_heights_that_were_said() {
+    let heights = |draft: &Draft, state: usize| -> Vec<(Option<f64>, Option<String>)> {
+        let report = words::loads_report(&answer(draft), View::default());
+        let drawing = report.states[state].drawing.clone().unwrap();
+        drawing.levels.into_iter().map(|level| (level.height, level.at)).collect()
+    };
+    let at = |height: f64, text: &str| (Some(height), Some(text.to_owned()));
+    // The crotch, the upper hitch, and the climber 10 m above the 1.5 m that is taken for granted.
+    assert_eq!(heights(&plan("tail-3"), 0), [at(14.0, "14 m"), (None, None), at(11.5, "11.5 m")]);
+    let hauled = Doing::ALL.iter().position(|doing| *doing == Doing::Hauled).unwrap();
+    assert_eq!(heights(&plan("ground-1"), hauled), [at(14.0, "14 m"), at(1.5, "1.5 m"), at(0.0, "0 m")]);
+    let without = Draft::new().set("bodyMass", "80 kg").set("rig", "tail-3").set("anchor", "canopy");
+    assert!(heights(&without, 0).iter().all(|level| *level == (None, None)));
+}

@@ -40,6 +40,8 @@ pub enum Caution {
     Predicted,
     /// The length of the pull is that of people whose trunk holds them.
     TrunkReach,
+    /// The trunk does not hold the climber, as after a spinal injury.
+    SpinalInjury,
     /// Older than the survey of grip tells apart.
     PastSurvey,
     /// The pull went through hands that the grip says could not hold it.

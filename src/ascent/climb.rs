@@ -75,7 +75,7 @@ const NORM: u32 = 15;
 const TRUNK_SHARE: u32 = 16;
 const HOLDS: u32 = 20;
 const TURNS: u32 = 100;
-const HITCHES: u32 = 6000;
+const HITCHES: u32 = 200;
 
 /// Picks the likely value of everything, and of the grip that sex and age foretell the 20th percentile.
 pub(crate) struct Planned;
@@ -209,8 +209,8 @@ pub(crate) fn losses(reeved: &Reeved, pick: &dyn Pick) -> Losses {
     for (kept, (place, turn)) in losses.turns.iter_mut().zip(reeved.places.iter().zip(&reeved.turns)) {
         *kept = drawn(pick, TURNS + place, &turn.kept);
     }
-    for (kept, place) in losses.hitches.iter_mut().zip(&reeved.hitches) {
-        *kept = drawn(pick, HITCHES + place, &reeved.drag);
+    for (kept, thing) in losses.hitches.iter_mut().zip(HITCHES..) {
+        *kept = drawn(pick, thing, &reeved.drag);
     }
     losses
 }

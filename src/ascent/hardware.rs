@@ -2,7 +2,7 @@
 
 use super::own_rig::{needed, own_rig};
 use super::own_test::{OwnTest, of_the_test};
-use super::reeved::{By, Reeved, TurnFact, drags, draw, fields, hitch_draws, turn_places};
+use super::reeved::{By, Reeved, TurnFact, drags, draw, fields, places};
 use crate::draft::Reader;
 use crate::error::{Error, Reason};
 use crate::field::Spread;
@@ -50,14 +50,13 @@ impl Hardware {
         let rig = name.rig(self.backup?.with_slack(Length::from_si(slack.likely))).ok()?;
         let motion = kinematics(&rig, &Phase::pull(&rig)).ok()?;
         let (mut turns, mut draws) = (Vec::new(), Vec::new());
-        for (body, place) in turn_places(&rig) {
+        for (body, place) in places(&rig) {
             turns.push((*self.said.get(body)?.get(place)?)?);
             draws.push(draw(body, place));
         }
         Some(Reeved {
             name,
             drags: drags(&rig, &motion),
-            hitches: hitch_draws(&rig),
             rig: Arc::new(rig),
             motion,
             help: Vec::new(),

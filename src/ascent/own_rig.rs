@@ -1,6 +1,6 @@
 //! Somebody's own rig, worked out as far as it does not depend on figures that vary.
 
-use super::reeved::{By, Reeved, TurnFact, drags, draw, hitch_draws, turn_places};
+use super::reeved::{By, Reeved, TurnFact, drags, draw, places};
 use crate::draft::Reader;
 use crate::error::{Error, Reason};
 use crate::field::{Said, Spread};
@@ -12,7 +12,7 @@ pub(super) fn own_rig(own: &OwnRig, drag: Spread) -> Result<Reeved, Fault> {
     let rig = &own.rig;
     let motion = kinematics(rig, &Phase::pull(rig))?;
     let (mut turns, mut draws) = (Vec::new(), Vec::new());
-    for (turn, (body, place)) in own.turns.iter().zip(turn_places(rig)) {
+    for (turn, (body, place)) in own.turns.iter().zip(places(rig)) {
         let by = if turn.own.is_some() { By::Own } else { By::Kind };
         turns.push(TurnFact { kind: turn.kind, kept: kept_by(turn.kind, turn.own), by });
         draws.push(draw(body, place));
@@ -34,7 +34,6 @@ pub(super) fn own_rig(own: &OwnRig, drag: Spread) -> Result<Reeved, Fault> {
     Ok(Reeved {
         name: RigName::Own,
         drags: drags(rig, &motion),
-        hitches: hitch_draws(rig),
         rig: own.rig.clone(),
         motion,
         help: own.help.clone(),

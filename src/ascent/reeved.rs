@@ -41,8 +41,6 @@ pub(crate) struct Reeved {
     pub(crate) turns: Vec<TurnFact>,
     /// Which turn each is, whatever the rig: the second upper one from the hand draws the same on a 5:1 and a 7:1.
     pub(crate) places: Vec<u32>,
-    /// The same of the hitches.
-    pub(crate) hitches: Vec<u32>,
     /// The rope that runs before a knot in the tail catches.
     pub(crate) slack: Spread,
     pub(crate) drag: Spread,
@@ -104,32 +102,20 @@ fn body_of(kind: Option<BodyKind>) -> usize {
 
 /// Which turn each of a rig's is, by its number: whose place in [`fields`] its body has, and how many on it are nearer to
 /// the hand.
-pub(super) fn turn_places(rig: &Rig) -> Vec<(usize, usize)> {
-    places(rig, |what| if let What::Turn(number) = what { Some(number) } else { None })
-}
-
-/// The same of its hitches, as the number that each draws by.
-pub(super) fn hitch_draws(rig: &Rig) -> Vec<u32> {
-    let mut draws = Vec::new();
-    for (body, place) in places(rig, |what| if let What::Hitch(number) = what { Some(number) } else { None }) {
-        draws.push(draw(body, place));
-    }
-    draws
-}
-
-fn places(rig: &Rig, number_of: fn(What) -> Option<usize>) -> Vec<(usize, usize)> {
+pub(super) fn places(rig: &Rig) -> Vec<(usize, usize)> {
     let (mut places, mut met) = (Vec::new(), [0; 3]);
-    for (rope, at) in rig.stops_from_hand() {
+    let from_hand = rig.turns_from_hand();
+    for _ in &from_hand {
+        places.push((0, 0));
+    }
+    for (rope, at) in from_hand {
         let Some(stop) = rig.ropes().get(rope).and_then(|rope| rope.stops.get(at)) else { continue };
         let body = body_of(rig.kind_at(stop));
-        if let (Some(number), Some(met)) = (number_of(stop.what), met.get_mut(body)) {
-            while places.len() <= number {
-                places.push((0, 0));
-            }
-            if let Some(place) = places.get_mut(number) {
-                *place = (body, *met);
-                *met += 1;
-            }
+        if let (What::Turn(number), Some(met)) = (stop.what, met.get_mut(body))
+            && let Some(place) = places.get_mut(number)
+        {
+            *place = (body, *met);
+            *met += 1;
         }
     }
     places

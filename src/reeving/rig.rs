@@ -180,26 +180,28 @@ impl Rig {
         self.bodies.get(stop.body?).map(|body| body.kind)
     }
 
-    /// Every stop, by rope and place: those between the driving hand and the start of its rope from the hand on, those
+    /// The turns, by rope and stop: those between the driving hand and the start of its rope from the hand on, those
     /// beyond it, and each other rope's from its end.
     #[must_use]
-    pub fn stops_from_hand(&self) -> Vec<(usize, usize)> {
+    pub fn turns_from_hand(&self) -> Vec<(usize, usize)> {
         let (mut near, mut beyond, mut others) = (Vec::new(), Vec::new(), Vec::new());
         for (at, rope) in self.ropes.iter().enumerate() {
             let hand = rope.stops.iter().position(|stop| stop.what == What::Hand);
-            for place in (0..rope.stops.len()).rev() {
-                match hand {
-                    None => others.push((at, place)),
-                    Some(hand) if place < hand => near.push((at, place)),
-                    Some(_) => beyond.push((at, place)),
+            for (place, stop) in rope.stops.iter().enumerate().rev() {
+                if matches!(stop.what, What::Turn(_)) {
+                    match hand {
+                        None => others.push((at, place)),
+                        Some(hand) if place < hand => near.push((at, place)),
+                        Some(_) => beyond.push((at, place)),
+                    }
                 }
             }
         }
-        while let Some(stop) = beyond.pop() {
-            near.push(stop);
+        while let Some(turn) = beyond.pop() {
+            near.push(turn);
         }
-        for stop in others {
-            near.push(stop);
+        for turn in others {
+            near.push(turn);
         }
         near
     }

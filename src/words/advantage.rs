@@ -147,13 +147,13 @@ fn which(answer: &Answer, view: View) -> String {
         let template = if lightest.standing() == Standing::Unknown {
             "How strong you are is not known, so no rig can be named. The lightest pull that one of them takes is about {P}: {}."
         } else {
-            "None of the rigs you haul yourself brings one pull off in four reckoned climbs of five. The lightest pull that one of them takes is about {P}: {}."
+            "With none of the rigs you haul yourself does one pull come off in four of five reckoned climbs. The lightest pull that one of them takes is about {P}: {}."
         };
         return said(template, &[&lightest.ascent.need], &[lightest.ascent.rig_name.named().noun], view);
     };
     let ascent = &least.ascent;
     let mut text = said(
-        "The least kit that brings one pull off in four reckoned climbs of five: {}. It takes about {P}",
+        "The least kit with which one pull comes off in four of five reckoned climbs: {}. It takes about {P}",
         &[&ascent.need],
         &[ascent.rig_name.named().noun],
         view,
@@ -164,7 +164,16 @@ fn which(answer: &Answer, view: View) -> String {
     if let Some(strokes) = &ascent.strokes {
         say(&mut text, ", in about {I} strokes", &[strokes], &[], view);
     }
-    text + "."
+    text.push('.');
+    match answer.easy.and_then(|at| answer.rigs.get(at)) {
+        Some(_) if answer.easy == answer.least => {}
+        Some(Beside { ascent, .. }) => {
+            let noun = ascent.rig_name.named().noun;
+            say(&mut text, " Easier to repeat: {}, at about {P} a pull.", &[&ascent.need], &[noun], view);
+        }
+        None => text.push_str(" No rig that you haul yourself takes less than half of your strength."),
+    }
+    text
 }
 
 /// The rig that asks least of a pull, of those that need no helper.
@@ -192,12 +201,13 @@ fn lesser(answer: &Answer, view: View) -> String {
     }
     let helped = answer.rigs.iter().find(|beside| beside.ascent.hauled && beside.standing() == Standing::Works);
     let Some(least) = answer.least.and_then(|at| answer.rigs.get(at)) else {
-        let stronger = lightest(answer).and_then(|beside| beside.ascent.verdict?.stronger);
+        let lightest = lightest(answer);
+        let stronger = lightest.and_then(|beside| beside.ascent.verdict?.stronger);
         let mut text = match stronger {
             Some(times) if times < 100.0 => told(
-                "Arms and hands {1} times as strong, or so much less to lift, would bring one off. ",
+                "Arms and hands {1} times as strong, or so much less to lift, would bring it off in {} of five reckoned climbs. ",
                 &[times],
-                &[],
+                &[if lightest.is_some_and(|beside| beside.standing() == Standing::Out) { "one" } else { "four" }],
                 view,
             ),
             _ => "A stroke that gains more, or a helper, is what it would take. ".to_owned(),
@@ -223,7 +233,7 @@ fn lesser(answer: &Answer, view: View) -> String {
     }
     match nearest {
         Some(nearest) => said(
-            "The nearest with no more kit than that, {}, would take about {P} a pull. Choose the rig for many pulls, not for one. It is not yet a plan without a way down and somebody on the ground: try it at knee height first.",
+            "The nearest with no more kit than that, {}, would take about {P} a pull. It is not yet a plan without a way down and somebody on the ground: try it at knee height first.",
             &[&nearest.ascent.need],
             &[nearest.ascent.rig_name.named().noun],
             view,

@@ -77,6 +77,12 @@ const fn known(caution: Caution) -> &'static Known {
             sources: &[ANSUR],
             template: "The length of your pull is that of soldiers, whose trunk holds them. Measure the rope you pull in a stroke, sitting as you would climb.",
         },
+        Caution::SpinalInjury => &Known {
+            id: "spinal-injury",
+            grave: true,
+            sources: &[COMMON_PRACTICE],
+            template: "After a spinal injury ask a doctor who knows yours before you hang in a harness. Straps hurt skin that does not feel them, and after an injury at the neck or high in the chest blood pressure can rise or fall without warning. Somebody beside you must know the signs.",
+        },
         Caution::PastSurvey => &Known {
             id: "past-survey",
             grave: false,
@@ -105,7 +111,7 @@ const fn known(caution: Caution) -> &'static Known {
             id: "single-hitch",
             grave: true,
             sources: &[GEOMETRY],
-            template: "The lower hitch alone holds you. Set it, dress it and test it low down each time, and back it up.",
+            template: "One hitch alone holds you. Set it, dress it and test it low down each time, and back it up.",
         },
         Caution::StackedHitches => &Known {
             id: "stacked-hitches",
@@ -117,7 +123,7 @@ const fn known(caution: Caution) -> &'static Known {
             id: "drop-to-knot",
             grave: true,
             sources: &[GEOMETRY, JUDGED],
-            template: "If the lower hitch fails you drop about {}{}{}{} before the knot catches, and the jerk is several times your weight. Near the ground you may land first. Tie the knot again often.",
+            template: "If the hitch that holds you fails you drop about {}{}{}{} before the knot catches, and the jerk is several times your weight. Near the ground you may land first. Tie the knot again often.",
         },
         Caution::UntendedHitch => &Known {
             id: "untended-hitch",
@@ -171,7 +177,7 @@ const fn known(caution: Caution) -> &'static Known {
             id: "hanging-still",
             grave: true,
             sources: &[TURNER, RAUCH, AFAG401],
-            template: "Hanging still in a harness makes people faint, some within minutes and without warning, sooner if their legs do not move. Somebody who can get you down at once must be there; from the moment you stop moving they start.",
+            template: "Hanging still in a harness makes people faint, some within minutes and without warning, sooner if their legs do not move. Somebody who can get you down at once must be there, and starts to get you down the moment you stop moving.",
         },
         Caution::Surroundings => &Known {
             id: "surroundings",

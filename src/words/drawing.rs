@@ -14,15 +14,17 @@ pub(super) fn drawing(answer: &Answer, view: View) -> Drawing {
         answer.parts.iter().any(|part| part.single && part.rope == rope && part.stop == Some(place))
     };
     let opening = if answer.hauled { "While the helper pulls." } else { "While you pull." };
-    drawn_rig(&answer.rig, (&Phase::pull(&answer.rig).grips, true), &answer.tensions, &single, opening, view)
+    drawn_rig(&answer.rig, (&Phase::pull(&answer.rig).grips, true), &answer.tensions, &single, None, opening, view)
 }
 
-/// The drawing of a rig whose hitches grip or slide, with hands on it or off, with these tensions and these single parts.
+/// The drawing of a rig whose hitches grip or slide, with hands on it or off, with these tensions and these single parts;
+/// and with crotch and climber at their heights in metres, where they are known.
 pub(super) fn drawn_rig(
     rig: &Rig,
     (grips, hands): (&[bool], bool),
     tensions: &[Vec<Spread>],
     single: &dyn Fn(usize, usize) -> bool,
+    heights: Option<[f64; 2]>,
     opening: &str,
     view: View,
 ) -> Drawing {
@@ -35,7 +37,14 @@ pub(super) fn drawn_rig(
             BodyKind::Ground => "ground",
         };
         let id = said("body-{0}", &[&Spread::point(at as f64)], &[], view);
-        levels.push(Level { id, kind, noun: body.noun.as_ref().to_owned() });
+        let height = heights.and_then(|[crotch, climber]| match body.kind {
+            BodyKind::Tree => Some(crotch),
+            BodyKind::Climber => Some(climber),
+            BodyKind::Ground => Some(0.0),
+            BodyKind::Carriage => None,
+        });
+        let height_text = height.map(|height| said("{M}", &[&Spread::point(height)], &[], view));
+        levels.push(Level { id, kind, noun: body.noun.as_ref().to_owned(), height, at: height_text });
     }
     let mut ropes = Vec::new();
     let mut text = opening.to_owned();

@@ -12,7 +12,7 @@ use crate::reeving::WhyNot;
 use crate::source::{ANSI_Z133, GEOMETRY, JUDGED, KNOT_STRENGTH, Source};
 
 /// The state and its parts as people read them.
-pub(super) fn load_state(state: &InState, view: View) -> LoadState {
+pub(super) fn load_state(state: &InState, heights: Option<[f64; 3]>, view: View) -> LoadState {
     let (id, noun, what) = told(state.doing);
     match &state.carried {
         Err(why) => LoadState {
@@ -33,6 +33,9 @@ pub(super) fn load_state(state: &InState, view: View) -> LoadState {
                 let here = |load: &&Load| load.piece.rope == Some(rope) && load.piece.stop == Some(place);
                 carried.loads.iter().any(|load| load.single && here(&load))
             };
+            // A haul begins at the ground; everything else is worst near the top.
+            let heights =
+                heights.map(|[crotch, start, top]| [crotch, if state.doing == Doing::Hauled { start } else { top }]);
             LoadState {
                 id,
                 noun,
@@ -44,6 +47,7 @@ pub(super) fn load_state(state: &InState, view: View) -> LoadState {
                     (&carried.grips, carried.hands),
                     &carried.tensions,
                     &single,
+                    heights,
                     what,
                     view,
                 )),

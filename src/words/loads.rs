@@ -23,7 +23,7 @@ use crate::tree::{Bending, LEAST_BOLE, SHARE_THAT_RULES_OUT};
 pub fn loads_report(answer: &Answer, view: View) -> LoadsReport {
     let mut states = Vec::new();
     for state in &answer.states {
-        states.push(load_state(state, view));
+        states.push(load_state(state, answer.heights, view));
     }
     let mut cautions = Vec::new();
     for caution in &answer.cautions {

@@ -4,6 +4,7 @@ use super::SourceLine;
 use super::chart::{ALL_UP, Axis, axis, told, units};
 use super::record::records;
 use super::source::source_line;
+use crate::climber::PullTaken;
 use crate::quantity::View;
 use crate::question::advantage::Map;
 use crate::source::{JUDGED, TIRING};
@@ -50,6 +51,15 @@ records! {
     }
 }
 
+/// What a measured pull is called on an axis.
+const fn measured(taken: PullTaken) -> &'static str {
+    match taken {
+        PullTaken::Overhead => "pull measured still, hands overhead",
+        PullTaken::LowestPoint => "pull measured still, hands at chest height",
+        PullTaken::TenRepetitions => "load pulled ten times",
+    }
+}
+
 /// The map as people read it.
 #[must_use]
 pub fn map_report(map: &Map, view: View) -> FeasibilityMap {
@@ -80,7 +90,7 @@ pub fn map_report(map: &Map, view: View) -> FeasibilityMap {
             text: told(template, &[kilograms, newtons], words, view),
         }
     });
-    let axes: [Axis; 2] = [axis(ALL_UP, mass, map.masses), axis("measured pull", force, map.pulls)];
+    let axes: [Axis; 2] = [axis(ALL_UP, mass, map.masses), axis(measured(map.taken), force, map.pulls)];
     let [x, y] = axes;
     FeasibilityMap {
         noun: "The least rig for every weight and pull",

@@ -78,6 +78,10 @@ records! {
         pub kind: &'static str,
         /// What people call it.
         pub noun: String,
+        /// How high it is above the ground in metres, where that is known.
+        pub height: Option<f64>,
+        /// The same as people read it.
+        pub at: Option<String>,
     }
 
     /// A stop of a drawn rope.

@@ -102,7 +102,7 @@ pub(super) fn first(answer: &Answer, view: View) -> String {
     if let Some(planning) = answer.planning {
         say(
             &mut text,
-            " By age and sex alone, plan on no more than {P} of pull.",
+            " By age and sex alone, plan on no more than {P} of pull: the grip of one in five like you is weaker still.",
             &[&Spread::point(planning)],
             &[],
             view,

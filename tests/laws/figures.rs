@@ -97,7 +97,10 @@ proptest! {
             let chosen = super::plans::with(&plan, id, boughline::field::Said::Text(option.get(options).id.to_owned()));
             let told = |plan| {
                 let report = report(&answer(plan), View::default());
-                (report.verdict, report.figures, report.drawing, report.parts, report.cautions)
+                // Whoever says of an injury is told what to ask; that reckons with nothing.
+                let cautions: Vec<_> =
+                    report.cautions.into_iter().filter(|caution| caution.id != "spinal-injury").collect();
+                (report.verdict, report.figures, report.drawing, report.parts, cautions)
             };
             prop_assert!(told(&plan) == told(&chosen), "{} of {:?}", id, plan);
         }

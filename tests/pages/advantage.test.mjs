@@ -73,6 +73,33 @@ test("the rig that was chosen before is marked, and the plan is the same on both
   assert.equal(await box(page, "measuredPull").inputValue(), "520N");
 });
 
+test("each rig shows what is to be careful about on it, and all rigs what holds for all", async () => {
+  const page = await opened(PERSON);
+  const cautions = (id) => page.locator(`.rig[data-rig="${id}"] .rig-cautions`).textContent();
+  assert.match(await cautions("tail-3"), /Warning: One hitch alone holds you/u);
+  assert.match(await cautions("ground-9"), /crush you under a limb/u);
+  assert.doesNotMatch(await cautions("tail-3"), /crush/u);
+  const all = await page.locator("#answer-cautions").textContent();
+  assert.match(all, /Hanging still in a harness/u);
+  assert.doesNotMatch(all, /One hitch alone/u);
+});
+
+test("the climb on another rig is without one's own test, and says so", async () => {
+  const page = await opened(`${PERSON}&rig=tail-3&testMass=94.3kg&testPull=400N`);
+  const link = (id) => page.locator(`.rig[data-rig="${id}"] .take`).getAttribute("href");
+  const told = (id) => page.locator(`.rig[data-rig="${id}"] .untested`).textContent();
+  assert.match(await link("tail-3"), /testMass=94.3kg&testPull=400N/u);
+  assert.equal(await told("tail-3"), "");
+  assert.doesNotMatch(await link("tail-5"), /test/u);
+  assert.match(await told("tail-5"), /without your own test/u);
+  const rig = page.locator('.rig[data-rig="tail-5"]');
+  await rig.locator("summary").click();
+  await rig.getByText("See the climb on this rig").click();
+  await page.waitForURL(/index\.html/u);
+  await settled(page);
+  assert.equal(await page.locator("#errors li").count(), 0);
+});
+
 test("chart and map have their tables, and the person stands on the map", async () => {
   const page = await opened(PERSON);
   assert.equal(await page.locator("#chart svg .drawn-line").count(), 9);

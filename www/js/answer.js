@@ -1,3 +1,4 @@
+import { cautionItem } from "./caution-item.js";
 import { element, setText } from "./element.js";
 import { showFigures } from "./figures.js";
 import { sentenceLinks } from "./places.js";
@@ -6,12 +7,6 @@ import { sentenceLinks } from "./places.js";
 // while there is none.
 
 const at = (id) => document.getElementById(id);
-
-function cautionItem({ grave, text }) {
-  if (!grave) return element("li", {}, text);
-  return element("li", { class: "grave" },
-    element("span", { class: "grave-word" }, element("span", { "aria-hidden": "true" }, "▲"), " Warning:"), " ", text);
-}
 
 /** Places an answer in the page; `question` shows what it alone has, and says it in short. */
 export function showAnswer(answer, fields, question) {

@@ -1,4 +1,5 @@
-import { element, setText } from "./element.js";
+import { cautionItem } from "./caution-item.js";
+import { element, setText, svg } from "./element.js";
 import { rigDrawing } from "./rig-drawing.js";
 import { rigLayout } from "./rig-layout.js";
 import { strandTable } from "./rig-tables.js";
@@ -22,14 +23,8 @@ export function told({ figures }, id, ranged = false) {
   return ranged && figure.range ? `${figure.text} (${figure.range})` : figure.text;
 }
 
-const shape = (id) => {
-  const drawn = document.createElementNS("http://www.w3.org/2000/svg", "svg");
-  for (const [key, value] of [["class", "shape"], ["viewBox", "0 0 16 16"], ["aria-hidden", "true"], ["focusable", "false"]]) drawn.setAttribute(key, value);
-  const path = document.createElementNS("http://www.w3.org/2000/svg", "path");
-  path.setAttribute("d", SHAPES[id]);
-  drawn.append(path);
-  return drawn;
-};
+const shape = (id) =>
+  svg("svg", { class: "shape", viewBox: "0 0 16 16", "aria-hidden": "true", focusable: "false" }, svg("path", { d: SHAPES[id] }));
 
 function block(id) {
   return element("li", { class: "rig", "data-rig": id },
@@ -42,7 +37,8 @@ function block(id) {
       element("p", { class: "mark" }),
       element("p", { class: "why-rig" }),
       element("p", { class: "gear" }),
-      element("p", {}, element("a", { class: "take" }, "See the climb on this rig")),
+      element("ul", { class: "rig-cautions cautions" }),
+      element("p", {}, element("a", { class: "take" }, "See the climb on this rig"), element("span", { class: "untested" })),
       element("div", { class: "beside" }, element("div", { class: "drawing" }), element("div", { class: "tables" }))));
 }
 
@@ -66,7 +62,12 @@ function fill(node, rig, answer, letter) {
   part("mark").hidden = marks === "";
   setText(part("why-rig"), rig.first);
   setText(part("gear"), rig.gear.length === 0 ? "Takes nothing beyond rope, harness and hitch." : `Takes, beyond rope, harness and hitch: ${rig.gear.join(", ")}.`);
-  part("take").setAttribute("href", `index.html#${answer.links[rig.id]}`);
+  const cautions = part("rig-cautions");
+  cautions.hidden = rig.cautions.length === 0;
+  cautions.replaceChildren(...rig.cautions.map(cautionItem));
+  const { address, untested } = answer.links[rig.id];
+  part("take").setAttribute("href", `index.html#${address}`);
+  setText(part("untested"), untested ? ", without your own test, which was made on another rig" : "");
   const facts = rig.figures.map((figure) => [figure.noun, figure.text, figure.range ?? "–"]);
   const { dense } = rigLayout(rig.drawing);
   part("drawing").replaceChildren(rigDrawing(rig.drawing, `${rig.noun}, and the pull in each strand`, `rig-${rig.id}`));
@@ -87,9 +88,10 @@ export function showRigs(list, answer, letters) {
 
 /** One table of all rigs. */
 export function sideBySide(rigs, letters) {
-  const heads = ["Rig", "One pull", "Pull, range", "Of your arms", "Of your hands", "Advantage (range)", "Without loss", "Gain a stroke", "Strokes", "Pulling time", "Rope through hands", "Extra gear", "Verdict"];
+  const heads = ["Rig", "Verdict", "One pull", "Pull, range", "Of your arms", "Of your hands", "Advantage (range)", "Without loss", "Gain a stroke", "Strokes", "Pulling time", "Rope through hands", "Extra gear"];
   return table("Every rig, in the same order", heads, rigs.map((rig) => [
     [letters.get(rig.id), rig.noun].filter(Boolean).join(" "),
+    STANDINGS[rig.standing].word,
     told(rig, "pullNeeded"),
     rig.figures.find(({ id }) => id === "pullNeeded")?.range ?? "–",
     rig.hauled ? "–" : told(rig, "armShare"),
@@ -101,6 +103,5 @@ export function sideBySide(rigs, letters) {
     told(rig, "workingTime"),
     told(rig, "ropeHandled"),
     rig.gear.join(", ") || "none",
-    STANDINGS[rig.standing].word,
   ]));
 }

@@ -79,6 +79,8 @@ pub struct Answer {
     pub rigs: Vec<Beside>,
     /// The least rig that works without a helper, as a place in [`rigs`](Self::rigs).
     pub least: Option<usize>,
+    /// The least of them that takes no more than half of what arms and hands give.
+    pub easy: Option<usize>,
     /// The rig that was said, if one was.
     pub said: Option<RigName>,
     /// The fields whose defaults the answer rests on.

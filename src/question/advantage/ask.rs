@@ -1,7 +1,7 @@
 //! From inputs to an answer.
 
 use super::{Answer, Beside, Inputs, Kit, Pulls, Standing, Strength};
-use crate::ascent::{Climb, answer};
+use crate::ascent::{Climb, Gate, answer};
 use crate::chance::{Effort, Likely};
 use crate::field::Spread;
 use crate::quantity::STANDARD_GRAVITY;
@@ -27,9 +27,13 @@ pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
         }
     }
     let works = |beside: &Beside| beside.standing() == Standing::Works && !beside.ascent.hauled;
+    // Half of one's strength, at likely values (judged).
+    let easy = |gate: &Option<Gate>| gate.as_ref().is_none_or(|gate| gate.share.likely <= 0.5);
+    let easy = |beside: &Beside| works(beside) && easy(&beside.ascent.arms) && easy(&beside.ascent.grasp);
     let mass = rigs.first().map_or(Spread::point(0.0), |beside| beside.ascent.mass);
     Answer {
         least: rigs.iter().position(works),
+        easy: rigs.iter().position(easy),
         said: inputs.said,
         assumed: inputs.assumed().to_vec(),
         mass,

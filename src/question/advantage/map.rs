@@ -21,6 +21,8 @@ pub struct Map {
     /// The weakest and the strongest pull, measured as this person's, in newtons: the middles of the first and the last
     /// row.
     pub pulls: (f64, f64),
+    /// How a pull of a row is measured.
+    pub taken: PullTaken,
     /// For each pull and each mass the place in [`rigs`](Self::rigs) of the least rig that works, if one does.
     pub cells: Vec<Vec<Option<usize>>>,
     /// Where this person stands: mass, pull, and the least rig that works there.
@@ -75,7 +77,9 @@ pub fn map(inputs: &Inputs, columns: usize, rows: usize) -> Map {
     for (plan, _) in &plans {
         rigs.push(plan.rig.name);
     }
-    Map { rigs, masses, pulls, cells, you }
+    let measured = plans.first().and_then(|(plan, _)| plan.measured);
+    let taken = measured.map_or(PullTaken::LowestPoint, |measured| measured.taken);
+    Map { rigs, masses, pulls, taken, cells, you }
 }
 
 /// A place between two ends.

@@ -122,6 +122,9 @@ pub struct Answer {
     pub at_the_foot: bool,
     /// The weight of the climber and all they carry.
     pub weight: Spread,
+    /// The crotch, and the lower hitch at the start and at the top, in metres above the ground; none where they were not
+    /// said.
+    pub heights: Option<[f64; 3]>,
     /// The states.
     pub states: Vec<InState>,
     /// What a slip comes to, where the heights are known and something holds.

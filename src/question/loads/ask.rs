@@ -33,6 +33,7 @@ pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
         rig_name: inputs.rig.name,
         at_the_foot: inputs.at_the_foot,
         weight: spread_of(all_up(inputs.body_mass, &inputs.kit_mass, &Likely), weights),
+        heights: inputs.heights,
         states,
         slip,
         limb,

@@ -157,7 +157,7 @@ impl Making {
                     return Err(Wrong::NotByHelper);
                 }
                 self.help.push(amount(own)?);
-                Stop::helper(body, "second helper")
+                Stop::helper(body, "helper")
             }
             Does::Knot => Stop::knot(body, Length::from_si(amount(own)?), "knot"),
             Does::Turn => {

@@ -1,6 +1,6 @@
 //! What people call the parts of somebody's own rig.
 
-use super::super::{BodyKind, Noun, Rig, What};
+use super::super::{BodyKind, Noun, Rig};
 use super::stop::Place;
 use crate::quantity::joined;
 
@@ -29,10 +29,8 @@ impl Place {
 /// The turns by what they are on, counted from the hand.
 pub(super) fn name_turns(rig: &mut Rig) {
     let mut met = [0; 4];
-    for (rope, place) in rig.stops_from_hand() {
-        let stop = rig.ropes.get(rope).and_then(|rope| rope.stops.get(place));
-        let Some(stop) = stop.filter(|stop| matches!(stop.what, What::Turn(_))) else { continue };
-        let on = rig.kind_at(stop);
+    for (rope, place) in rig.turns_from_hand() {
+        let on = rig.ropes.get(rope).and_then(|rope| rope.stops.get(place)).and_then(|stop| rig.kind_at(stop));
         let (group, noun) = match on {
             Some(BodyKind::Tree) => (0, "crotch"),
             Some(BodyKind::Carriage) => (1, "upper turn"),
