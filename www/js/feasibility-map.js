@@ -1,12 +1,10 @@
 import { ticks } from "./chart-layout.js";
 import { element, svg } from "./element.js";
 import { coarse, mapLayout } from "./map-layout.js";
+import { path, words } from "./svg-parts.js";
 import { table } from "./table.js";
 
 // The map of weight and pull: each region tinted, patterned and lettered, the person's place in it, a table of it.
-
-const path = (d, className, more = {}) => svg("path", { d, class: className, ...more });
-const words = (text, x, y, className, anchor = "start") => svg("text", { x, y, class: className, "text-anchor": anchor }, text);
 
 // Marks that tell regions apart without colour, in a square of ten.
 const MARKS = ["", "M0 10L10 0", "M2 5h2", "M5 0V10", "M0 0L10 10", "M0 5H10", "M0 0L10 10M0 10L10 0", "M5 0V10M0 5H10", "M2 2h1M7 7h1"];
