@@ -1,5 +1,6 @@
 import { chartLayout, chartRows, headOf } from "./chart-layout.js";
 import { element, svg } from "./element.js";
+import { scrollBox } from "./scroll-box.js";
 import { path, words } from "./svg-parts.js";
 import { table } from "./table.js";
 
@@ -49,7 +50,7 @@ export function lineChart(chart, letters = new Map()) {
   return [
     element("p", { class: "told" }, chart.text),
     drawn,
-    element("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": `${chart.noun}, as a table` },
+    scrollBox(`${chart.noun}, as a table`,
       table(`${chart.y.noun} in ${chart.y.unit}, by ${chart.x.noun}`, heads, chartRows(named))),
   ];
 }

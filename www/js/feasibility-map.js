@@ -1,6 +1,7 @@
 import { ticks } from "./chart-layout.js";
 import { element, svg } from "./element.js";
 import { coarse, mapLayout } from "./map-layout.js";
+import { scrollBox } from "./scroll-box.js";
 import { path, words } from "./svg-parts.js";
 import { table } from "./table.js";
 
@@ -47,7 +48,7 @@ export function feasibilityMap(map, verdict) {
     you && element("p", { class: "told" }, `With the ranges: ${verdict}`),
     drawn,
     element("ul", { class: "legend" }, ...map.rigs.map((rig) => element("li", {}, element("span", { class: "letter" }, rig.letter), ` ${rig.noun}`))),
-    element("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": `${map.noun}, as a table` },
+    scrollBox(`${map.noun}, as a table`,
       table(`${map.noun}: ${map.y.noun} in ${map.y.unit} down, ${map.x.noun} in ${map.x.unit} across`,
         [map.y.noun, ...heads.map(String)], rows.map(({ pull, cells }) => [String(pull), ...cells.map(cell)]))),
   ].filter(Boolean);

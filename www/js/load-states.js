@@ -1,5 +1,6 @@
 import { element, setText } from "./element.js";
 import { rigDrawing } from "./rig-drawing.js";
+import { fillScroll, scrollBox } from "./scroll-box.js";
 
 // Every state of the rig: its drawing, and what each part carries in it. What somebody opened stays open while numbers change.
 
@@ -11,7 +12,7 @@ function block(id) {
     element("p", { class: "what" }),
     element("p", { class: "singles" }),
     element("div", { class: "drawing" }),
-    element("div", { class: "scroll parts", tabindex: "0", role: "region" }));
+    scrollBox(null, null, "scroll parts"));
 }
 
 const ranged = (figure) => figure === null ? "not known" : figure.range === null ? figure.text : `${figure.text} (${figure.range})`;
@@ -46,7 +47,7 @@ function fill(node, state) {
   part("drawing").replaceChildren(...(state.drawing === null ? [] : [rigDrawing(state.drawing, `The rig: ${state.noun.toLowerCase()}`, `rig-${state.id}`)]));
   part("parts").setAttribute("aria-label", `${state.noun}, part by part`);
   part("parts").hidden = !state.possible;
-  part("parts").replaceChildren(...(state.possible ? [partsTable(state)] : []));
+  fillScroll(part("parts"), state.possible ? partsTable(state) : null);
 }
 
 /** Shows the states of an answer in their order. */
