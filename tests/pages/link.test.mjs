@@ -102,6 +102,7 @@ test("an address is left alone while nothing can be written into it", async () =
 
 test("copying gives the whole link and says what it carries", async () => {
   const page = await planned(CLIPBOARD);
+  assert.ok(await page.locator("#from-file").isHidden(), "a page that has an address does not speak of files");
   await page.click("#copy-link");
   await page.locator("#copied-text", { hasText: "weight and strength" }).waitFor();
   assert.equal(await page.evaluate(() => navigator.clipboard.readText()), page.url());
