@@ -59,7 +59,7 @@ test("in 500 random charts no words lie on other words, and all are inside the d
   const random = seeded(7);
   for (let trial = 0; trial < 500; trial += 1) {
     const chart = randomChart(random);
-    const layout = chartLayout(chart);
+    const layout = chartLayout(chart, undefined, trial % 2 ? 300 : 420); // on a phone and elsewhere
     const all = [...layout.axes, ...layout.names.flatMap(({ labels }) => labels), ...layout.ends.map(({ letter }) => letter), layout.youWord].filter(Boolean);
     for (const [i, { text, box }] of all.entries()) {
       assert.ok(box.left >= 0 && box.right <= layout.width && box.top >= 0 && box.bottom <= layout.height, `${trial}: ${text} ${JSON.stringify(box)}`);

@@ -2,7 +2,6 @@ import { label, namedHeights, SIZES, stacked } from "./label-layout.js";
 
 // Where the lines, bands and ticks of a chart stand. No DOM here: numbers and words only.
 
-const WIDTH = 420;
 const HEIGHT = 300;
 const LEFT = 46;
 const RIGHT = 26; // room for a letter at the end of each line
@@ -37,8 +36,8 @@ function youWord(you, right, bottom) {
 }
 
 /** The place of everything in a chart, in the units of its drawing; `letters` gives each line its letter. */
-export function chartLayout({ x, y, lines, bands, marks, you }, letters = lines.map((_, i) => String.fromCharCode(97 + i))) {
-  const right = WIDTH - RIGHT;
+export function chartLayout({ x, y, lines, bands, marks, you }, letters = lines.map((_, i) => String.fromCharCode(97 + i)), width = 420) {
+  const right = width - RIGHT;
   const bottom = HEIGHT - FOOT;
   const across = (value) => LEFT + ((value - x.least) / (x.most - x.least)) * (right - LEFT);
   const up = (value) => bottom - ((value - y.least) / (y.most - y.least)) * (bottom - TOP);
@@ -54,7 +53,7 @@ export function chartLayout({ x, y, lines, bands, marks, you }, letters = lines.
     ...placed.marks.map(({ noun, y: at }) => ({ noun, y: at, kind: "limit-word" })),
   ];
   return {
-    width: WIDTH, height: HEIGHT, left: LEFT, right, top: TOP, bottom, ...placed, columns, rows,
+    width, height: HEIGHT, left: LEFT, right, top: TOP, bottom, ...placed, columns, rows,
     axes: [
       ...columns.map((column) => label("tick", String(column.value), column.x, bottom + 17, "middle")),
       ...rows.map((row) => label("tick", String(row.value), LEFT - 6, row.y + 4, "end")),

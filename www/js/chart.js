@@ -1,7 +1,7 @@
 import { chartLayout, chartRows, headOf } from "./chart-layout.js";
 import { element, svg } from "./element.js";
-import { scrollBox } from "./scroll-box.js";
-import { path, words } from "./svg-parts.js";
+import { foldedTable } from "./scroll-box.js";
+import { chartWidth, path, words } from "./svg-parts.js";
 import { table } from "./table.js";
 
 // A line chart and the table that says the same. Lines are told apart by their dashes and by a letter at their end.
@@ -31,7 +31,7 @@ function bandDrawn({ top, bottom }, { left, right }) {
 /** The chart and its table; `letters` gives lines the letters that other parts of the page call them by. */
 export function lineChart(chart, letters = new Map()) {
   const called = chart.lines.map(({ id }, i) => letters.get(id) ?? String.fromCharCode(97 + i));
-  const layout = chartLayout(chart, called);
+  const layout = chartLayout(chart, called, chartWidth());
   const { width, height, left, right, top, bottom, you } = layout;
   // Words come last, each with a rim of paper, so that no line runs through them.
   const drawn = svg("svg", { viewBox: `0 0 ${width} ${height}`, role: "img", "aria-label": `${chart.noun}. ${chart.text}`, class: "drawn chart" },
@@ -50,7 +50,7 @@ export function lineChart(chart, letters = new Map()) {
   return [
     element("p", { class: "told" }, chart.text),
     drawn,
-    scrollBox(`${chart.noun}, as a table`,
+    foldedTable(chart.noun,
       table(`${chart.y.noun} in ${chart.y.unit}, by ${chart.x.noun}`, heads, chartRows(named))),
   ];
 }

@@ -15,14 +15,20 @@ function block(id) {
     scrollBox(null, null, "scroll parts"));
 }
 
-const ranged = (figure) => figure === null ? "not known" : figure.range === null ? figure.text : `${figure.text} (${figure.range})`;
+// A number and its unit stay on one line; between a figure and its range a line may break.
+const whole = (text) => element("span", { class: "whole" }, text);
+
+function ranged(figure) {
+  if (figure === null) return ["not known"];
+  return figure.range === null ? [whole(figure.text)] : [whole(figure.text), " ", whole(`(${figure.range})`)];
+}
 
 function partRow({ noun, single, load, peak, strength, ratio, against, text, standing }) {
-  const bears = strength === null ? "not known" : strength.text;
+  const bears = strength === null ? ["not known"] : [whole(strength.text)];
   const name = element("th", { scope: "row" }, noun, single ? element("span", { class: "single-word" }, element("span", { "aria-hidden": "true" }, " ◆"), " single") : null);
-  const cells = [ranged(peak), bears, ranged(ratio), ranged(load), against === "" ? "nothing" : against];
+  const cells = [ranged(peak), bears, ranged(ratio), ranged(load), [against === "" ? "nothing" : against]];
   const word = standing === "short" ? element("span", { class: "grave-word" }, element("span", { "aria-hidden": "true" }, "▲ "), text) : text;
-  return element("tr", { "data-standing": standing }, name, element("td", {}, word), ...cells.map((cell) => element("td", {}, cell)));
+  return element("tr", { "data-standing": standing }, name, element("td", {}, word), ...cells.map((cell) => element("td", {}, ...cell)));
 }
 
 function partsTable({ noun, parts }) {
@@ -32,9 +38,11 @@ function partsTable({ noun, parts }) {
     element("tbody", {}, ...parts.map(partRow)));
 }
 
+const shortParts = (parts) => parts.filter(({ standing }) => standing === "short").length;
+
 function standingOf({ possible, parts }) {
   if (!possible) return "not reckoned";
-  const short = parts.filter(({ standing }) => standing === "short").length;
+  const short = shortParts(parts);
   return short > 0 ? `▲ ${short} may be loaded past what they bear` : `${parts.filter(({ single }) => single).length} single parts`;
 }
 
@@ -42,6 +50,7 @@ function fill(node, state) {
   const part = (name) => node.querySelector(`.${name}`);
   setText(part("noun"), state.noun);
   setText(part("standing"), standingOf(state));
+  node.dataset.standing = state.possible && shortParts(state.parts) > 0 ? "short" : "";
   setText(part("what"), state.text);
   setText(part("singles"), state.singles);
   part("drawing").replaceChildren(...(state.drawing === null ? [] : [rigDrawing(state.drawing, `The rig: ${state.noun.toLowerCase()}`, `rig-${state.id}`)]));

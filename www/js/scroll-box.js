@@ -39,3 +39,15 @@ export function scrollBox(name, content = null, className = "scroll") {
   fillScroll(box, content);
   return box;
 }
+
+// What somebody opened stays open while numbers change, and the table with them.
+const opened = new Set();
+
+/** A drawing's table, folded away: whoever wants its numbers opens it. */
+export function foldedTable(noun, content) {
+  const folded = element("details", { class: "as-table", open: opened.has(noun) },
+    element("summary", {}, "The same as a table"),
+    scrollBox(`${noun}, as a table`, content));
+  folded.addEventListener("toggle", () => opened[folded.open ? "add" : "delete"](noun));
+  return folded;
+}

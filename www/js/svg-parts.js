@@ -11,3 +11,8 @@ export function path(d, className = "line", more = {}) {
 export function words(text, x, y, className, anchor = "start") {
   return svg("text", { x, y, class: className, "text-anchor": anchor }, text);
 }
+
+/** How wide a chart is in its own units: narrower on a phone, where its words would shrink with it. */
+export function chartWidth() {
+  return matchMedia("(max-width: 30rem)").matches ? 300 : 420;
+}
