@@ -23,3 +23,9 @@ test("while nobody has chosen, only the boxes that need no choice are there", ()
 test("a condition that cannot be read is none", () => {
   for (const text of ["", "rig", "rig=", "rig=a,", "rig=a b", "=a", "rig==a"]) assert.equal(conditionOf(text), null, text);
 });
+
+test("a group of choices is named once, and stands for each of them", () => {
+  assert.deepEqual(conditionOf("rig!=moving-rope,@ground").choices, ["moving-rope", "ground-1", "ground-3", "ground-5", "ground-9"]);
+  assert.ok(fits(conditionOf("rig=@tail,own"), "tail-5") && fits(conditionOf("rig=@tail,own"), "own"));
+  for (const text of ["rig=@nobody", "anchor=@ground", "rig=@", "rig=@constructor"]) assert.equal(conditionOf(text), null, text);
+});

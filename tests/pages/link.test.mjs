@@ -1,5 +1,6 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
+import { fields } from "boughline";
 import { bench, box, boxes, fillNeeded, reading, settled } from "./browser.mjs";
 
 let site;
@@ -102,6 +103,7 @@ test("an address is left alone while nothing can be written into it", async () =
 
 test("copying gives the whole link and says what it carries", async () => {
   const page = await planned(CLIPBOARD);
+  assert.ok(await page.locator("#from-file").isHidden(), "a page that has an address does not speak of files");
   await page.click("#copy-link");
   await page.locator("#copied-text", { hasText: "weight and strength" }).waitFor();
   assert.equal(await page.evaluate(() => navigator.clipboard.readText()), page.url());
@@ -120,6 +122,32 @@ test("a link can be made that carries neither weight nor strength", async () => 
   await other.goto(text);
   assert.equal((await boxes(other)).bodyMass, "");
   assert.ok(await other.locator("#to-enter").isVisible(), "what was left out is asked for");
+});
+
+test("whatever the library calls private stays out of that link, whichever page it was entered on", async () => {
+  const plan = {
+    bodyMass: "83kg", climbHeight: "11m", rig: "tail-3", kitMass: "7kg", measuredPull: "520N", gripRight: "40kgf", gripLeft: "38kgf",
+    age: "40", stature: "1.7m", handTravel: "60cm", forearmGirth: "27cm",
+  };
+  const hidden = fields().filter((row) => row.private).map(({ id }) => id);
+  assert.ok(hidden.includes("trunk") && hidden.includes("forearmGirth"));
+  plan.trunk = fields().find(({ id }) => id === "trunk").options.at(-1).id;
+  plan.sex = fields().find(({ id }) => id === "sex").options[0].id;
+  for (const [name, question] of [["index.html", "can-i-climb"], ["loads.html", "loads"]]) {
+    const page = await site.page(CLIPBOARD);
+    await page.goto(`${site.url}${name}#v=1&q=${question}&f=1&u=si&${new URLSearchParams(plan)}`);
+    await settled(page);
+    assert.ok(await page.locator("#notices").isHidden(), await page.locator("#notices").innerText());
+    const copied = async (button) => {
+      await page.click(button);
+      await page.locator("#copied-text", { hasText: "weight and strength" }).waitFor();
+      const link = await page.locator("#copied-link").inputValue();
+      // A choice that nobody made may stand in a link as what was taken for granted; what was entered may not.
+      return hidden.filter((id) => new RegExp(`[&#]${id}=${plan[id] ?? ""}`, "u").test(link));
+    };
+    assert.deepEqual((await copied("#copy-link")).sort(), hidden.filter((id) => id in plan).sort());
+    assert.deepEqual(await copied("#copy-link-without"), []);
+  }
 });
 
 test("links to places on the page leave the plan in the address", async () => {

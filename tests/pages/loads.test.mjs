@@ -76,3 +76,28 @@ test("nothing is wider than a phone, in any state opened", async () => {
   await page.$$eval("#states details", (all) => { for (const one of all) one.open = true; });
   assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth));
 });
+
+test("on a phone each state has its name in one piece, and each part how it stands, without scrolling", async () => {
+  const page = await opened(`${PLAN}&ropeStrength=1kN&crotchHeight=14m&climbHeight=10m`, { viewport: { width: 320, height: 640 } });
+  for (const one of await page.locator(".state summary .noun").all()) {
+    assert.ok((await one.boundingBox()).height < 60, await one.innerText());
+  }
+  const cells = await page.$$eval('[data-state="resting"] tbody td:nth-child(2)', (all) => all.map((one) => one.getBoundingClientRect().right));
+  assert.ok(cells.length > 5 && cells.every((right) => right <= 320), `${cells}`);
+});
+
+test("on a wide screen the table of a state needs no scrolling, and no number stands apart from its unit", async () => {
+  const page = await opened(PLAN, { viewport: { width: 1280, height: 900 } });
+  assert.equal(await state(page, "resting").locator(".parts").evaluate((one) => one.scrollWidth - one.clientWidth), 0);
+  const heights = await state(page, "resting").locator(".whole").evaluateAll((all) => all.map((one) => one.getClientRects().length));
+  assert.ok(heights.length > 10 && heights.every((count) => count === 1));
+});
+
+test("a state with a part that may fail says so on its fold, in words and in the colour of warnings", async () => {
+  const page = await opened(`${PLAN}&ropeStrength=1kN`);
+  await settled(page);
+  const standing = state(page, "resting").locator(".standing");
+  assert.match(await standing.innerText(), /^▲ \d+ may be loaded past/u);
+  const [said, word] = await Promise.all([standing, state(page, "resting").locator(".grave-word").first()].map((one) => one.evaluate((node) => getComputedStyle(node).color)));
+  assert.equal(said, word);
+});

@@ -9,7 +9,7 @@ after(() => site.close());
 
 const answered = async (page) => {
   await page.click("#show-example");
-  for (const summary of await page.$$("form > details > summary, .figure summary, .rig summary, .state:not([open]) summary, .sources summary")) await summary.click();
+  for (const summary of await page.$$("form > details > summary, .figure summary, .rig summary, .state:not([open]) summary, .sources summary, .as-table summary")) await summary.click();
   await page.click("#copy-link");
 };
 const STATES = {
@@ -206,3 +206,101 @@ test("in print the answer is there and the buttons are not", async () => {
   assert.ok(await page.locator("#drawing svg").isVisible());
   assert.equal(await page.locator("button:visible").count(), 0);
 });
+
+for (const width of [320, 1280]) {
+  for (const [name, plan] of [["loads.html", "q=loads&anchor=canopy&crotchHeight=14m"], ["advantage.html", "q=advantage&measuredPull=520N&stature=1.75m"]]) {
+    test(`no words of a chart lie on other words: ${name}, ${width} px`, async () => {
+      const page = await site.page({ viewport: { width, height: 800 } });
+      await page.goto(`${site.url}${name}#v=1&f=1&u=si&bodyMass=80kg&climbHeight=11m&rig=tail-3&${plan}`);
+      await settled(page);
+      const found = await page.$$eval(".chart:not(.map) text", (all) => {
+        const boxes = all.map((one) => ({ text: one.textContent, at: one.getBBox() }));
+        const { width: wide, height: high } = all[0].ownerSVGElement.viewBox.baseVal;
+        const outside = boxes.filter(({ at }) => at.x < 0 || at.y < 0 || at.x + at.width > wide || at.y + at.height > high);
+        // A box of letters is taller than the letters: a quarter of it is air.
+        const over = (a, b) => a.x < b.x + b.width && b.x < a.x + a.width && Math.min(a.y + a.height, b.y + b.height) - Math.max(a.y, b.y) > a.height / 4;
+        const pairs = boxes.flatMap((one, i) => boxes.slice(i + 1).filter((other) => over(one.at, other.at)).map((other) => `${one.text} / ${other.text}`));
+        return { count: boxes.length, outside: outside.map(({ text }) => text), pairs, size: all[0].getBoundingClientRect().height };
+      });
+      assert.ok(found.count > 8);
+      assert.deepEqual([found.outside, found.pairs], [[], []]);
+      assert.ok(found.size > 11, `words of ${found.size} px can be read`);
+    });
+  }
+}
+
+for (const forcedColors of ["none", "active"]) {
+  test(`a table that goes on at an edge says so, with forced colours ${forcedColors}`, async () => {
+    const page = await site.page({ viewport: { width: 320, height: 800 }, forcedColors });
+    await page.goto(`${site.url}advantage.html`);
+    await page.click("#show-example");
+    await settled(page);
+    await page.locator("#map .as-table summary").click();
+    const tables = page.locator(".scroll:visible");
+    assert.equal(await tables.count(), 2);
+    for (const table of await tables.all()) {
+      assert.equal(await table.getAttribute("tabindex"), "0");
+      assert.equal(await table.getAttribute("role"), "region");
+      assert.ok((await table.getAttribute("aria-label")) ?? (await table.getAttribute("aria-labelledby")));
+      const seen = () => table.evaluate((one) => {
+        const { borderRightStyle, borderLeftStyle } = getComputedStyle(one);
+        return [one.dataset.edges, borderLeftStyle, borderRightStyle, /goes on sideways/u.test(getComputedStyle(one, "::before").content)];
+      });
+      assert.deepEqual(await seen(), ["end", "none", "double", true]);
+      await table.evaluate((one) => { one.scrollLeft = one.scrollWidth; });
+      await page.waitForTimeout(100);
+      assert.deepEqual(await seen(), ["start", "double", "none", true]);
+    }
+  });
+}
+
+test("a chart's table that was opened stays open while somebody types", async () => {
+  const page = await site.page();
+  await page.goto(`${site.url}advantage.html`);
+  await page.click("#show-example");
+  await settled(page);
+  await page.locator("#chart .as-table summary").click();
+  await box(page, "bodyMass").fill("70 kg");
+  await settled(page);
+  assert.ok(await page.locator("#chart table").isVisible());
+  assert.ok(!(await page.locator("#map table").isVisible()));
+});
+
+test("a figure that fails its limit has a sign and a word, and is not in the colour of what one can do", async () => {
+  const page = await site.page();
+  const seen = async (pull, id) => {
+    await page.goto(`${site.url}#v=1&q=can-i-climb&f=1&u=si&bodyMass=90kg&climbHeight=9m&rig=tail-3&measuredPull=${pull}`);
+    await settled(page);
+    const row = page.locator(`[data-figure=${id}]`);
+    const colour = await row.locator(".numeral").first().evaluate((one) => getComputedStyle(one).color);
+    return { colour, said: await row.locator(".fails").innerText() };
+  };
+  const warn = await (async () => {
+    await page.goto(site.url);
+    return page.locator(".error").first().evaluate((one) => getComputedStyle(one).color);
+  })();
+  for (const id of ["armPull", "armShare"]) {
+    const [weak, strong] = [await seen("120N", id), await seen("900N", id)];
+    assert.equal(weak.colour, warn);
+    assert.match(weak.said, /^▲ \w/u);
+    assert.notEqual(strong.colour, warn);
+    assert.equal(strong.said, "");
+  }
+});
+
+for (const width of [320, 1100, 1280]) {
+  test(`boxes that stand side by side stand level, ${width} px`, async () => {
+    const page = await site.page({ viewport: { width, height: 900 } });
+    await page.goto(`${site.url}advantage.html`);
+    const pairs = await page.$$eval(".pair", (all) => all.map((pair) => [...pair.querySelectorAll(".field")].map((field) => {
+      const place = (part) => field.querySelector(part).getBoundingClientRect();
+      return { left: place("label").left, label: place("label").top, box: place("input, select").bottom };
+    })));
+    assert.equal(pairs.length, 2);
+    for (const [one, other] of pairs) {
+      if (one.left === other.left) continue; // one under the other
+      assert.deepEqual([one.label, one.box], [other.label, other.box]);
+    }
+    if (width > 1000) assert.ok(pairs.every(([one, other]) => one.left !== other.left));
+  });
+}

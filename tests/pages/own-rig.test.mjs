@@ -74,6 +74,69 @@ test("text and rows follow each other, and rows wait for text that cannot be rea
   assert.match(await problem(page, "ownRig").innerText(), /hand/u);
 });
 
+test("what is wrong with a rig is told once typing stops, in the text box and in the boxes of a row", async () => {
+  const page = await opened();
+  await text(page).focus();
+  await text(page).pressSequentially(THREE.replace("hand climber", "hand climbed"));
+  await settled(page);
+  assert.match(await problem(page, "ownRig").innerText(), /climbed/u);
+  await text(page).fill(THREE);
+  await page.getByLabel("With what: rope 1, stop 5").fill("");
+  await page.getByLabel("With what: rope 1, stop 5").pressSequentially("rung");
+  await settled(page);
+  assert.equal(await page.evaluate(() => document.activeElement.getAttribute("aria-label")), "With what: rope 1, stop 5", "nobody has left the box");
+  assert.match(await problem(page, "ownRig").innerText(), /rung/u);
+  await page.keyboard.press("Control+A");
+  await page.keyboard.type("ring");
+  await settled(page);
+  assert.ok(await problem(page, "ownRig").isHidden());
+});
+
+test("an example is offered only where nothing is typed", async () => {
+  const page = await opened();
+  const example = page.getByRole("button", { name: "Begin with an example" });
+  assert.ok(await example.isVisible());
+  await text(page).fill("tied trea");
+  assert.ok(await example.isHidden());
+  await text(page).fill("");
+  await example.click();
+  assert.ok(await example.isHidden());
+  assert.match(await text(page).inputValue(), /^tied/u);
+});
+
+test("a text that cannot be read is not lost when a row takes its place", async () => {
+  const page = await opened();
+  const wrong = THREE.replace("tree", "trea");
+  await text(page).fill(THREE);
+  const back = page.getByRole("button", { name: "Put back what I wrote" });
+  assert.ok(await back.isHidden());
+  await text(page).fill(wrong);
+  await page.getByRole("button", { name: "Later: rope 1, stop 4" }).click();
+  assert.notEqual(await text(page).inputValue(), wrong);
+  await page.getByLabel("Where: rope 1, stop 2").selectOption("climber");
+  await back.click();
+  assert.equal(await text(page).inputValue(), wrong);
+  assert.ok(await back.isHidden());
+  assert.deepEqual(page.complaints, []);
+});
+
+for (const width of [320, 1100, 1280]) {
+  test(`no box of the editor clips its words, on a page ${width} wide`, async () => {
+    const page = await opened({ viewport: { width, height: 900 } });
+    await text(page).fill(THREE);
+    const clipped = await page.$$eval("[data-rig-editor] :is(select, input)", (all) => {
+      const pen = document.createElement("canvas").getContext("2d");
+      return all.filter((one) => one.checkVisibility()).flatMap((one) => {
+        pen.font = getComputedStyle(one).font;
+        const texts = one.matches("select") ? [...one.options].map(({ text }) => text) : [one.value];
+        const room = one.clientWidth - 16 - (one.matches("select") ? 20 : 0); // padding, and a select's arrow
+        return texts.filter((word) => pen.measureText(word).width > room).map((word) => `${word}: ${pen.measureText(word).width} of ${room}`);
+      });
+    });
+    assert.deepEqual([...new Set(clipped)], []);
+  });
+}
+
 test("it travels in the link, and to the list of all rigs", async () => {
   const page = await opened();
   await text(page).fill(THREE);

@@ -52,6 +52,7 @@ test("from disk a link is made that another copy opens", async () => {
   await page.goto(address);
   await fillNeeded(page);
   await settled(page);
+  const warned = await page.locator("#from-file").isVisible();
   await page.click("#copy-link");
   await page.locator("#copied-text", { hasText: "weight and strength" }).waitFor();
   const text = await page.locator("#copied-link").inputValue();
@@ -59,6 +60,7 @@ test("from disk a link is made that another copy opens", async () => {
   assert.doesNotMatch(text, /file:/u);
   const said = await page.locator("#copied-text").innerText();
   assert.equal(said.startsWith("Part of a link: paste it after the address of any copy of this page."), text.startsWith("#"));
+  assert.equal(warned, text.startsWith("#"), "said beside the button before it is pressed");
   assert.match(await page.locator(".foot").innerText(), /Save page as/u);
   const other = await site.page();
   await other.goto(address + text.slice(text.indexOf("#")));

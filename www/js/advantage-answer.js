@@ -4,6 +4,7 @@ import { setText } from "./element.js";
 import { feasibilityMap } from "./feasibility-map.js";
 import { showMissing } from "./missing.js";
 import { showRigs, sideBySide } from "./rig-list.js";
+import { fillScroll } from "./scroll-box.js";
 
 // What only the answer to "Which advantage?" has: the rigs, the chart, the map.
 
@@ -29,7 +30,7 @@ export const advantageAnswer = {
     showMissing(answer.missing, fields);
     showRigs(at("rigs"), answer, letters);
     setText(at("effort"), effortText(answer.effort));
-    at("side-by-side").replaceChildren(sideBySide(answer.rigs, letters));
+    fillScroll(at("side-by-side"), sideBySide(answer.rigs, letters));
     setText(at("chart-title"), answer.chart.noun);
     at("chart").replaceChildren(...lineChart(answer.chart, letters));
     setText(at("map-title"), answer.map.noun);

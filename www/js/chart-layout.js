@@ -1,12 +1,12 @@
+import { label, namedHeights, SIZES, stacked } from "./label-layout.js";
+
 // Where the lines, bands and ticks of a chart stand. No DOM here: numbers and words only.
 
-const WIDTH = 420;
 const HEIGHT = 300;
 const LEFT = 46;
 const RIGHT = 26; // room for a letter at the end of each line
-const TOP = 14;
+const TOP = 20;
 const FOOT = 40;
-const APART = 13; // from one letter to the next
 
 /** Round numbers from `least` to `most`, about `count` of them. */
 export function ticks(least, most, count) {
@@ -15,43 +15,56 @@ export function ticks(least, most, count) {
   const power = 10 ** Math.floor(Math.log10(rough));
   const step = [1, 2, 5, 10].map((digit) => digit * power).find((one) => one >= rough * 0.999);
   const found = [];
-  for (let at = Math.ceil(least / step - 1e-9); at * step <= most + step * 1e-9; at += 1) found.push(at * step + 0); // no −0
+  for (let at = Math.ceil(least / step - 1e-9); at * step <= most + step * 1e-9; at += 1) found.push(Number((at * step).toPrecision(12)) + 0); // no −0, no 0.30000000000000004
   return found;
 }
 
-/** Places pushed apart, kept in order and below `floor`. */
-export function apart(places, room, floor) {
-  const order = places.map((place, i) => ({ place, i })).sort((a, b) => a.place - b.place);
-  let last = -Infinity;
-  for (const one of order) last = one.place = Math.max(one.place, last + room);
-  let next = floor;
-  for (const one of [...order].reverse()) next = (one.place = Math.min(one.place, next)) - room;
-  const moved = [];
-  for (const { place, i } of order) moved[i] = place;
-  return moved;
+/** The letters at the ends of the lines, in the order of the lines, and a thin line from each end to its letter. */
+function letterEnds(ends, letters, { right, bottom }) {
+  const height = SIZES.letter * 0.97;
+  const tops = stacked(ends.map((y) => ({ top: y - height / 2, height })), TOP, bottom);
+  return ends.map((y, i) => {
+    const letter = label("letter", letters[i], right + 14, tops[i] + SIZES.letter * 0.75, "middle");
+    return { letter, lead: [{ x: right, y }, { x: letter.box.left - 2, y: tops[i] + height / 2 }] };
+  });
 }
 
-/** The place of everything in a chart, in the units of its drawing. */
-export function chartLayout({ x, y, lines, bands, marks, you }) {
-  const right = WIDTH - RIGHT;
+/** The word at the line that says where somebody stands, on the side that has room. */
+function youWord(you, right, bottom) {
+  const word = label("you-word", "you", you + 4, bottom - 6);
+  return word.box.right <= right ? word : label("you-word", "you", you - 4, bottom - 6, "end");
+}
+
+/** The place of everything in a chart, in the units of its drawing; `letters` gives each line its letter. */
+export function chartLayout({ x, y, lines, bands, marks, you }, letters = lines.map((_, i) => String.fromCharCode(97 + i)), width = 420) {
+  const right = width - RIGHT;
   const bottom = HEIGHT - FOOT;
   const across = (value) => LEFT + ((value - x.least) / (x.most - x.least)) * (right - LEFT);
   const up = (value) => bottom - ((value - y.least) / (y.most - y.least)) * (bottom - TOP);
-  const ends = lines.map(({ points }) => up(points.at(-1)?.y ?? y.least));
-  const letters = apart(ends, APART, bottom);
-  return {
-    width: WIDTH, height: HEIGHT, left: LEFT, right, top: TOP, bottom,
-    columns: ticks(x.least, x.most, 6).map((value) => ({ value, x: across(value) })),
-    rows: ticks(y.least, y.most, 5).map((value) => ({ value, y: up(value) })),
-    lines: lines.map((line, i) => ({
-      ...line,
-      points: line.points.map((point) => ({ x: across(point.x), y: up(point.y) })),
-      end: { x: right, y: ends[i] },
-      letter: { x: right + 10, y: letters[i] },
-    })),
+  const placed = {
     bands: bands.map((band) => ({ ...band, top: Math.max(TOP, up(band.high)), bottom: Math.min(bottom, up(band.low)) })),
     marks: marks.map((mark) => ({ ...mark, y: up(mark.y) })),
     you: you === null || you < x.least || you > x.most ? null : across(you),
+  };
+  const columns = ticks(x.least, x.most, 6).map((value) => ({ value, x: across(value) }));
+  const rows = ticks(y.least, y.most, 5).map((value) => ({ value, y: up(value) }));
+  const heights = [
+    ...placed.bands.map(({ noun, top }) => ({ noun, y: top, kind: "has" })),
+    ...placed.marks.map(({ noun, y: at }) => ({ noun, y: at, kind: "limit-word" })),
+  ];
+  return {
+    width, height: HEIGHT, left: LEFT, right, top: TOP, bottom, ...placed, columns, rows,
+    axes: [
+      ...columns.map((column) => label("tick", String(column.value), column.x, bottom + 17, "middle")),
+      ...rows.map((row) => label("tick", String(row.value), LEFT - 6, row.y + 4, "end")),
+      label("axis", `${x.noun}, ${x.unit}`, right, bottom + 34, "end"),
+      label("axis", `${y.noun}, ${y.unit}`, LEFT + 4, TOP - 8),
+    ],
+    // The foot is kept free for the word at the line of the person's own place.
+    names: namedHeights(heights, { left: LEFT, right, ceiling: TOP + 2, floor: bottom - (placed.you === null ? 4 : 24) }),
+    youWord: placed.you === null ? null : youWord(placed.you, right, bottom),
+    ends: letterEnds(lines.map(({ points }) => up(points.at(-1)?.y ?? y.least)), letters, { right, bottom }),
+    lines: lines.map((line) => ({ ...line, points: line.points.map((point) => ({ x: across(point.x), y: up(point.y) })) })),
   };
 }
 

@@ -11,6 +11,12 @@ async function copied(text) {
   }
 }
 
+/** The link from here: whole over http and where the site's address is known, else the part behind `#`. */
+function linkHere(fragment) {
+  const siteAddress = document.querySelector("meta[name=site-address]")?.content ?? "";
+  return linkText(fragment, siteAddress, location.href);
+}
+
 /** Wires both buttons. `fragment(whole)` writes the link, with or without body and strength; "" or null when there is none. */
 export function offerLinks(fragment) {
   const offer = async (whole) => {
@@ -22,9 +28,8 @@ export function offerLinks(fragment) {
       at("copied-text").textContent = "First mend the boxes marked above.";
       return;
     }
-    const siteAddress = document.querySelector("meta[name=site-address]")?.content ?? "";
     at("copied-text").textContent = "";
-    const link = linkText(written, siteAddress, location.href);
+    const link = linkHere(written);
     const box = at("copied-link");
     box.value = link.text;
     box.textContent = link.text;
@@ -37,6 +42,8 @@ export function offerLinks(fragment) {
     at("copied-text").textContent = parts.filter(Boolean).join(" ");
     if (!done) box.select();
   };
+  // Said before anybody copies, and not after.
+  at("from-file").hidden = linkHere("").whole;
   at("copy-link").addEventListener("click", () => offer(true));
   at("copy-link-without").addEventListener("click", () => offer(false));
 }

@@ -1,12 +1,11 @@
 import { ticks } from "./chart-layout.js";
 import { element, svg } from "./element.js";
 import { coarse, mapLayout } from "./map-layout.js";
+import { foldedTable } from "./scroll-box.js";
+import { chartWidth, path, words } from "./svg-parts.js";
 import { table } from "./table.js";
 
 // The map of weight and pull: each region tinted, patterned and lettered, the person's place in it, a table of it.
-
-const path = (d, className, more = {}) => svg("path", { d, class: className, ...more });
-const words = (text, x, y, className, anchor = "start") => svg("text", { x, y, class: className, "text-anchor": anchor }, text);
 
 // Marks that tell regions apart without colour, in a square of ten.
 const MARKS = ["", "M0 10L10 0", "M2 5h2", "M5 0V10", "M0 0L10 10", "M0 5H10", "M0 0L10 10M0 10L10 0", "M5 0V10M0 5H10", "M2 2h1M7 7h1"];
@@ -25,7 +24,7 @@ function regionDrawn({ letter, d, at, cells }, rigs) {
 
 /** The map, its legend and its table; `verdict` is the sentence of the list, which counts ranges too. */
 export function feasibilityMap(map, verdict) {
-  const layout = mapLayout(map);
+  const layout = mapLayout(map, chartWidth());
   const { width, height, left, right, top, bottom, across, up, you } = layout;
   const noun = (letter) => map.rigs.find((rig) => rig.letter === letter)?.noun ?? "none of these";
   const drawnRegions = layout.regions.map((region) => regionDrawn(region, map.rigs));
@@ -36,7 +35,7 @@ export function feasibilityMap(map, verdict) {
     ...ticks(map.x.least, map.x.most, 6).map((value) => words(String(value), across(value), bottom + 15, "tick", "middle")),
     ...ticks(map.y.least, map.y.most, 6).map((value) => words(String(value), left - 6, up(value) + 4, "tick", "end")),
     words(`${map.x.noun}, ${map.x.unit}`, right, bottom + 32, "axis", "end"),
-    words(`${map.y.noun}, ${map.y.unit}`, left + 4, top - 2, "axis"),
+    words(`${map.y.noun}, ${map.y.unit}`, left + 4, top - 7, "axis"),
     ...drawnRegions.map(([, label]) => label).filter(Boolean),
     you && path(`M${you.x - 9} ${you.y}h18M${you.x} ${you.y - 9}v18`, "line you halo"),
     you && path(`M${you.x - 9} ${you.y}h18M${you.x} ${you.y - 9}v18`, "line you"),
@@ -49,7 +48,7 @@ export function feasibilityMap(map, verdict) {
     you && element("p", { class: "told" }, `With the ranges: ${verdict}`),
     drawn,
     element("ul", { class: "legend" }, ...map.rigs.map((rig) => element("li", {}, element("span", { class: "letter" }, rig.letter), ` ${rig.noun}`))),
-    element("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": `${map.noun}, as a table` },
+    foldedTable(map.noun,
       table(`${map.noun}: ${map.y.noun} in ${map.y.unit} down, ${map.x.noun} in ${map.x.unit} across`,
         [map.y.noun, ...heads.map(String)], rows.map(({ pull, cells }) => [String(pull), ...cells.map(cell)]))),
   ].filter(Boolean);

@@ -1,5 +1,6 @@
 import { element, setText } from "./element.js";
 import { rigDrawing } from "./rig-drawing.js";
+import { fillScroll, scrollBox } from "./scroll-box.js";
 
 // Every state of the rig: its drawing, and what each part carries in it. What somebody opened stays open while numbers change.
 
@@ -11,17 +12,23 @@ function block(id) {
     element("p", { class: "what" }),
     element("p", { class: "singles" }),
     element("div", { class: "drawing" }),
-    element("div", { class: "scroll parts", tabindex: "0", role: "region" }));
+    scrollBox(null, null, "scroll parts"));
 }
 
-const ranged = (figure) => figure === null ? "not known" : figure.range === null ? figure.text : `${figure.text} (${figure.range})`;
+// A number and its unit stay on one line; between a figure and its range a line may break.
+const whole = (text) => element("span", { class: "whole" }, text);
+
+function ranged(figure) {
+  if (figure === null) return ["not known"];
+  return figure.range === null ? [whole(figure.text)] : [whole(figure.text), " ", whole(`(${figure.range})`)];
+}
 
 function partRow({ noun, single, load, peak, strength, ratio, against, text, standing }) {
-  const bears = strength === null ? "not known" : strength.text;
+  const bears = strength === null ? ["not known"] : [whole(strength.text)];
   const name = element("th", { scope: "row" }, noun, single ? element("span", { class: "single-word" }, element("span", { "aria-hidden": "true" }, " ◆"), " single") : null);
-  const cells = [ranged(peak), bears, ranged(ratio), ranged(load), against === "" ? "nothing" : against];
+  const cells = [ranged(peak), bears, ranged(ratio), ranged(load), [against === "" ? "nothing" : against]];
   const word = standing === "short" ? element("span", { class: "grave-word" }, element("span", { "aria-hidden": "true" }, "▲ "), text) : text;
-  return element("tr", { "data-standing": standing }, name, element("td", {}, word), ...cells.map((cell) => element("td", {}, cell)));
+  return element("tr", { "data-standing": standing }, name, element("td", {}, word), ...cells.map((cell) => element("td", {}, ...cell)));
 }
 
 function partsTable({ noun, parts }) {
@@ -31,9 +38,11 @@ function partsTable({ noun, parts }) {
     element("tbody", {}, ...parts.map(partRow)));
 }
 
+const shortParts = (parts) => parts.filter(({ standing }) => standing === "short").length;
+
 function standingOf({ possible, parts }) {
   if (!possible) return "not reckoned";
-  const short = parts.filter(({ standing }) => standing === "short").length;
+  const short = shortParts(parts);
   return short > 0 ? `▲ ${short} may be loaded past what they bear` : `${parts.filter(({ single }) => single).length} single parts`;
 }
 
@@ -41,12 +50,13 @@ function fill(node, state) {
   const part = (name) => node.querySelector(`.${name}`);
   setText(part("noun"), state.noun);
   setText(part("standing"), standingOf(state));
+  node.dataset.standing = state.possible && shortParts(state.parts) > 0 ? "short" : "";
   setText(part("what"), state.text);
   setText(part("singles"), state.singles);
   part("drawing").replaceChildren(...(state.drawing === null ? [] : [rigDrawing(state.drawing, `The rig: ${state.noun.toLowerCase()}`, `rig-${state.id}`)]));
   part("parts").setAttribute("aria-label", `${state.noun}, part by part`);
   part("parts").hidden = !state.possible;
-  part("parts").replaceChildren(...(state.possible ? [partsTable(state)] : []));
+  fillScroll(part("parts"), state.possible ? partsTable(state) : null);
 }
 
 /** Shows the states of an answer in their order. */

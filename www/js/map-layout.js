@@ -1,9 +1,8 @@
 // Where the regions of the feasibility map stand. No DOM here: numbers and words only.
 
-const WIDTH = 420;
 const HEIGHT = 320;
 const LEFT = 46;
-const TOP = 14;
+const TOP = 20;
 const RIGHT = 10;
 const FOOT = 40;
 
@@ -29,8 +28,8 @@ function middle(runs) {
 }
 
 /** The regions of a map, one for each letter that is there: an outline, and where its letter stands. */
-export function mapLayout({ rows, x, y, you }) {
-  const right = WIDTH - RIGHT;
+export function mapLayout({ rows, x, y, you }, width = 420) {
+  const right = width - RIGHT;
   const bottom = HEIGHT - FOOT;
   const [columns, lines] = [rows[0].length, rows.length];
   const [wide, high] = [(right - LEFT) / columns, (bottom - TOP) / lines];
@@ -49,7 +48,7 @@ export function mapLayout({ rows, x, y, you }) {
   const across = (value) => LEFT + wide / 2 + ((value - x.least) / (x.most - x.least)) * wide * steps(columns);
   const up = (value) => bottom - high / 2 - ((value - y.least) / (y.most - y.least)) * high * steps(lines);
   return {
-    width: WIDTH, height: HEIGHT, left: LEFT, right, top: TOP, bottom, across, up,
+    width, height: HEIGHT, left: LEFT, right, top: TOP, bottom, across, up,
     regions: [...regions.values()].map(({ runs, ...region }) => ({ ...region, at: middle(runs) })).sort((a, b) => (a.letter < b.letter ? -1 : 1)),
     you: you && { x: across(you.x), y: up(you.y), text: you.text },
   };

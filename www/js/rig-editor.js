@@ -21,6 +21,7 @@ class RigEditor {
     this.words = engine.rigWords();
     this.ropes = [];
     this.written = null;
+    this.kept = null; // a text that could not be read when a row took its place
     this.note = element("p", { class: "hint", role: "status" });
     this.list = element("div", { class: "ropes" });
   }
@@ -32,11 +33,13 @@ class RigEditor {
       made.addEventListener("click", press);
       return made;
     };
+    this.example = button("Begin with an example", () => this.begin());
+    this.back = button("Put back what I wrote", () => this.putBack());
     this.node.replaceChildren(
       element("p", { class: "by-choosing" }, "The same by choosing:"), this.note, this.list,
       element("p", { class: "row" },
         button("Add a rope", () => this.change(withRope(this.ropes), this.ropes.length, 0)),
-        button("Begin with an example", () => this.begin())),
+        this.example, this.back),
       kinds);
     // What was filled in by a link or an example, and what is being typed.
     for (const type of ["input", "mirrored"]) this.box.addEventListener(type, () => this.follow());
@@ -49,8 +52,28 @@ class RigEditor {
     if (read.ok) this.change(read.ropes, 0, 0);
   }
 
+  /** The text that a row took the place of, as it was typed. */
+  putBack() {
+    this.write(this.kept);
+    this.box.focus();
+  }
+
+  /** Fills the text box as typing does. */
+  write(text) {
+    this.kept = null;
+    this.box.value = text;
+    this.box.dispatchEvent(new Event("input", { bubbles: true }));
+  }
+
+  /** Offers only what loses nothing: an example where nothing is typed, and the text that a row took the place of. */
+  offer() {
+    this.example.hidden = this.box.value.trim() !== "";
+    this.back.hidden = this.kept === null;
+  }
+
   /** Takes over what the text says, unless the rows said it. */
   follow() {
+    this.offer();
     if (this.box.value === this.written) return;
     const read = this.engine.readRig(this.box.value);
     const empty = this.box.value.trim() === "";
@@ -63,10 +86,12 @@ class RigEditor {
 
   /** Writes changed rows into the text, as if they had been typed; redraws where `rope` is given, and goes to that stop. */
   change(ropes, rope, stop) {
+    const unread = this.box.value !== this.written && this.box.value.trim() !== "" ? this.box.value : this.kept;
     this.ropes = ropes;
     this.written = this.engine.writeRig(ropes);
-    this.box.value = this.written;
-    this.box.dispatchEvent(new Event("input", { bubbles: true }));
+    this.write(this.written);
+    this.kept = unread;
+    this.offer();
     setText(this.note, "");
     if (rope === undefined) return;
     this.draw();
@@ -101,9 +126,10 @@ class RigEditor {
       });
       return select;
     };
-    amount.addEventListener("change", () => this.change(withWord(this.ropes, rope, stop, "with", amount.value)));
-    // The editor's own boxes are not fields of the plan.
-    amount.addEventListener("input", (event) => event.stopPropagation());
+    amount.addEventListener("input", (event) => {
+      event.stopPropagation(); // the editor's own boxes are not fields of the plan
+      this.change(withWord(this.ropes, rope, stop, "with", amount.value));
+    });
     return element("li", { "data-stop": stop },
       element("span", { class: "stop-row" }, choice("does", "What the rope does"), choice("on", "Where"), amount),
       element("span", { class: "stop-moves" },

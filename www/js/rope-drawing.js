@@ -1,9 +1,8 @@
 import { svg } from "./element.js";
 import { ropeLayout, ropeWords } from "./rope-layout.js";
+import { path } from "./svg-parts.js";
 
 // The tree and the rope in it, to scale, in one line weight.
-
-const path = (d, className = "line") => svg("path", { d, class: className });
 
 function tree({ middle, crotch, ground, width }) {
   let grass = "";
