@@ -156,10 +156,13 @@ fn fields_about_the_body_are_private() {
     let body = [
         "bodyMass",
         "measuredPull",
+        "pullArms",
+        "climbArms",
         "gripRight",
         "gripLeft",
         "age",
         "sex",
+        "training",
         "trunk",
         "stature",
         "handTravel",

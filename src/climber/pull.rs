@@ -105,7 +105,7 @@ pub static PULL_ARMS: Field<Arms> = Field::new(Row {
     hint: "When it was measured.",
     kind: Kind::Choice { options: Arms::OPTIONS, likely: Some("two") },
     why: "Two is the cautious reading: one arm counts for more.",
-    private: false,
+    private: true,
 });
 
 /// With how many arms the climber climbs.
@@ -115,7 +115,7 @@ pub static CLIMB_ARMS: Field<Arms> = Field::new(Row {
     hint: "Left open, as many as pulled when you measured; without a measured pull, both.",
     kind: Kind::Choice { options: Arms::OPTIONS, likely: None },
     why: "As many as were measured is the cautious default.",
-    private: false,
+    private: true,
 });
 
 /// What the hands held while it was measured.

@@ -68,7 +68,7 @@ pub static TRAINING: Field<Training> = Field::new(Row {
     hint: "Only to guess a pull from a grip; a pull that you measured says more.",
     kind: Kind::Choice { options: Training::OPTIONS, likely: Some("untrained") },
     why: "Untrained is the cautious default.",
-    private: false,
+    private: true,
 });
 
 #[cfg(test)]
