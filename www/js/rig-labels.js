@@ -1,0 +1,89 @@
+import { crowd, underWheel, within } from "./rig-boxes.js";
+import { nameRows, stopRows } from "./rig-bands.js";
+import { LINE, textBox } from "./text-box.js";
+
+// Where the words of a rig's drawing stand: each takes the first of its places that lies on nothing. No DOM here.
+
+const STEPS = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.12, 0.88];
+const BASE = 4; // from the middle of a line of writing down to its foot
+
+/** Rows beside, above or below a point, as tall as they are. */
+function around(rows, { x, y }, aside, above, className) {
+  const tall = (rows.length - 1) * LINE;
+  const heights = [y + BASE - tall / 2, y - above - tall, y + above + 10];
+  return [
+    ...heights.map((first) => ({ rows, x: x + aside, y: first, className })),
+    ...heights.map((first) => ({ rows, x: x - aside, y: first, className, anchor: "end" })),
+    ...[y - above - 10 - tall, y + above + 20].map((first) => ({ rows, x, y: first, className, anchor: "middle" })),
+  ];
+}
+
+/** Whether words inside a pulley stay inside its circle. */
+function inWheel({ x, y, radius }, { rows, ...text }) {
+  return rows.every((row, i) => {
+    const { left, right, top, bottom } = textBox({ ...text, rows: [row], y: text.y + i * LINE });
+    return [[left, top], [right, top], [left, bottom], [right, bottom]].every(([cx, cy]) => Math.hypot(cx - x, cy - y) < radius - 4);
+  });
+}
+
+function wheelPlaces(stop, rows) {
+  const middle = { rows, x: stop.x, y: stop.y + BASE - ((rows.length - 1) * LINE) / 2, className: "stop", anchor: "middle", wheel: stop };
+  return inWheel(stop, middle) ? [middle] : [];
+}
+
+/** The places of a stop's words, or of its letter, the best first. */
+function stopPlaces(stop, { words }) {
+  const choices = words ? [9, 10, 7, 14].map((most) => stopRows(stop, most)) : [[stop.key]];
+  if (stop.wheel) return choices.flatMap((rows) => [...wheelPlaces(stop, rows), ...around(rows, stop, stop.radius + 5, 10, "stop")]);
+  const aside = (words ? [20, 13] : [18, 11])[stop.single ? 0 : 1];
+  const [beside, ...others] = choices.flatMap((rows) => around(rows, stop, aside, 8, "stop"));
+  if (words) return [beside, ...others];
+  // A letter stands off the lines that meet here: above and aside first.
+  const near = choices.flatMap((rows) => around(rows, stop, stop.single ? 13 : 10, 9, "stop").slice(1));
+  return stop.kind === "hand" ? [near[3], near[0], ...near, beside, ...others] : [...near, beside, ...others];
+}
+
+/** The places of a strand's tension beside it, level or reading upwards. */
+function tensionPlaces({ x1: x, y1, y2, text }, { turned }, clear) {
+  const rows = [text];
+  const heights = [...STEPS.map((step) => y1 + (y2 - y1) * step), ...clear.filter((y) => y > Math.min(y1, y2) && y < Math.max(y1, y2))];
+  return heights.flatMap((y) => turned
+    ? [-7, 20].map((aside) => ({ rows, x: x + aside, y, className: "tension", anchor: "middle", turned }))
+    : [{ rows, x: x + 6, y: y + 5, className: "tension" }, { rows, x: x - 6, y: y + 5, className: "tension", anchor: "end" }]);
+}
+
+/** The names of the bodies, in the margin. */
+export function nameTexts(levels, x) {
+  return levels.map((level) => {
+    const rows = nameRows(level);
+    const text = { rows, x, y: level.y + BASE - ((rows.length - 1) * LINE) / 2, className: "name" };
+    return { ...text, box: textBox(text), of: level };
+  });
+}
+
+/** Places every stop's and every strand's words among `boxes`; `misfits` counts those that found no place. */
+export function labels({ levels, ropes, gutter, width, room }, plan, boxes) {
+  const taken = crowd(boxes);
+  const texts = [];
+  let misfits = 0;
+  const placed = (of, places, frame) => {
+    for (const place of places) {
+      const box = textBox(place);
+      if (!within(box, frame) || taken.meets(box, (one) => !(place.wheel && underWheel(place.wheel, one)))) continue;
+      texts.push({ ...place, box, of });
+      taken.add({ ...box, kind: "text", of });
+      return;
+    }
+    misfits += 1;
+  };
+  const stops = ropes.flatMap((rope) => rope.stops).filter(({ kind }) => kind !== "free");
+  for (const stop of [...stops.filter(({ wheel }) => wheel), ...stops.filter(({ wheel }) => !wheel)]) {
+    const { top, height: tall } = levels[stop.level] ?? { top: 0, height: room };
+    placed(stop, stopPlaces(stop, plan), { left: gutter, right: width - 3, top, bottom: top + tall });
+  }
+  const between = levels.slice(1).map(({ top }) => top - plan.strand / 2);
+  for (const run of ropes.flatMap((rope) => rope.runs).filter(({ text }) => text !== null)) {
+    placed(run, tensionPlaces(run, plan, between), { left: gutter, right: width - 3, top: 2, bottom: room - 2 });
+  }
+  return { texts, misfits };
+}
