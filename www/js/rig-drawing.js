@@ -83,9 +83,9 @@ function strip({ x, top, bottom, ground: at, ticks, leader }) {
 
 /** A wide drawing scrolls in a frame of its own rather than make its words too small to read. */
 function framed(drawn, { width }, title) {
-  drawn.style.minWidth = `${Math.min(width, PHONE) === width ? 0 : Math.ceil(width * SMALLEST)}px`;
-  drawn.style.maxWidth = `${Math.max(416, width)}px`;
   if (width <= PHONE) return drawn;
+  drawn.style.minWidth = `${Math.ceil(width * SMALLEST)}px`;
+  drawn.style.maxWidth = `${Math.max(416, width)}px`;
   return element("div", { class: "drawing-frame", tabindex: "0", role: "group", "aria-label": `${title}: scrolls sideways` }, drawn);
 }
 

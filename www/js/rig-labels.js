@@ -47,9 +47,11 @@ function stopPlaces(stop, { words }) {
 function tensionPlaces({ x1: x, y1, y2, text }, { turned }, clear) {
   const rows = [text];
   const heights = [...STEPS.map((step) => y1 + (y2 - y1) * step), ...clear.filter((y) => y > Math.min(y1, y2) && y < Math.max(y1, y2))];
-  return heights.flatMap((y) => turned
-    ? [-7, 20].map((aside) => ({ rows, x: x + aside, y, className: "tension", anchor: "middle", turned }))
-    : [{ rows, x: x + 6, y: y + 5, className: "tension" }, { rows, x: x - 6, y: y + 5, className: "tension", anchor: "end" }]);
+  // One side all the way along before the other, so that it is plain whose they are.
+  const sides = turned
+    ? [{ aside: -7, down: 0, anchor: "middle", turned }, { aside: 20, down: 0, anchor: "middle", turned }]
+    : [{ aside: 6, down: 5 }, { aside: -6, down: 5, anchor: "end" }];
+  return sides.flatMap(({ aside, down, ...rest }) => heights.map((y) => ({ rows, x: x + aside, y: y + down, className: "tension", ...rest })));
 }
 
 /** The names of the bodies, in the margin. */

@@ -3,14 +3,14 @@ import { textBox, textWidth } from "./text-box.js";
 // A strip to scale, from the ground to the highest body: what the drawing beside it cannot show. No DOM here.
 
 const LINE_X = 9;
-const TEXT_X = 24;
+const TEXT_X = 22;
 const APART = 17; // from one height's words to the next
 
 const measured = (levels) => levels.filter(({ height, at }) => Number.isFinite(height) && typeof at === "string" && at !== "");
 
 /** How wide the strip is; nought where no heights are known. */
 export function scaleWidth(levels) {
-  return Math.max(0, ...measured(levels).map(({ at }) => TEXT_X + textWidth(at, "at") + 10));
+  return Math.max(0, ...measured(levels).map(({ at }) => TEXT_X + textWidth(at, "at") + 6));
 }
 
 /** Heights of words, each as near its tick as `APART` and the ends allow. */
