@@ -33,6 +33,7 @@ const faults = (page) => page.locator(".rig-drawing").evaluate((svg) => {
 
 /** A wide drawing has a frame of its own that keys can scroll; the page stays as wide as the screen. */
 async function assertReached(page) {
+  await page.waitForTimeout(100); // a frame is marked once it has been measured
   const frame = page.locator(".drawing-frame");
   const scrolls = await page.locator(".rig-drawing").evaluate((svg) => svg.getBoundingClientRect().width > svg.parentElement.clientWidth + 1);
   if (scrolls) {
@@ -40,6 +41,8 @@ async function assertReached(page) {
     await frame.focus();
     await page.keyboard.press("ArrowRight");
     await page.waitForFunction(() => document.querySelector(".drawing-frame").scrollLeft > 0);
+  } else {
+    assert.equal(await page.locator(".drawing-frame[tabindex]").count(), 0);
   }
   assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth));
 }

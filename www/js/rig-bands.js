@@ -1,4 +1,4 @@
-import { barHeight, seatPlace } from "./rig-seat.js";
+import { UNDER, barHeight, seatPlace } from "./rig-seat.js";
 import { LINE, lines } from "./text-box.js";
 
 // The bands of the bodies, from the top down, each tall enough for what sits on it. No DOM here.
@@ -43,7 +43,7 @@ function extent(level, here, ropes, plan) {
   if (seat !== null) {
     const bar = barHeight(seat);
     above = Math.max(above, 68 - bar);
-    below = Math.max(below, bar + 34);
+    below = Math.max(below, bar + 34 + (seat.under ? UNDER : 0));
   }
   return { above, below };
 }

@@ -81,12 +81,26 @@ function strip({ x, top, bottom, ground: at, ticks, leader }) {
     path(ticks.map(({ y, textY }) => `M${x - 4} ${y}H${x + 5}L${leader} ${textY}`).join("")));
 }
 
+/** Keys reach a frame, and it has a name, only while there is something to scroll. */
+function reachable(frame, label) {
+  const marks = { tabindex: "0", role: "group", "aria-label": label };
+  const mark = () => {
+    const scrolls = frame.scrollWidth > frame.clientWidth + 1;
+    for (const [name, value] of Object.entries(marks)) {
+      if (scrolls) frame.setAttribute(name, value);
+      else frame.removeAttribute(name);
+    }
+  };
+  new ResizeObserver(mark).observe(frame);
+  return frame;
+}
+
 /** A wide drawing scrolls in a frame of its own rather than make its words too small to read. */
 function framed(drawn, { width }, title) {
   if (width <= PHONE) return drawn;
   drawn.style.minWidth = `${Math.ceil(width * SMALLEST)}px`;
   drawn.style.maxWidth = `${Math.max(416, width)}px`;
-  return element("div", { class: "drawing-frame", tabindex: "0", role: "group", "aria-label": `${title}: scrolls sideways` }, drawn);
+  return reachable(element("div", { class: "drawing-frame" }, drawn), `${title}: scrolls sideways`);
 }
 
 /** The drawing as an element, named and described in words; `name` tells it from others on the page. */

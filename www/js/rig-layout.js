@@ -65,8 +65,8 @@ function signTexts(stops, x, y) {
 }
 
 /** Whether a figure sits on nothing else of the drawing. */
-function sitsFree({ hand, figure }, others, gutter, width) {
-  return figure.boxes.every((limb) => limb.left >= gutter && limb.right <= width && !others.some((one) => (hand === null || one.of !== hand) && overlaps(limb, one)));
+function sitsFree({ hand, hangers, figure }, others, gutter, width) {
+  return figure.boxes.every((limb) => limb.left >= gutter && limb.right <= width && !others.some((one) => (hand === null || one.of !== hand) && overlaps(limb, one)) && !hangers.some((one) => overlaps(limb, one)));
 }
 
 /** What every plan for a drawing begins with: the ropes followed, and the margin for the strip and the names. */
@@ -108,7 +108,7 @@ function tried(drawing, plan, { threaded, count, strip, gutter }) {
   layout.room = floor + EDGE;
   layout.height = layout.room + (signs.length > 0 ? 24 : 0);
   layout.joins = joins(layout.levels, stops, plan.bridge);
-  layout.seats = places.filter(Boolean).map((place) => seated(place, plan.bridge));
+  layout.seats = places.filter(Boolean).map((place) => seated(place, plan));
   layout.scale = scaleStrip(layout.levels.map((level, i) => ({ ...level, height: drawing.levels[i].height })), EDGE + 10, floor - 10);
   const fixed = [...ropeBoxes(layout.ropes), ...bodyBoxes(layout.levels, layout), ...layout.joins.flatMap(({ boxes }) => boxes)];
   layout.boxes = [...fixed, ...layout.seats.flatMap(({ boxes }) => boxes)];

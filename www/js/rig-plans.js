@@ -7,7 +7,7 @@ const RANK = 92; // between two stops that sit on one body
 const BRIDGE = 22; // from a rope to what joins its parts beside it
 const TAIL = 40; // of a loose end below the lowest body
 const LEADS = [0, 52]; // room left of the first column, for words
-const SEATS = ["left", "right", "apart"];
+const SEATS = ["left", "right", "under", "apart"];
 
 /** The longest tension's width, of all strands or of those that stay on one body. */
 function longest(ropes, chosen) {

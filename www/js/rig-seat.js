@@ -7,6 +7,7 @@ const HOLDS = new Set(["hitch", "turn", "tied"]);
 const ARM = 54; // both halves of it
 const REACH = 112; // from the hands down to the bar, at most
 export const ASIDE = 44; // from the rope in the hands to the hips
+export const UNDER = 70; // from the bar to the hips of somebody who hangs below it
 const BODY = 26; // half of a seated body's width
 
 /** Beside the stop that the climber is drawn at: which, on which side, and the room kept there. */
@@ -17,8 +18,9 @@ export function seatPlace(here, ropes, { pitch, seat }) {
   const stop = hand ?? held[0];
   const { first, last } = ropes.find((rope) => rope.stops.includes(stop));
   const apart = stop.column === first && first !== last ? -1 : 1;
+  const under = seat === "under" && hand === null;
   const way = seat === "left" ? -1 : seat === "right" ? 1 : apart;
-  return { hand, held, stop, way, gap: seat === "apart" ? { before: stop.column + (way > 0 ? 1 : 0), room: Math.max(0, ASIDE + BODY + 10 - pitch / 2) } : null };
+  return { hand, held, stop, way, under, gap: seat === "apart" ? { before: stop.column + (way > 0 ? 1 : 0), room: Math.max(0, ASIDE + BODY + 10 - pitch / 2) } : null };
 }
 
 /** The bar's height: below every part where the arms still reach, else between two rows of parts. */
@@ -61,19 +63,23 @@ function sitter(x, bar, grip, way) {
 }
 
 /** The harness and who sits in it, now that every stop has its place. */
-export function seated(place, bridge) {
-  const { held, hand, stop, way } = place;
+export function seated(place, { bridge, pitch }) {
+  const { held, hand, stop, way, under } = place;
   const bar = barHeight(place);
   const hangers = held.map((one) => hanger(one, bar, bridge));
-  const hips = stop.x + way * ASIDE;
-  const xs = [...hangers.map(({ x }) => x), hips];
+  // Who has the rope in their hands sits beside it at the bar; who is only held may also hang below, between two columns.
+  const hips = { x: under ? stop.x + (stop.wheel ? 0 : pitch / 2) : stop.x + way * ASIDE, y: under ? bar + UNDER : bar };
+  const tie = under ? hips.x - way * 9 : hips.x;
+  const xs = [...hangers.map(({ x }) => x), tie];
   const [left, right] = [Math.min(...xs), Math.max(...xs)];
-  const grip = hand ? { x: hand.x + way * 8, y: hand.y } : { x: hips - way * 18, y: bar + 8 }; // on the knee
-  const figure = sitter(hips, bar, grip, way);
+  const grip = hand ? { x: hand.x + way * 8, y: hand.y } : { x: hips.x - way * 18, y: hips.y + 8 }; // on the knee
+  const figure = sitter(hips.x, hips.y, grip, way);
+  const down = under ? [lineBox(tie, bar, tie, hips.y + 6, "hanger")] : [];
   return {
     hand,
-    d: hangers.map(({ d }) => d).join(""), bar: { left, right, y: bar }, figure,
-    boxes: [...hangers.flatMap(({ boxes }) => boxes), lineBox(left, bar - 1, right, bar + 1, "bar"), ...figure.boxes],
+    d: hangers.map(({ d }) => d).join("") + (under ? `M${tie} ${bar}V${hips.y + 6}` : ""), bar: { left, right, y: bar }, figure,
+    hangers: hangers.flatMap(({ boxes }) => boxes),
+    boxes: [...hangers.flatMap(({ boxes }) => boxes), ...down, lineBox(left, bar - 1, right, bar + 1, "bar"), ...figure.boxes],
   };
 }
 
