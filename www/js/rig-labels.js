@@ -31,27 +31,40 @@ function wheelPlaces(stop, rows) {
   return inWheel(stop, middle) ? [middle] : [];
 }
 
-/** The places of a stop's words, or of its letter, the best first. */
-function stopPlaces(stop, { words }) {
-  const choices = words ? [9, 10, 7, 14].map((most) => stopRows(stop, most)) : [[stop.key]];
-  if (stop.wheel) return choices.flatMap((rows) => [...wheelPlaces(stop, rows), ...around(rows, stop, stop.radius + 5, 10, "stop")]);
-  const aside = (words ? [20, 13] : [18, 11])[stop.single ? 0 : 1];
-  const [beside, ...others] = choices.flatMap((rows) => around(rows, stop, aside, 8, "stop"));
-  if (words) return [beside, ...others];
-  // A letter stands off the lines that meet here: above and aside first.
-  const near = choices.flatMap((rows) => around(rows, stop, stop.single ? 13 : 10, 9, "stop").slice(1));
-  return stop.kind === "hand" ? [near[3], near[0], ...near, beside, ...others] : [...near, beside, ...others];
+/** The places of a stop's words, the best first: as wide as they may be, then narrower. */
+function* wordPlaces(stop) {
+  for (const most of [9, 10, 7, 14]) {
+    const rows = stopRows(stop, most);
+    if (stop.wheel) yield* wheelPlaces(stop, rows);
+    yield* stop.wheel ? around(rows, stop, stop.radius + 5, 10, "stop") : around(rows, stop, stop.single ? 20 : 13, 8, "stop");
+  }
+}
+
+/** The places of a stop's letter: off the lines that meet here, above and aside first. */
+function* letterPlaces(stop) {
+  const rows = [stop.key];
+  if (stop.wheel) {
+    yield* wheelPlaces(stop, rows);
+    yield* around(rows, stop, stop.radius + 5, 10, "stop");
+    return;
+  }
+  const near = around(rows, stop, stop.single ? 13 : 10, 9, "stop").slice(1);
+  if (stop.kind === "hand") yield near[3]; // the arm comes from the right
+  yield* near;
+  yield* around(rows, stop, stop.single ? 18 : 11, 8, "stop");
 }
 
 /** The places of a strand's tension beside it, level or reading upwards. */
-function tensionPlaces({ x1: x, y1, y2, text }, { turned }, clear) {
+function* tensionPlaces({ x1: x, y1, y2, text }, { turned }, clear) {
   const rows = [text];
   const heights = [...STEPS.map((step) => y1 + (y2 - y1) * step), ...clear.filter((y) => y > Math.min(y1, y2) && y < Math.max(y1, y2))];
   // One side all the way along before the other, so that it is plain whose they are.
   const sides = turned
     ? [{ aside: -7, down: 0, anchor: "middle", turned }, { aside: 20, down: 0, anchor: "middle", turned }]
     : [{ aside: 6, down: 5 }, { aside: -6, down: 5, anchor: "end" }];
-  return sides.flatMap(({ aside, down, ...rest }) => heights.map((y) => ({ rows, x: x + aside, y: y + down, className: "tension", ...rest })));
+  for (const { aside, down, ...rest } of sides) {
+    for (const y of heights) yield { rows, x: x + aside, y: y + down, className: "tension", ...rest };
+  }
 }
 
 /** The names of the bodies, in the margin. */
@@ -81,7 +94,7 @@ export function labels({ levels, ropes, gutter, width, room }, plan, boxes) {
   const stops = ropes.flatMap((rope) => rope.stops).filter(({ kind }) => kind !== "free");
   for (const stop of [...stops.filter(({ wheel }) => wheel), ...stops.filter(({ wheel }) => !wheel)]) {
     const { top, height: tall } = levels[stop.level] ?? { top: 0, height: room };
-    placed(stop, stopPlaces(stop, plan), { left: gutter, right: width - 3, top, bottom: top + tall });
+    placed(stop, plan.words ? wordPlaces(stop) : letterPlaces(stop), { left: gutter, right: width - 3, top, bottom: top + tall });
   }
   const between = levels.slice(1).map(({ top }) => top - plan.strand / 2);
   for (const run of ropes.flatMap((rope) => rope.runs).filter(({ text }) => text !== null)) {

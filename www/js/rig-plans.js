@@ -7,7 +7,6 @@ const RANK = 92; // between two stops that sit on one body
 const BRIDGE = 22; // from a rope to what joins its parts beside it
 const TAIL = 40; // of a loose end below the lowest body
 const LEADS = [0, 52]; // room left of the first column, for words
-const SEATS = ["left", "right", "under", "apart"];
 
 /** The longest tension's width, of all strands or of those that stay on one body. */
 function longest(ropes, chosen) {
@@ -16,8 +15,17 @@ function longest(ropes, chosen) {
     .map(({ tension }) => textWidth(tension.text, "tension"))));
 }
 
+/** Where somebody may sit: beside the rope; below the bar where no climber has a rope in hand; or in room kept for them. */
+function seats({ levels, ropes }) {
+  const here = ropes.flatMap(({ stops }) => stops).filter(({ level }) => levels[level]?.kind === "climber");
+  if (here.length === 0) return ["apart"];
+  return here.some(({ kind }) => kind === "hand") ? ["left", "right", "apart"] : ["left", "right", "under", "apart"];
+}
+
 /** Plans: words or letters, tensions level or turned, how far apart things are, and where somebody sits. */
-export function* plans({ ropes }) {
+export function* plans(drawing) {
+  const { ropes } = drawing;
+  const sides = seats(drawing);
   const tail = Math.max(TAIL, longest(ropes, (from) => from?.kind === "free") + 30);
   const strand = Math.max(STRAND, longest(ropes, (_, to) => to && to.kind !== "free") + 16);
   const onBody = longest(ropes, (from, to) => to && from.level === to.level);
@@ -27,7 +35,7 @@ export function* plans({ ropes }) {
   for (const [base, pitches] of [[level, [78, 84, 110]], [turned, [70, 78, 84, 110]]]) {
     for (const pitch of pitches) {
       for (const lead of LEADS) {
-        for (const seat of SEATS) yield { ...base, pitch, lead, seat };
+        for (const seat of sides) yield { ...base, pitch, lead, seat };
       }
     }
   }
@@ -35,6 +43,6 @@ export function* plans({ ropes }) {
     const pitch = 46 + step * 6;
     const bridge = Math.min(pitch / 2 - (step > 0 ? 4 : 0), 40);
     const grown = { words: false, turned: true, lead: 0, tail: tail + step * 6, pitch, bridge, strand: strand + step * 6, rank: rank + step * 12 };
-    for (const seat of SEATS) yield { ...grown, seat };
+    for (const seat of sides) yield { ...grown, seat };
   }
 }
