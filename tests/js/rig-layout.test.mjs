@@ -94,6 +94,21 @@ test("a turn passed straight through bends nothing", () => {
   assert.deepEqual(rigLayout(drawing).ropes[0].stops.map((one) => one.bends), [false, false, false, false]);
 });
 
+test("a rope that turns back at a hitch, or hangs loose from one it came up to, takes a column of its own", () => {
+  const drawing = { text: "", levels: levels("tree", "carriage", "climber"), ropes: [rope(stop("tied", 0), stop("hitch", 2), stop("hitch", 1), stop("free", null))] };
+  const { stops, runs } = rigLayout(drawing).ropes[0];
+  assert.deepEqual(stops.map((one) => [one.column, one.bends, one.wheel]), [[0, false, false], [0, true, false], [1, true, false], [2, false, false]]);
+  assert.equal(new Set(runs.map(({ x1 }) => x1)).size, 3);
+});
+
+test("a drawing that is no wider than a phone is told in words where they fit", () => {
+  for (const drawing of [tail(1), handOverHand, movingRope]) {
+    const { dense, width } = rigLayout(drawing);
+    assert.ok(!dense && width <= 323, `${dense} ${width}`);
+  }
+  assert.ok(rigLayout(tail(3)).width < 460, "a 7:1 in letters");
+});
+
 test("several ropes stand side by side", () => {
   const drawing = { ...tail(1), ropes: [rope(stop("tied", 0), stop("hitch", 2), stop("free", null)), rope(stop("tied", 2), stop("turn", 1), stop("hand", 2), stop("free", null))] };
   const [main, cord] = rigLayout(drawing).ropes;

@@ -178,8 +178,8 @@ test("no words of the drawing lie on other words", async () => {
     });
     assert.deepEqual(adrift, [], `${rig}: words inside the band of their body`);
     const figure = await page.locator(".rig-drawing .sitter").boundingBox();
-    const bar = await page.locator(".rig-drawing .bar").boundingBox();
-    assert.ok(bar.x <= figure.x + figure.width && figure.x <= bar.x + bar.width && figure.y < bar.y && bar.y < figure.y + figure.height, `${rig}: somebody hangs from the bar`);
+    const harness = await page.locator(".rig-drawing .harness").boundingBox(); // the bar, and what reaches it from above and below
+    assert.ok(harness.x <= figure.x + figure.width && figure.x <= harness.x + harness.width && figure.y < harness.y + harness.height && harness.y < figure.y + figure.height, `${rig}: somebody hangs from the bar`);
     const onFigure = await page.$$eval(".rig-drawing text", (all) => {
       // Limb by limb: between an arm and the seat there is room for a letter.
       const limbs = [...all[0].ownerSVGElement.querySelectorAll(".sitter *")].map((one) => one.getBoundingClientRect());

@@ -2,7 +2,7 @@ import { element, setText } from "./element.js";
 import { showMissing } from "./missing.js";
 import { rigDrawing } from "./rig-drawing.js";
 import { rigLayout } from "./rig-layout.js";
-import { partTable, strandTable } from "./rig-tables.js";
+import { heightTables, partTable, strandTable } from "./rig-tables.js";
 import { SHAPES } from "./shapes.js";
 
 // What only the answer to "Can I climb this?" has: a verdict, what is missing, the rig.
@@ -25,7 +25,7 @@ export function glanceText({ verdict, figures }) {
 function showRig(answer) {
   const { dense } = rigLayout(answer.drawing);
   at("drawing").replaceChildren(rigDrawing(answer.drawing, "The rig and the pull in each strand"));
-  at("tables").replaceChildren(strandTable(answer.drawing, dense), partTable(answer.parts));
+  at("tables").replaceChildren(strandTable(answer.drawing, dense), partTable(answer.parts), ...heightTables(answer.drawing));
 }
 
 export const canIClimb = {

@@ -1,140 +1,138 @@
+import { nameRows, bands } from "./rig-bands.js";
+import { bodyBoxes, overlaps, ropeBoxes } from "./rig-boxes.js";
+import { labels, nameTexts } from "./rig-labels.js";
+import { plans } from "./rig-plans.js";
+import { scaleStrip, scaleWidth } from "./rig-scale.js";
+import { joins, seatPlace, seated } from "./rig-seat.js";
+import { threads } from "./rig-threads.js";
+import { textBox, textWidth } from "./text-box.js";
+
+export { lines } from "./text-box.js";
+
 // Where everything in a rig's drawing goes. No DOM here: numbers and words only.
-// A rope is followed from its first stop. It runs straight down a column until it
-// turns back at a pulley; there it crosses to the next column and runs the other way.
+// A drawing is tried by several plans, the most readable first, until its words lie on nothing.
 
-const GUTTER = 84; // for the names of the bodies
-const PITCH = 78; // between two columns
-const DENSE_PITCH = 46; // when there are many, and words no longer fit between them
-const MOST_ROOMY_COLUMNS = 3;
-const RANK = 88; // between two stops that sit on one body
-const BAND = { tree: 52, carriage: 100, climber: 104, ground: 30 };
-const STRAND = 78; // a strand's length between two bodies
-const TAIL = 40;
+const LEAST_WIDTH = 320;
+const NARROW = 323; // words of a drawing that is no wider have about 11 px on the narrowest phone
 const EDGE = 12;
-
-/** Splits words into lines of about `most` letters. */
-export function lines(text, most) {
-  const out = [];
-  for (const word of text.split(" ").filter(Boolean)) {
-    const last = out.at(-1);
-    if (last !== undefined && `${last} ${word}`.length <= most) out[out.length - 1] = `${last} ${word}`;
-    else out.push(word);
-  }
-  return out;
-}
+const WORDS = 64; // right of the last column
 
 /** The letter by which a crowded drawing and its table name a stop. */
 export function keyOf(index) {
   return String.fromCharCode(65 + (index % 26)) + (index >= 26 ? Math.floor(index / 26) : "");
 }
 
-/** Each stop's column, rank on its body, and the way the rope leaves it. */
-function threaded(rope, firstColumn) {
-  let column = firstColumn;
-  let heading = 0;
-  const side = (from, to) => {
-    if (!to || from.level === null) return 0;
-    return to.level === null ? 1 : Math.sign(to.level - from.level);
-  };
-  const ahead = (i) => {
-    for (let j = i; j + 1 < rope.stops.length; j += 1) {
-      const way = side(rope.stops[j], rope.stops[j + 1]);
-      if (way !== 0) return way;
-    }
-    return 1;
-  };
-  let rank = 0;
-  return rope.stops.map((stop, i) => {
-    const before = rope.stops[i - 1];
-    const from = before ? side(stop, before) : 0;
-    if (i === 0) heading = ahead(0);
-    rank = before && before.level === stop.level ? rank + heading : 0;
-    const to = ahead(i);
-    const bends = stop.kind === "turn" && (from === 0 || from === to);
-    const placed = { ...stop, column, rank, bends, opens: to };
-    if (bends) {
-      column += 1;
-      heading = to;
-      placed.crosses = true;
-    }
-    return placed;
-  });
+/** The x of each column, with room kept beside those where somebody sits. */
+function columnPlaces(count, start, pitch, gaps) {
+  return Array.from({ length: count + 1 }, (_, c) =>
+    start + c * pitch + gaps.filter(({ before }) => before <= c && before < count).reduce((sum, { room }) => sum + room, 0));
 }
 
-/** Hands that have their body's column to themselves come down to its lowest part: the arms are above the seat. */
-function lowerHands(stops) {
-  for (const rope of stops) {
-    rope.forEach((stop, i) => {
-      const alone = [rope[i - 1], rope[i + 1]].every((next) => next?.level !== stop.level);
-      if (stop.kind === "hand" && alone) {
-        stop.rank = Math.max(...stops.flat().filter((other) => other.level === stop.level).map((other) => other.rank));
-      }
-    });
-  }
-}
-
-/** The bands of the bodies, from the top down, tall enough for what sits on each. */
-function bands(levels, stops, pitch) {
-  let top = EDGE;
-  return levels.map((level, i) => {
-    const here = stops.filter((stop) => stop.level === i);
-    const ranks = here.map((stop) => stop.rank);
-    const bends = here.some((stop) => stop.bends);
-    const band = bends ? Math.max(BAND[level.kind], pitch + 10) : BAND[level.kind];
-    const legs = bends && level.kind === "climber" ? pitch / 2 : 0; // who sits below a turn needs room for them
-    const above = Math.max(0, -Math.min(0, ...ranks)) * RANK;
-    const below = Math.max(0, ...ranks) * RANK;
-    const height = band + above + below + legs;
-    const placed = { ...level, top, height, y: top + above + band / 2 };
-    top += height + STRAND;
-    return placed;
-  });
-}
-
-/** Places for a drawing: `width`, `height`, `levels`, and for each rope its stops, runs and labels. */
-export function rigLayout(drawing) {
-  let column = 0;
-  const ropes = drawing.ropes.map((rope) => {
-    const stops = threaded(rope, column);
-    column = Math.max(column, ...stops.map((stop) => stop.column + (stop.crosses ? 1 : 0))) + 1;
-    return { noun: rope.noun, stops, strands: rope.strands };
-  });
-  lowerHands(ropes.map((rope) => rope.stops));
-  // Where a rope is tied beside the first, or to the climber, words would lie on one another or on them.
-  const tiedToClimber = drawing.ropes.some(({ stops: [first] }) => drawing.levels[first.level]?.kind === "climber");
-  const dense = column > MOST_ROOMY_COLUMNS || ropes.length > 1 || tiedToClimber;
-  const pitch = dense ? DENSE_PITCH : PITCH;
-  const x = (c) => GUTTER + 18 + c * pitch;
-  const levels = bands(drawing.levels, ropes.flatMap((rope) => rope.stops), pitch);
-  const floor = levels.length === 0 ? EDGE : levels.at(-1).top + levels.at(-1).height;
-  const width = Math.max(320, x(column - 1) + (dense ? 84 : 66));
-
+/** Sets across where every stop is; down there is only what the bands gave it. */
+function placeAcross(ropes, xs) {
   let key = 0;
-  for (const rope of ropes) {
-    for (const stop of rope.stops) {
-      const band = levels[stop.level];
+  for (const { stops } of ropes) {
+    for (const stop of stops) {
+      const [enter, leave] = [xs[stop.column], xs[stop.column + (stop.bends ? 1 : 0)]];
       stop.key = keyOf(key);
       key += 1;
-      stop.radius = stop.bends ? pitch / 2 : 0;
-      stop.x = x(stop.column) + stop.radius;
-      stop.y = band ? band.y + stop.rank * RANK : floor + TAIL;
-      stop.enter = { x: x(stop.column), y: stop.y };
-      stop.leave = { x: x(stop.column + (stop.crosses ? 1 : 0)), y: stop.y };
+      stop.radius = (leave - enter) / 2;
+      stop.x = stop.wheel ? enter + stop.radius : enter;
+      stop.enter = { x: enter, y: 0 };
+      stop.leave = { x: leave, y: 0 };
     }
-    rope.runs = rope.strands.map((strand, i) => run(rope.stops[i], rope.stops[i + 1], strand)).filter(Boolean);
   }
-  return { width, height: floor + TAIL + EDGE, dense, pitch, gutter: GUTTER, levels, ropes };
 }
 
-/** One strand as a line with a place for its tension; a loose tail and a strand of no length have no label. */
-function run(from, to, strand) {
-  if (!from || !to) return null;
-  const start = from.leave;
-  const end = to.enter;
-  const isPoint = start.x === end.x && start.y === end.y;
-  return {
-    x1: start.x, y1: start.y, x2: end.x, y2: end.y,
-    text: isPoint || to.kind === "free" ? null : strand.tension.text,
-    at: { x: (start.x + end.x) / 2, y: (start.y + end.y) / 2 },
-  };
+/** A rope's strands as lines; a loose tail has no tension to tell. */
+function runs({ stops, strands }) {
+  return strands.slice(0, Math.max(0, stops.length - 1)).map((strand, i) => {
+    const [from, to] = [stops[i], stops[i + 1]];
+    return { x1: from.leave.x, y1: from.y, x2: to.enter.x, y2: to.y, text: to.kind === "free" ? null : strand.tension.text };
+  });
+}
+
+/** The signs that the letters leave unsaid, in words. */
+function signTexts(stops, x, y) {
+  const signs = [
+    stops.some(({ state }) => state === "grips") ? "■ grips" : null,
+    stops.some(({ state }) => state === "slides") ? "□ slides" : null,
+    stops.some(({ single }) => single) ? "◇ single" : null,
+  ].filter(Boolean);
+  if (signs.length === 0) return [];
+  const text = { rows: [signs.join("   ")], x, y, className: "key" };
+  return [{ ...text, box: textBox(text), of: null }];
+}
+
+/** Whether a figure sits on nothing else of the drawing. */
+function sitsFree({ hand, hangers, figure }, others, gutter, width) {
+  return figure.boxes.every((limb) => limb.left >= gutter && limb.right <= width && !others.some((one) => (hand === null || one.of !== hand) && overlaps(limb, one)) && !hangers.some((one) => overlaps(limb, one)));
+}
+
+/** What every plan for a drawing begins with: the ropes followed, and the margin for the strip and the names. */
+function groundwork(drawing) {
+  const threaded = threads(drawing.ropes);
+  const strip = scaleWidth(drawing.levels);
+  const names = Math.max(44, ...drawing.levels.flatMap(nameRows).map((row) => textWidth(row, "name")));
+  return { threaded, count: Math.max(1, ...threaded.map(({ last }) => last + 1)), strip, gutter: Math.ceil(strip + 6 + names + 6) };
+}
+
+/** Whether words would make a drawing too wide, before it is tried. */
+function tooWide({ words, bridge, lead, pitch }, { count, gutter }) {
+  return words && gutter + bridge + 4 + lead + (count - 1) * pitch + WORDS > NARROW;
+}
+
+/** The drawing by one plan, with the count of what found no place in it. */
+function tried(drawing, plan, { threaded, count, strip, gutter }) {
+  const ropes = threaded.map((rope) => ({ ...rope, stops: rope.stops.map((stop) => ({ ...stop })) }));
+  const stops = ropes.flatMap((rope) => rope.stops);
+  const places = drawing.levels.map((level, i) => level.kind === "climber" ? seatPlace(stops.filter((stop) => stop.level === i), ropes, plan) : null);
+  const gaps = places.flatMap((place) => place?.gap ? [place.gap] : []);
+  const xs = columnPlaces(count, gutter + plan.bridge + 4 + plan.lead, plan.pitch, gaps);
+  placeAcross(ropes, xs);
+  const right = places.some((place) => place !== null && place.way > 0) ? 66 : plan.bridge + 6;
+  const width = Math.ceil(Math.max(LEAST_WIDTH, xs[count - 1] + Math.max(right, plan.words ? WORDS : 0)));
+  const layout = { width, gutter, dense: !plan.words, pitch: plan.pitch, names: strip + 6 };
+  if (plan.words && width > NARROW) return { ...layout, misfits: Infinity };
+
+  layout.levels = bands(drawing.levels, ropes, plan);
+  const last = layout.levels.at(-1);
+  const floor = (last ? last.top + last.height : EDGE) + plan.tail;
+  for (const stop of stops) {
+    if (stop.level === null) stop.y = floor;
+    stop.enter.y = stop.y;
+    stop.leave.y = stop.y;
+  }
+  layout.ropes = ropes.map((rope) => ({ ...rope, runs: runs(rope) }));
+  const signs = plan.words ? [] : signTexts(stops, layout.names, floor + 28);
+  layout.room = floor + EDGE;
+  layout.height = layout.room + (signs.length > 0 ? 24 : 0);
+  layout.joins = joins(layout.levels, stops, plan.bridge);
+  layout.seats = places.filter(Boolean).map((place) => seated(place, plan));
+  layout.scale = scaleStrip(layout.levels.map((level, i) => ({ ...level, height: drawing.levels[i].height })), EDGE + 10, floor - 10);
+  const fixed = [...ropeBoxes(layout.ropes), ...bodyBoxes(layout.levels, layout), ...layout.joins.flatMap(({ boxes }) => boxes)];
+  layout.boxes = [...fixed, ...layout.seats.flatMap(({ boxes }) => boxes)];
+  const solid = fixed.filter(({ kind }) => kind !== "ground" && kind !== "limb");
+  const crowded = layout.seats.filter((seat) => !sitsFree(seat, solid, gutter - 4, width)).length;
+  if (crowded > 0 && plan.seat !== "apart") return { ...layout, misfits: Infinity };
+  const { texts, misfits } = labels(layout, plan, layout.boxes);
+  layout.texts = [...nameTexts(layout.levels, layout.names), ...texts, ...signs, ...(layout.scale?.ticks.map(({ text }) => text) ?? [])];
+  return { ...layout, misfits };
+}
+
+const known = new WeakMap();
+
+/** Places for a drawing: `width`, `height`, `levels`, for each rope its stops and runs, and every text with its place. */
+export function rigLayout(drawing) {
+  if (known.has(drawing)) return known.get(drawing);
+  const base = groundwork(drawing);
+  let best = null;
+  for (const plan of plans(drawing)) {
+    if (tooWide(plan, base)) continue;
+    const layout = tried(drawing, plan, base);
+    if (best === null || layout.misfits < best.misfits || (layout.misfits === best.misfits && layout.width < best.width)) best = layout;
+    if (best.misfits === 0 && (best.width <= NARROW || plan.seat === "apart")) break;
+  }
+  known.set(drawing, best);
+  return best;
 }

@@ -2,7 +2,7 @@ import { cautionItem } from "./caution-item.js";
 import { element, setText, svg } from "./element.js";
 import { rigDrawing } from "./rig-drawing.js";
 import { rigLayout } from "./rig-layout.js";
-import { strandTable } from "./rig-tables.js";
+import { heightTables, strandTable } from "./rig-tables.js";
 import { SHAPES } from "./shapes.js";
 import { table } from "./table.js";
 
@@ -71,7 +71,7 @@ function fill(node, rig, answer, letter) {
   const facts = rig.figures.map((figure) => [figure.noun, figure.text, figure.range ?? "–"]);
   const { dense } = rigLayout(rig.drawing);
   part("drawing").replaceChildren(rigDrawing(rig.drawing, `${rig.noun}, and the pull in each strand`, `rig-${rig.id}`));
-  part("tables").replaceChildren(table(`In numbers: ${rig.noun}`, ["Figure", "Likely", "Range"], facts), strandTable(rig.drawing, dense));
+  part("tables").replaceChildren(table(`In numbers: ${rig.noun}`, ["Figure", "Likely", "Range"], facts), strandTable(rig.drawing, dense), ...heightTables(rig.drawing));
 }
 
 /** Shows the rigs of an answer in their order. */

@@ -29,3 +29,14 @@ export function partTable(parts) {
   return table("Each part", ["Part", "Single?", "What that means"],
     parts.map((part) => [part.noun, part.single ? mark() : "no", part.text]));
 }
+
+/** The rows of the table of heights, from the top down; none where heights are not known. */
+export function heightRows({ levels }) {
+  return levels.filter(({ height, at }) => Number.isFinite(height) && at).map(({ noun, at }) => [noun, at]);
+}
+
+/** The same heights as the strip at the drawing's edge: a table, or nothing where none are known. */
+export function heightTables(drawing) {
+  const rows = heightRows(drawing);
+  return rows.length === 0 ? [] : [table("How high each is, above the ground", ["What", "Height"], rows)];
+}
