@@ -229,7 +229,7 @@ export interface PartLoad {
 
 /** A state of the rig, and what its parts carry in it. */
 export interface LoadState {
-  id: "climbing" | "resting" | "hand-off" | "slipping" | "lowered" | "hauled";
+  id: "climbing" | "resting" | "hand-off" | "slipping" | "caught" | "lowered" | "hauled";
   noun: string;
   /** Whether the rig can be in it, and it is reckoned. */
   possible: boolean;
@@ -253,7 +253,7 @@ export interface Loads {
   /** What stops somebody who slips, at each height; `null` where it is not reckoned. */
   slip: Chart | null;
   limb: {
-    id: "dead-wood" | "ruled-out" | "not-ruled-out" | "not-known";
+    id: "dead-wood" | "too-thin" | "ruled-out" | "not-ruled-out" | "not-known";
     text: string;
     checks: string[];
     figures: Figure[];

@@ -18,6 +18,12 @@ impl Spread {
         Self { low, likely, high }
     }
 
+    /// The same range in another measure: times a factor that is not negative.
+    #[must_use]
+    pub const fn scaled(self, by: f64) -> Self {
+        Self::new(self.low * by, self.likely * by, self.high * by)
+    }
+
     /// A value that is known, without a range.
     #[must_use]
     pub const fn point(value: f64) -> Self {

@@ -94,6 +94,11 @@ pub fn drop_after(rig: &Rig, part: Part) -> Option<Length> {
     dropped(rig, part, false)
 }
 
+/// How far the climber drops when every hand lets go, before knots that had slack hold them; none where nothing does.
+pub(super) fn drop_without_hands(rig: &Rig) -> Option<Length> {
+    fall(rig, Loss::default()).map(Length::metres)
+}
+
 /// The same while the driving hand holds on, which is then a part like the others: for rigs in which nothing else holds.
 #[must_use]
 pub fn drop_in_hand(rig: &Rig, part: Part) -> Option<Length> {

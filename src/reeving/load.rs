@@ -5,7 +5,7 @@ use super::{Rig, Span, Stop, What};
 /// What a rope pulls on the part at one of its stops.
 ///
 /// ```text
-///   tied: its strand      turned round: both strands      passed straight, or gripped: their difference
+///   tied: its strand      turned round: both strands      passed straight, gripped or jammed: their difference
 /// ```
 ///
 /// # Guarantees
@@ -27,7 +27,7 @@ pub fn load_on(rig: &Rig, strands: &[Vec<Span>], rope: usize, stop: usize) -> Sp
         Some(What::Turn(_)) if is_wrapped(stops, stop) => {
             Span { low: one.low + other.low, high: one.high + other.high }
         }
-        Some(What::Turn(_) | What::Hitch(_) | What::Hand | What::Helper(_)) => difference(one, other),
+        Some(What::Turn(_) | What::Hitch(_) | What::Knot(_) | What::Hand | What::Helper(_)) => difference(one, other),
         _ => NONE,
     }
 }

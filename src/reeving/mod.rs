@@ -24,6 +24,7 @@
 mod backup;
 mod balance;
 pub mod catalogue;
+mod caught;
 mod drive;
 mod fault;
 mod held;
@@ -43,6 +44,7 @@ mod tension;
 
 pub use backup::{BACKUP, Backup, BackupKind, KNOT_SLACK};
 pub use catalogue::{RIG, RigName};
+pub use caught::{Caught, caught};
 pub use drive::{Drive, Losses};
 pub use fault::Fault;
 pub use held::{Part, drop_after, drop_in_hand, is_held, single_parts};
@@ -54,6 +56,6 @@ pub use number::Fraction;
 use number::Number;
 pub use phase::{HandDoes, Phase};
 pub use rig::{Body, BodyKind, MOST_MOVING, MOST_STRANDS, Rig, Rope};
-pub use state::{State, WhyNot, in_state, made_fast_at_the_foot};
+pub use state::{State, WhyNot, in_state, is_made_fast_at_the_foot, made_fast_at_the_foot};
 pub use statics::{Forces, Span, statics, tended_hitches, untended_hitches};
 pub use stop::{Noun, Stop, What};

@@ -1,6 +1,6 @@
 //! A phase: which hitches grip, what the driving hand does, and the runs of rope that follow from it.
 
-use super::{BodyKind, Rig, Rope, What};
+use super::{BodyKind, Rig, Rope, Stop, What};
 
 /// What the driving hand does.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -23,6 +23,8 @@ pub struct Phase {
     pub grips: Vec<bool>,
     /// What the driving hand does.
     pub hand: HandDoes,
+    /// Whether knots have run to where they jam.
+    pub knots: bool,
 }
 
 impl Phase {
@@ -32,19 +34,23 @@ impl Phase {
     pub fn pull(rig: &Rig) -> Self {
         let grip: fn(BodyKind) -> bool =
             if rig.is_hauled() { |kind| kind == BodyKind::Carriage } else { |kind| kind != BodyKind::Climber };
-        Self { grips: Self::gripping(rig, grip), hand: HandDoes::Takes }
+        Self { grips: Self::gripping(rig, false, grip), hand: HandDoes::Takes, knots: false }
     }
 
     /// The upper hitches are moved up: those at the climber grip.
     #[must_use]
     pub fn reset(rig: &Rig) -> Self {
-        Self { grips: Self::gripping(rig, |kind| kind != BodyKind::Carriage), hand: HandDoes::Off }
+        Self { grips: Self::gripping(rig, false, |kind| kind != BodyKind::Carriage), hand: HandDoes::Off, knots: false }
     }
 
-    /// Every hitch grips and no hand is on the rope; a backup carries nothing.
+    /// Every hitch grips and no hand is on the rope; a backup carries nothing while another hitch holds the climber.
     #[must_use]
     pub fn hold(rig: &Rig) -> Self {
-        Self { grips: Self::gripping(rig, |_| true), hand: HandDoes::Off }
+        let holds = |stop: &Stop| {
+            matches!(stop.what, What::Hitch(_)) && !stop.backup && rig.kind_at(stop) == Some(BodyKind::Climber)
+        };
+        let backups = !rig.stops().any(holds);
+        Self { grips: Self::gripping(rig, backups, |_| true), hand: HandDoes::Off, knots: false }
     }
 
     /// The hand gives back the rope it took.
@@ -53,11 +59,13 @@ impl Phase {
         Self { hand: HandDoes::Gives, ..Self::pull(rig) }
     }
 
-    fn gripping(rig: &Rig, on: fn(BodyKind) -> bool) -> Vec<bool> {
-        let mut grips = Vec::new();
+    fn gripping(rig: &Rig, backups: bool, on: fn(BodyKind) -> bool) -> Vec<bool> {
+        let mut grips = vec![false; rig.hitches];
         for stop in rig.stops() {
-            if matches!(stop.what, What::Hitch(_)) {
-                grips.push(!stop.backup && rig.kind_at(stop).is_some_and(on));
+            if let What::Hitch(number) = stop.what
+                && let Some(grips) = grips.get_mut(number)
+            {
+                *grips = (backups || !stop.backup) && rig.kind_at(stop).is_some_and(on);
             }
         }
         grips
@@ -69,7 +77,8 @@ impl Phase {
             What::Tied => true,
             What::Hitch(number) => self.grips.get(number).copied().unwrap_or(false),
             What::Hand => self.hand != HandDoes::Off,
-            What::Helper(_) | What::Turn(_) | What::Knot(_) | What::Free => false,
+            What::Knot(_) => self.knots,
+            What::Helper(_) | What::Turn(_) | What::Free => false,
         }
     }
 

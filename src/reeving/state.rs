@@ -1,7 +1,9 @@
 //! The states a rig can be in, and the same rig made fast at the foot of the tree.
 
-use super::{Body, BodyKind, Fault, Phase, Rig, Rope, Stop, What, is_held};
+use super::held::drop_without_hands;
+use super::{Body, BodyKind, Fault, Phase, Rig, Rope, Stop, What};
 use crate::field::choice;
+use crate::quantity::Length;
 
 choice! {
     /// What a rig is doing.
@@ -24,6 +26,8 @@ pub enum WhyNot {
     NotByTheClimber,
     /// No tie and no hitch holds the climber once every hand is off.
     NothingHolds,
+    /// Only a knot holds the climber, once rope has run to it.
+    OnlyAKnot,
     /// The rope is tied in the crotch, or comes back to the climber: nothing of it can be given or taken on the ground. An
     /// anchor at the foot of the tree that pays out rope would make it possible, or a second rope.
     NothingOnTheGround,
@@ -55,12 +59,20 @@ pub fn in_state(rig: &Rig, state: State) -> Result<(Rig, Phase), WhyNot> {
     match state {
         State::Climbing if rig.is_hauled() => Err(WhyNot::NotByTheClimber),
         State::Climbing => Ok((rig.clone(), Phase::pull(rig))),
-        State::Resting if !is_held(rig) => Err(WhyNot::NothingHolds),
-        State::Resting => Ok((rig.clone(), Phase::hold(rig))),
+        State::Resting => match drop_without_hands(rig) {
+            None => Err(WhyNot::NothingHolds),
+            Some(drop) if drop > Length::metres(0.0) => Err(WhyNot::OnlyAKnot),
+            Some(_) => Ok((rig.clone(), Phase::hold(rig))),
+        },
         State::Lowered | State::Hauled => {
-            let moved = if rig.is_hauled() { Some(rig.clone()) } else { from_the_foot(rig) };
+            let hauled = rig.is_hauled();
+            let moved = if hauled { Some(rig.clone()) } else { from_the_foot(rig) };
             let moved = moved.ok_or(WhyNot::NothingOnTheGround)?;
-            let phase = if state == State::Hauled { Phase::pull(&moved) } else { Phase::lower(&moved) };
+            let mut phase = if state == State::Hauled { Phase::pull(&moved) } else { Phase::lower(&moved) };
+            if !hauled {
+                // Nobody at the rope's end tends the climber's own hitch.
+                phase.grips.fill(true);
+            }
             Ok((moved, phase))
         }
     }
@@ -87,19 +99,39 @@ fn from_the_foot(rig: &Rig) -> Option<Rig> {
             {
                 let body = |kind| Some(Body::new(kind, rig.bodies.get(rig.body(kind)?)?.noun.clone()));
                 let bodies = vec![body(BodyKind::Tree)?, body(BodyKind::Climber)?, body(BodyKind::Ground)?];
-                let held = rig.stops().find(|stop| rig.kind_at(stop) == Some(BodyKind::Climber) && stop.can_fail());
-                let stops = vec![
-                    Stop::tied(1, held.map_or("harness tie".into(), |stop| stop.noun.clone())),
-                    Stop::turn(0, turn.noun.clone()),
-                    Stop::hand(2, "helper at the foot"),
-                    Stop::free(),
-                ];
+                let holds = |stop: &&Stop| {
+                    rig.kind_at(stop) == Some(BodyKind::Climber)
+                        && !stop.backup
+                        && matches!(stop.what, What::Tied | What::Hitch(_))
+                };
+                let mut stops = match rig.stops().find(holds) {
+                    Some(hitch) if hitch.what != What::Tied => {
+                        vec![Stop::free(), Stop::hitch(1, hitch.noun.clone())]
+                    }
+                    tie => vec![Stop::tied(1, tie.map_or("harness tie".into(), |tie| tie.noun.clone()))],
+                };
+                stops.extend([Stop::turn(0, turn.noun.clone()), Stop::hand(2, "helper at the foot"), Stop::free()]);
                 return Rig::new(bodies, vec![Rope::new(rope.noun.clone(), stops)]).ok();
             }
             stops.reverse();
         }
     }
     None
+}
+
+/// Whether a rope of a rig is tied on the ground and goes over the tree next.
+#[must_use]
+pub fn is_made_fast_at_the_foot(rig: &Rig) -> bool {
+    let foot = |tie: Option<&Stop>, turn: Option<&Stop>| {
+        let (Some(tie), Some(turn)) = (tie, turn) else { return false };
+        tie.what == What::Tied
+            && rig.kind_at(tie) == Some(BodyKind::Ground)
+            && matches!(turn.what, What::Turn(_))
+            && rig.kind_at(turn) == Some(BodyKind::Tree)
+    };
+    rig.ropes.iter().any(|Rope { stops, .. }| {
+        foot(stops.first(), stops.get(1)) || foot(stops.last(), stops.len().checked_sub(2).and_then(|at| stops.get(at)))
+    })
 }
 
 /// The rig with its rope over the crotch and tied at the foot of the tree, where it was tied in the crotch; none where

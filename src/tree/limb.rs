@@ -157,6 +157,8 @@ pub fn thickness(girth: Length) -> Length {
 pub enum Bending {
     /// Dead wood is always refused.
     DeadWood,
+    /// It is thinner than the climber's forearm or than the least bole: no sum is asked.
+    TooThin,
     /// Bending alone rules it out.
     RuledOut,
     /// Bending in sound, clear wood does not rule it out; decay, dead wood, cracks and a weak union are not seen.

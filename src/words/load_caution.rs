@@ -18,7 +18,7 @@ pub(super) fn load_caution(caution: Caution, view: View) -> CautionLine {
         Caution::HangingStill => return caution_line(can_i_climb::Caution::HangingStill, view),
         Caution::Unseen => (
             "unseen",
-            "These are the single parts this model sees; it does not see a worn, misrigged or cross-loaded part. A connector loaded across its gate bears a third of what is told here.",
+            "These are the single parts this model sees; it does not see a worn, misrigged or cross-loaded part. A connector loaded across its gate, or with the gate open, may bear as little as 5 to 7 kN.",
             &[GEOMETRY, JUDGED],
         ),
         Caution::Short => (
@@ -28,18 +28,28 @@ pub(super) fn load_caution(caution: Caution, view: View) -> CautionLine {
         ),
         Caution::ThinCord => (
             "thin-cord",
-            "The cord of your hitches is under 8 mm, the least for a hitch that somebody lives on. Thinner loops back up other gear.",
+            "The cord of your hitches is under 8 mm, the least for a hitch that somebody hangs on.",
             &[AFAG401],
         ),
         Caution::WeakLine => (
             "weak-line",
-            "The rope bears less than a tree worker’s line, 5,400 lbf or 24 kN. It may be the right rope for somebody trained on it; its maker says for what.",
+            "Until its label says otherwise, the rope may bear less than a tree worker’s line, 5,400 lbf or 24 kN. Its maker says what it is for.",
             &[ANSI_Z133, CALIFORNIA],
         ),
         Caution::HardCatch => (
             "hard-catch",
-            "On stiff rope with little of it out, this slip may stop you with more than the 4 kN that a seat harness should ever pull. Keep the slack out: tend the hitch at every stroke, most of all near the top.",
+            "A catch near the top may stop you with more than the 4 kN that a seat harness should ever pull. Keep the slack out: tend the hitch at every stroke, most of all near the top.",
             &[SEAT_REVIEW, OSHA, ATTAWAY],
+        ),
+        Caution::PastHarness => (
+            "past-harness",
+            "A catch near the top may stop you with more than the 8 kN that any harness may ever pull: that injures. Keep the slack out, tie the knot again often, and keep more rope out above you.",
+            &[OSHA, ATTAWAY],
+        ),
+        Caution::Redirected => (
+            "redirected",
+            "The limb of the redirect is not held against bending here. If it breaks you drop by the rope that it took up.",
+            &[GEOMETRY],
         ),
         Caution::LowCatch => (
             "low-catch",

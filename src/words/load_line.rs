@@ -40,7 +40,10 @@ pub(super) fn load_state(state: &InState, heights: Option<[f64; 3]>, view: View)
                 id,
                 noun,
                 possible: true,
-                text: what.to_owned(),
+                text: match &carried.dropped {
+                    Some(dropped) => said("{} You drop {M} before it holds.", &[dropped], &[what], view),
+                    None => what.to_owned(),
+                },
                 singles: singles(carried, &parts),
                 drawing: Some(drawn_rig(
                     &carried.rig,
@@ -64,15 +67,28 @@ const fn told(doing: Doing) -> (&'static str, &'static str, &'static str) {
         Doing::HandOff => (
             "hand-off",
             "The hand lets go",
-            "At the top of the climb the hand lets go, and the hitch gives back a little before it holds.",
+            "At the top of the climb the hand lets go, and the hitch gives back a little.",
         ),
         Doing::Slipping => (
             "slipping",
             "A slip into slack",
-            "At the top of the climb, where least rope is out, you fall into the slack you named.",
+            "At the top of the climb, where least rope is out, you fall into the slack you named, and the hitch gives back a little.",
         ),
-        Doing::Lowered => ("lowered", "Being lowered", "Somebody at the foot gives rope, and you sink."),
-        Doing::Hauled => ("hauled", "Being hauled", "Somebody at the foot takes rope, and you rise."),
+        Doing::Caught => (
+            "caught",
+            "The hitch is gone, its backup catches",
+            "At the top of the climb what held you is gone, and what backs it up catches you.",
+        ),
+        Doing::Lowered => (
+            "lowered",
+            "Being lowered",
+            "Somebody at the foot gives rope, and you sink. The peak is that of a rope that is stopped dead.",
+        ),
+        Doing::Hauled => (
+            "hauled",
+            "Being hauled",
+            "Somebody at the foot takes rope, and you rise. The peak is that of hauling in jerks.",
+        ),
     }
 }
 
@@ -87,10 +103,18 @@ const fn why_not(why: Why) -> &'static str {
         Why::Cannot(WhyNot::NothingOnTheGround) => {
             "Not on this rope: nothing of it can be given or taken on the ground. An anchor at the foot of the tree that pays out rope would make it possible, or a second rope."
         }
+        Why::Cannot(WhyNot::OnlyAKnot) => {
+            "Not on this rig: with every hand off nothing grips until rope has run to a knot, whose catch is told apart. A hitch that grips the rope by itself would hold you."
+        }
+        Why::NothingBacksUp => {
+            "Not on this rig: nothing backs up the hitch that holds you, and without it you fall to the ground. A second hitch above it or a knot in the tail would catch you."
+        }
         Why::NoHeights => {
             "Not reckoned yet: enter the height of the crotch and the height to climb, so that it is known how much rope is out."
         }
-        Why::Unsolved => "Not reckoned: in this state the rig is slack or stuck somewhere, and no forces balance.",
+        Why::Unsolved => {
+            "Not reckoned: in this state two parts share the load or rope hangs slack, so that what each takes cannot be told. Of two hitches on one climber, call one the backup."
+        }
     }
 }
 
@@ -140,7 +164,7 @@ fn load_line(carried: &Carried, load: &Load, view: View) -> LoadLine {
         let rigged = Spread::point(strength.rigged());
         let mut figure = figure("partStrength", "bears as rigged", &rigged, "{N}", view, &sources);
         let mut line = said("{N} new", &[&Spread::point(strength.new)], &[], view);
-        line.push_str(if strength.source.is_some() { ", the least its standard allows" } else { ", by its label" });
+        line.push_str(if strength.source.is_some() { ", the least that its standard asks" } else { ", by its label" });
         if let Some(knot) = &strength.knot {
             say(&mut line, " × {2} kept at a knot", &[&Spread::point(knot.likely)], &[], view);
             super::figure::add_ids(&mut figure.sources, &[KNOT_STRENGTH]);
@@ -151,16 +175,12 @@ fn load_line(carried: &Carried, load: &Load, view: View) -> LoadLine {
         figure.workings.push(line);
         figure
     });
-    let mut peak = figure("partPeak", "peak", &load.peak, "{N}", view, &[GEOMETRY, JUDGED]);
-    if let Some(least) = &load.minimum {
-        super::figure::add_ids(&mut peak.sources, &[least.source]);
-    }
     LoadLine {
         id,
         kind,
         noun: sentence(&noun),
         load: figure("partLoad", "load", &load.load, "{N}", view, &[GEOMETRY]),
-        peak,
+        peak: figure("partPeak", "peak", &load.peak, "{N}", view, &[GEOMETRY, JUDGED]),
         strength,
         ratio: load
             .ratio
@@ -178,7 +198,7 @@ fn load_line(carried: &Carried, load: &Load, view: View) -> LoadLine {
         },
         text: match load.standing {
             Standing::Short => "May be loaded past what it bears.",
-            Standing::UnderMinimum => "Bears its peak on paper, and less than is asked of a tree worker’s.",
+            Standing::UnderMinimum => "Bears its peak on paper, and less than is asked of what holds a tree worker.",
             Standing::NotKnown => "What it bears is not known here.",
             Standing::Over => "Bears its peak on paper, if it is sound and loaded as meant.",
         }

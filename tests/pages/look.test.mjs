@@ -9,6 +9,7 @@ after(() => site.close());
 
 const answered = async (page) => {
   await page.click("#show-example");
+  await settled(page); // the whole answer, after which nothing is drawn anew
   for (const summary of await page.$$("form > details > summary, .figure summary, .rig summary, .state:not([open]) summary, .sources summary, .as-table summary")) await summary.click();
   await page.click("#copy-link");
 };

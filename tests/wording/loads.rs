@@ -39,9 +39,19 @@ fn a_state_that_cannot_be_says_why_and_what_would_make_it_possible() {
             "Not reckoned yet: enter the height of the crotch and the height to climb, so that it is known how much rope is out.",
         ),
         (
-            "rig=own&ownRig=tied.tree--backup.climber--hand.climber&anchor=canopy",
+            "rig=tail-3&anchor=canopy",
+            "caught",
+            "Not on this rig: nothing backs up the hitch that holds you, and without it you fall to the ground. A second hitch above it or a knot in the tail would catch you.",
+        ),
+        (
+            "rig=own&ownRig=tied.tree--hitch.climber--hand.climber---tied.tree--hitch.climber&anchor=canopy",
             "resting",
-            "Not reckoned: in this state the rig is slack or stuck somewhere, and no forces balance.",
+            "Not reckoned: in this state two parts share the load or rope hangs slack, so that what each takes cannot be told. Of two hitches on one climber, call one the backup.",
+        ),
+        (
+            "rig=own&ownRig=tied.tree--hand.climber--knot.climber.3m&anchor=canopy",
+            "resting",
+            "Not on this rig: with every hand off nothing grips until rope has run to a knot, whose catch is told apart. A hitch that grips the rope by itself would hold you.",
         ),
     ] {
         let report = told(plan);
@@ -72,11 +82,21 @@ fn a_limb_is_never_called_safe() {
         ),
         (
             "limbDiameter=5cm&species=white-oak",
+            "too-thin",
+            "It is too thin to tie in to, whatever a sum says. Choose a thicker one, or the stem itself.",
+        ),
+        (
+            "limbDiameter=12cm&limbReach=2m&limbAngle=90deg&species=white-oak",
             "ruled-out",
             "Bending alone rules this limb out. Choose a thicker one, nearer to the stem, or the stem itself.",
         ),
         (
             "limbDiameter=30cm&species=white-oak",
+            "not-known",
+            "Standing loads do not rule it out, and a slip is not in them: enter the height of the crotch and the height to climb. A qualified arborist looks at it before anybody hangs on it.",
+        ),
+        (
+            "limbDiameter=30cm&species=white-oak&crotchHeight=14m&climbHeight=10m",
             "not-ruled-out",
             "Bending in sound, clear wood does not rule it out; this sum cannot see decay, dead wood, cracks or a weak union. Have a qualified arborist look before anybody hangs on it.",
         ),

@@ -85,7 +85,8 @@ const LOADS: &[&str] = &[
     "rig=moving-rope&topTurn=bearing-pulley",
     "rig=tail-3&anchor=canopy&crotchHeight=60m&slack=10m&ropeKind=dynamic",
     "rig=own&ownRig=tied.tree--hand.climber&anchor=canopy&ropeKind=dynamic",
-    "rig=own&ownRig=tied.tree--backup.climber--hand.climber&anchor=canopy",
+    "rig=own&ownRig=tied.tree--hitch.climber--hand.climber---tied.tree--hitch.climber&anchor=canopy",
+    "rig=own&ownRig=tied.tree--hand.climber--knot.climber.3m&anchor=canopy",
     "rig=own&ownRig=tied.tree--hand.climber&anchor=canopy",
 ];
 

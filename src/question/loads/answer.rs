@@ -17,6 +17,8 @@ pub enum Doing {
     HandOff,
     /// The climber has fallen into slack.
     Slipping,
+    /// The hitch that held the climber is gone, and its backup has caught them.
+    Caught,
     /// Somebody on the ground gives rope.
     Lowered,
     /// Somebody on the ground takes rope.
@@ -26,7 +28,13 @@ pub enum Doing {
 impl Doing {
     /// All of them, in the order they are told.
     pub const ALL: &[Self] =
-        &[Self::Climbing, Self::Resting, Self::HandOff, Self::Slipping, Self::Lowered, Self::Hauled];
+        &[Self::Climbing, Self::Resting, Self::HandOff, Self::Slipping, Self::Caught, Self::Lowered, Self::Hauled];
+
+    /// Whether the climber drops, and something stops them.
+    #[must_use]
+    pub const fn is_drop(self) -> bool {
+        matches!(self, Self::HandOff | Self::Slipping | Self::Caught)
+    }
 }
 
 /// Why a state is not reckoned.
@@ -34,6 +42,8 @@ impl Doing {
 pub enum Why {
     /// The rig cannot be in it.
     Cannot(WhyNot),
+    /// Nothing backs up the hitch that holds the climber.
+    NothingBacksUp,
     /// How much rope is out is not known: the heights were not said.
     NoHeights,
     /// The rig has no solution in it.
@@ -74,6 +84,8 @@ pub struct Carried {
     pub tensions: Vec<Vec<Spread>>,
     /// The pieces.
     pub loads: Vec<Load>,
+    /// How far the climber dropped first, in metres, where something stopped them.
+    pub dropped: Option<Spread>,
     /// Whether only a hand holds the climber.
     pub by_hand: bool,
 }
@@ -99,14 +111,18 @@ pub enum Caution {
     ThinCord,
     /// The rope bears less than a tree worker's.
     WeakLine,
-    /// A slip may pull more than a harness may.
+    /// A catch may pull more than a seat harness may.
     HardCatch,
+    /// A catch may pull more than any harness may.
+    PastHarness,
     /// A catch may come after the ground.
     LowCatch,
     /// A hitch is no fuse.
     NoFuse,
     /// The rope is made fast at the foot of the tree.
     BaseAnchor,
+    /// A second limb carries the rope.
+    Redirected,
     /// The model sees no wear.
     Unseen,
     /// Hanging still makes people faint.

@@ -1,12 +1,14 @@
 //! From inputs to an answer.
 
 use super::answer::{Answer, Caution, Doing, InState};
-use super::carried::{Posed, carried};
+use super::carried::carried;
 use super::gear::Standing;
-use super::{Inputs, PieceKind, Slip};
+use super::posed::Posed;
+use super::{Inputs, PieceKind};
 use crate::ascent::all_up;
 use crate::chance::{Draws, Effort, Likely, spread_of};
-use crate::gear::SEAT_HARNESS_LIMIT;
+use crate::gear::{FULL_BODY_LIMIT, SEAT_HARNESS_LIMIT};
+use crate::quantity::Force;
 
 /// What every piece carries in every state, what a slip comes to, and what bending says of the limb.
 ///
@@ -20,15 +22,13 @@ pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
     for doing in Doing::ALL {
         states.push(InState { doing: *doing, carried: carried(inputs, *doing, effort) });
     }
-    let slip = Posed::of(inputs, Doing::Resting)
-        .ok()
-        .and_then(|posed| posed.share(inputs))
-        .and_then(|(weight, share)| inputs.slip(weight, share));
+    let slip =
+        Posed::of(inputs, Doing::Slipping).ok().and_then(|posed| inputs.slip(posed.share(inputs)?, posed.drop(inputs)));
     let mut weights = Vec::new();
     for sample in 0..effort.count() {
         weights.push(all_up(inputs.body_mass, &inputs.kit_mass, &Draws::sample(sample)));
     }
-    let limb = inputs.limb.under(most_on_the_crotch(&states));
+    let limb = inputs.limb.under(most_on_the_crotch(&states), inputs.heights.is_some());
     let mut answer = Answer {
         rig_name: inputs.rig.name,
         at_the_foot: inputs.at_the_foot,
@@ -64,9 +64,16 @@ fn cautions(inputs: &Inputs, answer: &Answer) -> Vec<Caution> {
     for carried in answer.states.iter().filter_map(|state| state.carried.as_ref().ok()) {
         short |= carried.loads.iter().any(|load| load.standing == Standing::Short);
     }
+    let (mut hardest, limits) = (0.0, [SEAT_HARNESS_LIMIT, FULL_BODY_LIMIT].map(Force::in_newtons));
+    for state in answer.states.iter().filter(|state| state.doing.is_drop()) {
+        let loads = state.carried.as_ref().map_or(&[][..], |carried| &carried.loads);
+        for load in loads.iter().filter(|load| load.piece.kind == PieceKind::Harness) {
+            hardest = if load.peak.high > hardest { load.peak.high } else { hardest };
+        }
+    }
+    let [seat, any] = limits.map(|limit| hardest > limit);
     let rope = inputs.gear.strength(PieceKind::Rope);
     let weak = rope.is_some_and(|rope| rope.new < crate::gear::LIFE_LINE.force.in_newtons());
-    let hard = |slip: &Slip| slip.stiff.iter().any(|force| *force > SEAT_HARNESS_LIMIT.in_newtons());
     let mut cautions = Vec::new();
     let mut when = |holds: bool, caution: Caution| {
         if holds {
@@ -78,10 +85,12 @@ fn cautions(inputs: &Inputs, answer: &Answer) -> Vec<Caution> {
     when(short, Caution::Short);
     when(inputs.gear.is_thin(), Caution::ThinCord);
     when(weak, Caution::WeakLine);
-    when(answer.slip.as_ref().is_some_and(hard), Caution::HardCatch);
+    when(any, Caution::PastHarness);
+    when(seat && !any, Caution::HardCatch);
     when(answer.slip.is_some(), Caution::LowCatch);
     when(answer.slip.is_some(), Caution::NoFuse);
     when(answer.at_the_foot, Caution::BaseAnchor);
+    when(inputs.redirect.is_some(), Caution::Redirected);
     when(true, Caution::HangingStill);
     cautions
 }

@@ -126,14 +126,15 @@ impl Gear {
         }
     }
 
-    /// The least that is asked of a piece that bears a tree worker.
-    pub(super) fn minimum(kind: PieceKind) -> Option<Minimum> {
+    /// The least that is asked of a piece that bears a tree worker, who hangs on it with no hand on the rope or does not.
+    pub(super) fn minimum(kind: PieceKind, hangs: bool) -> Option<Minimum> {
         match kind {
+            PieceKind::HaulCord if hangs => Some(LIFE_PART),
             PieceKind::Rope | PieceKind::Anchor => Some(LIFE_LINE),
             PieceKind::HitchCord | PieceKind::Connector | PieceKind::Pulley | PieceKind::Ring | PieceKind::Harness => {
                 Some(LIFE_PART)
             }
-            // Nobody hangs on the one, and no standard asks anything of the others.
+            // A cord that only hauls holds nobody, and no standard asks anything of the others.
             PieceKind::HaulCord | PieceKind::Knot | PieceKind::Crotch | PieceKind::Redirect => None,
         }
     }
@@ -149,10 +150,11 @@ pub(super) fn standing(strength: Option<Strength>, minimum: Option<Minimum>, pea
     match strength {
         None => Standing::NotKnown,
         Some(strength) if peak > strength.rigged() => Standing::Short,
-        // The two legs of a loop are one part.
-        Some(strength) if minimum.is_some_and(|least| strength.new * strength.legs < least.force.in_newtons()) => {
-            Standing::UnderMinimum
+        Some(strength) => {
+            // A loop of cord is one part, with its knot and both its legs; a line is asked for new and without knots.
+            let bears = if strength.legs > 1.0 { strength.rigged() } else { strength.new };
+            let under = minimum.is_some_and(|least| bears < least.force.in_newtons());
+            if under { Standing::UnderMinimum } else { Standing::Over }
         }
-        Some(_) => Standing::Over,
     }
 }

@@ -12,8 +12,8 @@ use crate::hitch::SETBACK;
 use crate::quantity::{Angle, Mass, Quantity};
 use crate::question::Question;
 use crate::question::fields::reader;
-use crate::reeving::{Stop, What, kinematics, made_fast_at_the_foot};
-use crate::rope::{ANCHOR, Anchor, CROTCH_HEIGHT, HITCH_HEIGHT, is_anchored};
+use crate::reeving::{Stop, What, is_made_fast_at_the_foot, kinematics, made_fast_at_the_foot};
+use crate::rope::{ANCHOR, Anchor, CROTCH_HEIGHT, HITCH_HEIGHT};
 use crate::tree::REDIRECT_ANGLE;
 use std::sync::Arc;
 
@@ -46,7 +46,8 @@ impl Inputs {
         let body_mass = reader.need(&BODY_MASS);
         let kit_mass = reader.spread(&KIT_MASS);
         let rig = reeved(&mut reader);
-        let needs_anchor = rig.as_ref().is_some_and(|rig| is_anchored(&rig.rig) && !rig.is_hauled());
+        let is_tied = |rig: &Reeved| made_fast_at_the_foot(&rig.rig).is_some() && !rig.is_hauled();
+        let needs_anchor = rig.as_ref().is_some_and(is_tied);
         let anchor = if needs_anchor { reader.need(&ANCHOR) } else { reader.maybe(&ANCHOR) };
         let at_the_foot = needs_anchor && anchor == Some(Anchor::Base);
         let top = top(&mut reader);
@@ -79,11 +80,12 @@ impl Inputs {
         }
         reader.done(|| {
             let (rig, top) = (rig?, top?);
+            let rig = if at_the_foot { footed(&rig, top)? } else { rig };
             Some(Self {
                 body_mass: body_mass?,
                 kit_mass: kit_mass?,
-                rig: if at_the_foot { footed(&rig, top)? } else { rig },
-                at_the_foot,
+                at_the_foot: is_made_fast_at_the_foot(&rig.rig) && !rig.is_hauled(),
+                rig,
                 top,
                 gear: gear?,
                 limb: limb?,

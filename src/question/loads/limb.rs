@@ -25,6 +25,8 @@ pub(super) struct Limb {
 pub struct LimbFact {
     /// What it says.
     pub says: Bending,
+    /// Whether what a slip pulls is in it: else it may rule out, and not the other way.
+    pub with_slips: bool,
     /// Whether somebody looked whether it lives.
     pub looked_at: bool,
     /// The pull it is reckoned with, in newtons.
@@ -56,7 +58,7 @@ impl Limb {
     }
 
     /// What bending says of it under a pull straight down; none where too little is known to say anything.
-    pub(super) fn under(&self, pull: f64) -> Option<LimbFact> {
+    pub(super) fn under(&self, pull: f64, with_slips: bool) -> Option<LimbFact> {
         let dead = self.wood == Some(Wood::Dead);
         let between = Angle::radians(self.angle.likely);
         let bent = self.diameter.map(|diameter| {
@@ -66,11 +68,17 @@ impl Limb {
         let strength = self.species.and_then(Species::low);
         let says = match (bent, strength) {
             _ if dead => Bending::DeadWood,
+            _ if self.is_thinner_than_forearm() == Some(true) || self.is_thinner_than_bole() == Some(true) => {
+                Bending::TooThin
+            }
+            // Nothing that is reckoned pulls on it.
+            _ if pull <= 0.0 => return None,
             (Some((_, stress)), Some((strength, _))) => bending(stress, strength, dead),
             _ => return None,
         };
         Some(LimbFact {
             says,
+            with_slips,
             looked_at: self.wood.is_some(),
             pull,
             moment: bent.map(|(moment, _)| moment),

@@ -20,6 +20,7 @@ mod gear;
 mod inputs;
 mod limb;
 mod piece;
+mod posed;
 mod slip;
 
 pub use answer::{Answer, Carried, Caution, Doing, InState, Load, Why};

@@ -1,15 +1,17 @@
 //! What a slip comes to: the arrest, from the start of the climb to its top.
 
 use super::Inputs;
+use crate::ascent::all_up;
 use crate::chance::{Likely, Pick};
 use crate::field::Spread;
+use crate::gear::{arrest_force, fall_factor};
 use crate::quantity::{Force, Length};
 
 /// What a slip comes to.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Slip {
-    /// How far the climber drops before the rope is taut, in metres.
-    pub slack: Spread,
+    /// How far the climber drops before the rope is taut and the hitch holds, in metres.
+    pub drop: Spread,
     /// Drop over rope out at the top.
     pub factor: f64,
     /// Heights of the lower hitch above the ground, in metres.
@@ -22,40 +24,30 @@ pub struct Slip {
     pub lowest_catch: Option<f64>,
 }
 
-/// The share of the weight that the most loaded strand carries at rest.
+/// The share of the weight that the most loaded strand carries at rest: ropes that share pull together.
 pub(super) type Share = f64;
 
 // Apart from what an ascent draws.
-const SLACK: u32 = 5001;
-const SETBACK: u32 = 5002;
+const DROP: u32 = 5001;
 const MODULUS: u32 = 5003;
 
-/// What stops the climber over their weight, after a drop with so much rope out.
-///
-/// A rope that hangs on several strands gives less for the same pull: its strands pull together.
-fn over_weight(weight: f64, drop: f64, out: f64, modulus: f64, share: Share) -> f64 {
-    let factor = crate::gear::fall_factor(Length::metres(drop), Length::metres(out));
-    crate::gear::arrest_force(Force::newtons(weight), factor, modulus / share).in_newtons() / weight
-}
-
 impl Inputs {
-    /// What stops the climber over their weight: after the slack, or after what the hitch gives back.
-    pub(super) fn stopped(&self, weight: f64, share: Share, pick: &dyn Pick) -> Option<[f64; 2]> {
+    /// What stops the climber over their weight, after a drop near the top, where least rope is out.
+    pub(super) fn stopped(&self, weight: f64, share: Share, drop: Spread, pick: &dyn Pick) -> Option<f64> {
         let [crotch, _, top] = self.heights?;
-        let modulus = pick.of(MODULUS, self.gear.rope.modulus());
-        let stopped = |drop: f64| over_weight(weight, drop, crotch - top, modulus, share);
-        Some([stopped(pick.of(SETBACK, self.setback)), stopped(pick.of(SLACK, self.slack))])
+        let modulus = pick.of(MODULUS, self.gear.rope.modulus()) / share;
+        Some(arrest(weight, pick.of(DROP, drop), crotch - top, modulus) / weight)
     }
 
     /// The slip from the start to the top.
-    pub(super) fn slip(&self, weight: f64, share: Share) -> Option<Slip> {
+    pub(super) fn slip(&self, share: Share, drop: Spread) -> Option<Slip> {
         const STEPS: u32 = 24;
         let [crotch, start, top] = self.heights?;
-        let modulus = self.gear.rope.modulus();
-        let drop = Likely.of(SLACK, self.slack);
+        let weight = all_up(self.body_mass, &self.kit_mass, &Likely);
+        let modulus = self.gear.rope.modulus().scaled(1.0 / share);
         let mut slip = Slip {
-            slack: self.slack,
-            factor: drop / (crotch - top),
+            drop,
+            factor: factor(drop.likely, crotch - top),
             heights: Vec::new(),
             likely: Vec::new(),
             stiff: Vec::new(),
@@ -63,18 +55,18 @@ impl Inputs {
         };
         for step in 0..=STEPS {
             let height = start + (top - start) * f64::from(step) / f64::from(STEPS);
-            let out = crotch - height;
             slip.heights.push(height);
-            slip.likely.push(weight * over_weight(weight, drop, out, modulus.likely, share));
-            slip.stiff.push(weight * over_weight(weight, drop, out, modulus.high, share));
+            slip.likely.push(arrest(weight, drop.likely, crotch - height, modulus.likely));
+            slip.stiff.push(arrest(weight, drop.likely, crotch - height, modulus.high));
         }
-        // Rope that gives most, and a hitch that gives back most: the drop is longest, and never less higher up
-        // than the height gained; so the first height that clears it is the lowest.
+        // The heaviest climber on rope that gives most, all of it down to a tie at the foot: the fall is longest, and
+        // never less higher up than the height gained; so the first height that clears it is the lowest.
+        let heaviest = self.body_mass.weight().in_newtons() + self.kit_mass.high * crate::quantity::STANDARD_GRAVITY;
+        let beyond = if self.at_the_foot { crotch } else { 0.0 };
         let clears = |height: f64| {
-            let out = crotch - height;
-            let pull = weight * over_weight(weight, self.slack.high, out, modulus.low, share);
-            let given = out * pull * share / modulus.low;
-            height - start >= self.slack.high + given + self.setback.high
+            let out = crotch - height + beyond;
+            let given = (out + drop.high) * arrest(heaviest, drop.high, out, modulus.low) / modulus.low;
+            height - start >= drop.high + given
         };
         if clears(top) {
             let (mut low, mut high) = (start, top);
@@ -86,4 +78,14 @@ impl Inputs {
         }
         Some(slip)
     }
+}
+
+/// The drop over the rope that stops it: as much as hangs above the climber, and the drop itself.
+fn factor(drop: f64, out: f64) -> f64 {
+    fall_factor(Length::metres(drop), Length::metres(out + drop))
+}
+
+/// What stops somebody, in newtons.
+fn arrest(weight: f64, drop: f64, out: f64, modulus: f64) -> f64 {
+    arrest_force(Force::newtons(weight), factor(drop, out), modulus).in_newtons()
 }

@@ -73,7 +73,13 @@ pub(super) fn rig_of(mut ropes: Vec<OwnRope>) -> Result<OwnRig, Mistake> {
     let mut own = Making { named, turns: Vec::new(), help: Vec::new(), has_hand: false };
     let mut made = Vec::new();
     for rope in &mut ropes {
-        let noun = if made.is_empty() { "climbing rope".into() } else { ordinal(made.len() - 1, "haul cord") };
+        let far = rope.stops.iter().any(|stop| matches!(stop.on, Place::Tree | Place::Ground));
+        let noun = match made.len() {
+            0 => "climbing rope".into(),
+            // What comes down from the tree is no haul cord.
+            before if far => ordinal(before, "rope"),
+            before => ordinal(before - 1, "haul cord"),
+        };
         made.push(Rope::new(noun, own.stops(rope)?));
     }
     let mut bodies = Vec::new();

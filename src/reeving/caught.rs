@@ -1,0 +1,61 @@
+//! What has caught the climber once the hitch that held them is gone.
+
+use super::held::drop_without_hands;
+use super::{BodyKind, Part, Phase, Rig, What, drop_after};
+use crate::quantity::Length;
+
+/// A rig whose backup has caught the climber.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Caught {
+    /// The rig without the hitch that failed: its rope slides past where it was.
+    pub rig: Rig,
+    /// What grips then: the backups, and the knots if rope had to run first.
+    pub phase: Phase,
+    /// How far the climber dropped.
+    pub drop: Length,
+}
+
+/// The rig once the hitch that holds the climber has failed, or where only a knot holds once the hand has let go.
+///
+/// # Guarantees
+/// None where nothing backs that hitch up. Rope stretch and what hitches give back come on top of the drop.
+///
+/// # Source
+/// Geometry.
+///
+/// # Example
+/// ```
+/// use boughline::quantity::Length;
+/// use boughline::reeving::{Backup, catalogue, caught};
+///
+/// let rig = catalogue::tail_three_to_one(Backup::TailKnot { slack: Length::metres(2.0) })?;
+/// assert_eq!(caught(&rig).map(|caught| caught.drop), Some(Length::metres(1.0)));
+/// assert_eq!(caught(&catalogue::tail_three_to_one(Backup::None)?), None);
+/// # Ok::<(), boughline::reeving::Fault>(())
+/// ```
+#[must_use]
+pub fn caught(rig: &Rig) -> Option<Caught> {
+    let without_hands = drop_without_hands(rig)?;
+    let mut left = rig.clone();
+    let mut drop = without_hands;
+    if without_hands == Length::metres(0.0) {
+        let (rope, stop) = main_hitch(rig)?;
+        drop = drop_after(rig, Part::Stop { rope, stop })?;
+        // A hand that is off holds nothing, and rope slides past it.
+        left.ropes.get_mut(rope)?.stops.get_mut(stop)?.what = What::Hand;
+    }
+    let phase = Phase { knots: drop > Length::metres(0.0), ..Phase::hold(&left) };
+    Some(Caught { rig: left, phase, drop })
+}
+
+/// The hitch that holds the climber, by rope and stop.
+fn main_hitch(rig: &Rig) -> Option<(usize, usize)> {
+    for (at, rope) in rig.ropes.iter().enumerate() {
+        for (place, stop) in rope.stops.iter().enumerate() {
+            if matches!(stop.what, What::Hitch(_)) && !stop.backup && rig.kind_at(stop) == Some(BodyKind::Climber) {
+                return Some((at, place));
+            }
+        }
+    }
+    None
+}
