@@ -57,6 +57,18 @@ pub const PULLEY_MINIMUM: Minimum = Minimum { force: Force::newtons(KILONEWTON.s
 mod tests {
     use super::*;
 
+    /// EN 12275:2013 as a test house sums it up: class, then kN along with the gate shut, along with it open, and across.
+    #[test]
+    fn each_class_has_the_minimums_that_are_published() {
+        const ROWS: [(&str, [f64; 3]); 4] =
+            [("B", [20.0, 7.0, 7.0]), ("H", [20.0, 6.0, 7.0]), ("K", [25.0, 8.0, 7.0]), ("X", [18.0, 5.0, 7.0])];
+        for (connector, (class, kilonewtons)) in Connector::ALL.iter().zip(ROWS) {
+            assert!(connector.named().noun.ends_with(&format!("class {class}")), "{connector:?}");
+            let found = connector.minimums().map(|minimum| minimum.force.in_newtons() / 1e3);
+            assert!(found.iter().zip(kilonewtons).all(|(found, printed)| (found - printed).abs() < 1e-9), "{found:?}");
+        }
+    }
+
     #[test]
     fn a_gate_that_stands_open_costs_most_of_the_strength() {
         for connector in Connector::ALL {

@@ -81,7 +81,7 @@ const fn known(caution: Caution) -> &'static Known {
             id: "spinal-injury",
             grave: true,
             sources: &[COMMON_PRACTICE],
-            template: "After a spinal injury ask a doctor who knows yours before you hang in a harness. Straps hurt skin that does not feel them, and after an injury at the neck or high in the chest blood pressure can rise or fall without warning. Somebody beside you must know the signs.",
+            template: "After a spinal injury ask a doctor who knows yours before you hang in a harness. At the neck or high in the chest, tight straps can send blood pressure up at once: sit up, loosen, get help. Straps hurt skin that does not feel them: look at it after every try. Somebody beside you must know the signs.",
         },
         Caution::PastSurvey => &Known {
             id: "past-survey",

@@ -107,7 +107,7 @@ const fn why_not(why: Why) -> &'static str {
             "Not on this rig: with every hand off nothing grips until rope has run to a knot, whose catch is told apart. A hitch that grips the rope by itself would hold you."
         }
         Why::NothingBacksUp => {
-            "Not on this rig: nothing backs up the hitch that holds you, and without it you fall to the ground. A second hitch above it or a knot in the tail would catch you."
+            "Not on this rig: once the hitch that holds you is gone, cord and all, you fall to the ground. A second hitch above it would catch you; so would a knot in the tail where the tail runs through a turn, and elsewhere it only stops a hitch that slips."
         }
         Why::NoHeights => {
             "Not reckoned yet: enter the height of the crotch and the height to climb, so that it is known how much rope is out."
@@ -198,9 +198,9 @@ fn load_line(carried: &Carried, load: &Load, view: View) -> LoadLine {
         },
         text: match load.standing {
             Standing::Short => "May be loaded past what it bears.",
-            Standing::UnderMinimum => "Bears its peak on paper, and less than is asked of what holds a tree worker.",
-            Standing::NotKnown => "What it bears is not known here.",
-            Standing::Over => "Bears its peak on paper, if it is sound and loaded as meant.",
+            Standing::UnderMinimum => "Bears its peak on paper, and less than is asked.",
+            Standing::NotKnown => "Not known what it bears.",
+            Standing::Over => "Bears its peak on paper, sound and loaded as meant.",
         }
         .to_owned(),
         single: load.single,

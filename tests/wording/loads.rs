@@ -41,7 +41,7 @@ fn a_state_that_cannot_be_says_why_and_what_would_make_it_possible() {
         (
             "rig=tail-3&anchor=canopy",
             "caught",
-            "Not on this rig: nothing backs up the hitch that holds you, and without it you fall to the ground. A second hitch above it or a knot in the tail would catch you.",
+            "Not on this rig: once the hitch that holds you is gone, cord and all, you fall to the ground. A second hitch above it would catch you; so would a knot in the tail where the tail runs through a turn, and elsewhere it only stops a hitch that slips.",
         ),
         (
             "rig=own&ownRig=tied.tree--hitch.climber--hand.climber---tied.tree--hitch.climber&anchor=canopy",
