@@ -1,8 +1,6 @@
 //! From a plan to what it comes to.
 
-use super::{
-    Answer, By, Caution, Climb, Climbs, Evidence, Missing, Plan, Planned, TurnFact, UNKNOWN, hands_at_it, parts,
-};
+use super::{Answer, By, Caution, Climb, Climbs, Evidence, Missing, Plan, Planned, TurnFact, UNKNOWN, parts};
 use crate::chance::{Effort, Likely};
 use crate::climber::{Arms, Gloves, Hold, OLDEST, PULL_TIME, RESET_TIME, Trunk};
 use crate::field::Spread;
@@ -56,7 +54,7 @@ fn said(plan: &Plan, effort: Effort) -> Answer {
         hauled,
         drags: reeved.drags,
         grip: foretold_from(plan),
-        hands: hands_at_it(plan),
+        hands: plan.hands(),
         measured: plan.measured,
         assumed: plan.assumed.clone(),
         hold: plan.hold,

@@ -1,14 +1,14 @@
 //! One climb, with one value for everything that varies: the likely one, or a sample's.
 
+use super::strength::{arms, hands};
+use super::stroke::Stroke;
+use super::things::{HELPING, HITCHES, KIT, NORM, PULLING, RESETTING, ROUGHNESS, TURNS, UNKNOWN, drawn};
 use super::{Evidence, Plan, Reeved};
 use crate::chance::Pick;
-use crate::climber::{
-    ANOTHER_DAY, Arms, EXTRA_PAIR, Gloves, Grip, Hold, ONE_ARM, PULL_OVER_GRIP, PULL_TIME, RESET_TIME, TWENTIETH,
-    Trunk, for_arms, held_by, predicted_pull, reach, share_used,
-};
+use crate::climber::{PULL_TIME, RESET_TIME, TWENTIETH};
 use crate::field::Spread;
 use crate::quantity::{Mass, Quantity};
-use crate::reeving::{BodyKind, Drive, Forces, Fraction, Losses, RigName, statics};
+use crate::reeving::{BodyKind, Drive, Forces, Losses, statics};
 
 /// What one climb comes to, in SI; a figure that is not known is [`UNKNOWN`].
 pub(crate) struct Climb {
@@ -53,30 +53,6 @@ pub(crate) struct Climb {
     pub(crate) anchor: f64,
 }
 
-/// No number, and so is what is worked out from it; only a room that is not known ends no stroke.
-pub(crate) const UNKNOWN: f64 = f64::NAN;
-
-// Each thing that varies has a number of its own for ever: see `Draws`.
-const KIT: u32 = 0;
-const THROUGH_THE_STROKE: u32 = 2;
-const SHARE_OF_REACH: u32 = 3;
-const REACH: u32 = 4;
-const BACK: u32 = 5;
-const STACK: u32 = 6;
-const PULLING: u32 = 7;
-const RESETTING: u32 = 8;
-const ROUGHNESS: u32 = 9;
-const GRIP: u32 = 10;
-const ONE_OF_TWO: u32 = 11;
-const DAY: u32 = 12;
-const HELPING: u32 = 13;
-const PERSON: u32 = 14;
-const NORM: u32 = 15;
-const TRUNK_SHARE: u32 = 16;
-const HOLDS: u32 = 20;
-const TURNS: u32 = 100;
-const HITCHES: u32 = 200;
-
 /// Picks the likely value of everything, and of the grip that sex and age foretell the 20th percentile.
 pub(crate) struct Planned;
 
@@ -92,16 +68,6 @@ impl Pick for Planned {
 
 /// The peak load on the anchor while climbing, over the load standing still (judged).
 pub const CLIMBING_PEAK: Spread = Spread::new(1.2, 1.5, 2.0);
-
-/// How many hands pull at a time.
-pub(crate) fn hands_at_it(plan: &Plan) -> Arms {
-    let one_to_one = || !plan.rig.is_hauled() && rope_per_rise(plan) <= 1.0;
-    match plan.rig.name {
-        RigName::HandOverHand => Arms::One,
-        RigName::Own if one_to_one() => Arms::One,
-        _ => plan.arms,
-    }
-}
 
 impl Climb {
     pub(crate) fn of(plan: &Plan, pick: &dyn Pick) -> Self {
@@ -121,7 +87,7 @@ impl Climb {
         } else {
             UNKNOWN
         };
-        let rope_per_rise = rope_per_rise(plan);
+        let rope_per_rise = plan.rope_per_rise();
         // Endless strokes of nothing are endless too.
         let all = |each: f64| if strokes.is_infinite() { strokes } else { strokes * each };
         let hauled = plan.rig.is_hauled();
@@ -146,7 +112,7 @@ impl Climb {
         };
         let on_anchor = on_tree(&forces) * need + on_tree(&help);
         let by = |evidence: Option<Evidence>| {
-            arms(plan, pick, hands_at_it(plan), evidence.filter(|_| !hauled)).unwrap_or(UNKNOWN)
+            arms(plan, pick, plan.hands(), evidence.filter(|_| !hauled)).unwrap_or(UNKNOWN)
         };
         let best = plan.evidence();
         let beside = |other: Evidence| by(Some(other).filter(|_| best != Some(other)));
@@ -192,17 +158,6 @@ impl Climb {
     }
 }
 
-/// A value of a spread, which is copied here alone.
-#[inline(never)]
-fn drawn(pick: &dyn Pick, thing: u32, spread: &Spread) -> f64 {
-    pick.of(thing, *spread)
-}
-
-/// The rope that the hand takes for each metre of rise.
-fn rope_per_rise(plan: &Plan) -> f64 {
-    plan.rig.motion.rope_per_rise.map_or(1.0, Fraction::in_f64)
-}
-
 /// What each turn and each sliding hitch keeps.
 pub(crate) fn losses(reeved: &Reeved, pick: &dyn Pick) -> Losses {
     let mut losses = Losses::none(&reeved.rig);
@@ -232,88 +187,4 @@ fn forces(plan: &Plan, pick: &dyn Pick) -> (Option<Forces>, Option<Forces>) {
     let by = |pull: f64, help: Vec<f64>| statics(&reeved.rig, &reeved.motion, &losses, &Drive::Pull(pull, help)).ok();
     let help = if reeved.help.is_empty() { None } else { by(0.0, reeved.help.clone()) };
     (by(1.0, Vec::new()), help)
-}
-
-/// What the arms pull through a stroke, by the best evidence or by a given one.
-fn arms(plan: &Plan, pick: &dyn Pick, pulls_with: Arms, evidence: Option<Evidence>) -> Option<f64> {
-    let one_arm = drawn(pick, ONE_OF_TWO, &ONE_ARM);
-    let grip = match evidence? {
-        Evidence::Pull => {
-            let measured = plan.measured?;
-            let through = drawn(pick, THROUGH_THE_STROKE, &measured.taken.through_the_stroke());
-            let arms = for_arms(measured.arms, pulls_with, one_arm);
-            return Some(measured.pull.in_newtons() * drawn(pick, DAY, &ANOTHER_DAY) * through * arms);
-        }
-        Evidence::Grip => plan.grip?,
-        Evidence::Norm => by_norm(plan, pick)?,
-    };
-    // Arms that take turns are as strong as the weaker.
-    let both = if pulls_with == Arms::One { 2.0 * grip.used(Arms::One) } else { grip.used(Arms::Two) };
-    let over_grip = drawn(pick, GRIP, &plan.training.pull_over_grip());
-    let pull = predicted_pull(both, over_grip, pick.deviations(PERSON));
-    let trunk = drawn(pick, TRUNK_SHARE, &plan.trunk.share_of_prediction()?);
-    Some(pull * trunk * for_arms(Arms::Two, pulls_with, one_arm))
-}
-
-/// The two hands as sex and age foretell them.
-fn by_norm(plan: &Plan, pick: &dyn Pick) -> Option<Grip> {
-    plan.norm.map(|norm| Grip::combined(norm.combined_grip(pick.deviations(NORM))))
-}
-
-/// What the hands hold: by the grip that was entered, or as the best evidence of strength foretells it.
-fn hands(plan: &Plan, pick: &dyn Pick) -> Option<f64> {
-    // Each way of holding varies on its own, and is the same hand then and now.
-    let over_grip = |hold: Hold, gloves| drawn(pick, HOLDS + hold as u32, &hold.over_grip(gloves));
-    // A loop round the hand holds without a grip, so it proves only itself.
-    let proves = |held: &Hold| *held != Hold::HandLoop || plan.hold == Hold::HandLoop;
-    let held = plan.measured.and_then(|measured| measured.held).filter(proves);
-    let proof = plan.measured.filter(|_| held.is_some()).map(|measured| (measured.pull.in_newtons(), measured.arms));
-    let then = held.map_or(1.0, |held| over_grip(held, Gloves::None));
-    let reckoned = || match plan.evidence()? {
-        // After an injury at the neck the hands may be weaker than the arms: only what was measured counts.
-        _ if plan.trunk == Trunk::Cervical => None,
-        Evidence::Pull => {
-            let pull = arms(plan, pick, Arms::Two, Some(Evidence::Pull))?;
-            // Whoever trains pulling has no weaker hands for it.
-            Some(Grip::reckoned(pull, drawn(pick, GRIP, &PULL_OVER_GRIP)))
-        }
-        _ => by_norm(plan, pick),
-    };
-    let now = over_grip(plan.hold, plan.gloves);
-    held_by(hands_at_it(plan), now, plan.grip.or_else(reckoned), proof, then)
-}
-
-struct Stroke {
-    travel: f64,
-    room: f64,
-    gain: f64,
-    /// The rope that is really taken: less than the travel where the room ends the stroke.
-    taken: f64,
-}
-
-impl Stroke {
-    /// The upper hitch is moved up as far as it goes before every stroke. A helper who hauls has no stroke to reckon.
-    fn of(plan: &Plan, pick: &dyn Pick) -> Self {
-        if plan.rig.is_hauled() {
-            return Self { travel: UNKNOWN, room: UNKNOWN, gain: UNKNOWN, taken: UNKNOWN };
-        }
-        let per_rise = rope_per_rise(plan);
-        let (mut travel, mut room) = (UNKNOWN, UNKNOWN);
-        if let Some(stature) = plan.stature {
-            let reach = reach(stature.si(), pick.deviations(REACH));
-            travel = reach.to_chest * drawn(pick, SHARE_OF_REACH, &share_used(plan.posture, plan.hold));
-            if let Some(turns) = plan.rig.upper_turns() {
-                let stack = drawn(pick, STACK, &plan.stack) + EXTRA_PAIR * turns.saturating_sub(1) as f64;
-                room = (reach.to_lap - stack).max(0.0);
-            }
-        }
-        if let Some(own) = plan.hand_travel {
-            travel = own.si();
-        }
-        let by_pull = travel / per_rise;
-        // A room that is not known ends no stroke.
-        let rise = if room < by_pull { room } else { by_pull };
-        let gain = rise - drawn(pick, BACK, &plan.setback);
-        Self { travel, room, gain, taken: rise * per_rise }
-    }
 }

@@ -13,7 +13,7 @@ use crate::draft::Reader;
 use crate::field::{Row, Spread};
 use crate::hitch::SETBACK;
 use crate::quantity::{Count, Force, Length, Mass};
-use crate::reeving::{BACKUP, RigName};
+use crate::reeving::{BACKUP, Fraction, RigName};
 
 /// Who climbs, how high, and on what.
 #[derive(Debug, Clone, PartialEq)]
@@ -49,6 +49,21 @@ pub(crate) struct Plan {
 }
 
 impl Plan {
+    /// How many hands pull at a time.
+    pub(crate) fn hands(&self) -> Arms {
+        let one_to_one = !self.rig.is_hauled() && self.rope_per_rise() <= 1.0;
+        match self.rig.name {
+            RigName::HandOverHand => Arms::One,
+            RigName::Own if one_to_one => Arms::One,
+            _ => self.arms,
+        }
+    }
+
+    /// The rope that the hand takes for each metre of rise.
+    pub(crate) fn rope_per_rise(&self) -> f64 {
+        self.rig.motion.rope_per_rise.map_or(1.0, Fraction::in_f64)
+    }
+
     /// The best evidence of strength. From an injury at the neck nothing is predicted.
     pub(crate) fn evidence(&self) -> Option<Evidence> {
         if self.measured.is_some() {

@@ -1,0 +1,43 @@
+//! One stroke: how much rope, and how much height.
+
+use super::Plan;
+use super::things::{BACK, REACH, SHARE_OF_REACH, STACK, UNKNOWN, drawn};
+use crate::chance::Pick;
+use crate::climber::{EXTRA_PAIR, reach, share_used};
+use crate::quantity::Quantity;
+
+/// One stroke.
+pub(super) struct Stroke {
+    pub(super) travel: f64,
+    pub(super) room: f64,
+    pub(super) gain: f64,
+    /// The rope that is really taken: less than the travel where the room ends the stroke.
+    pub(super) taken: f64,
+}
+
+impl Stroke {
+    /// The upper hitch is moved up as far as it goes before every stroke. A helper who hauls has no stroke to reckon.
+    pub(super) fn of(plan: &Plan, pick: &dyn Pick) -> Self {
+        if plan.rig.is_hauled() {
+            return Self { travel: UNKNOWN, room: UNKNOWN, gain: UNKNOWN, taken: UNKNOWN };
+        }
+        let per_rise = plan.rope_per_rise();
+        let (mut travel, mut room) = (UNKNOWN, UNKNOWN);
+        if let Some(stature) = plan.stature {
+            let reach = reach(stature.si(), pick.deviations(REACH));
+            travel = reach.to_chest * drawn(pick, SHARE_OF_REACH, &share_used(plan.posture, plan.hold));
+            if let Some(turns) = plan.rig.upper_turns() {
+                let stack = drawn(pick, STACK, &plan.stack) + EXTRA_PAIR * turns.saturating_sub(1) as f64;
+                room = (reach.to_lap - stack).max(0.0);
+            }
+        }
+        if let Some(own) = plan.hand_travel {
+            travel = own.si();
+        }
+        let by_pull = travel / per_rise;
+        // A room that is not known ends no stroke.
+        let rise = if room < by_pull { room } else { by_pull };
+        let gain = rise - drawn(pick, BACK, &plan.setback);
+        Self { travel, room, gain, taken: rise * per_rise }
+    }
+}
