@@ -72,8 +72,12 @@ export async function fillNeeded(page, { bodyMass = "80", climbHeight = "8", rig
   await box(page, "rig").selectOption(rig);
 }
 
-/** Waits until typing counts as stopped and everything late has been said. */
-export const settled = (page) => page.waitForTimeout(1200);
+/** Waits until typing counts as stopped and everything late has been said, however busy the machine is. */
+export async function settled(page) {
+  await page.waitForTimeout(1200);
+  // A timer set now runs after those of the page that were due before.
+  await page.evaluate(() => new Promise((done) => { setTimeout(done, 0); }));
+}
 
 /** What a plan came to: verdict, its two sentences, and every figure with its range. */
 export async function reading(page) {
