@@ -245,6 +245,8 @@ export interface LoadState {
 export interface Loads {
   /** What stands worst. */
   first: string;
+  /** The same in a few words. */
+  glance: string;
   second: string;
   /** The defaults it rests on; empty where all was said. */
   assumed: string;

@@ -4,7 +4,7 @@
 
 use boughline::quantity::{STANDARD_GRAVITY, View};
 use boughline::question::Effort;
-use boughline::question::loads::{Answer, Carried, Caution, Doing, Inputs, PieceKind, Standing, Why, ask};
+use boughline::question::loads::{Answer, Carried, Caution, Doing, Inputs, Load, PieceKind, Standing, Why, ask};
 use boughline::reeving::WhyNot;
 use boughline::{Draft, words};
 
@@ -134,6 +134,15 @@ fn each_catch_comes_to_the_formula() {
     // Both pulleys and the knot carry it: two strands below the upper hitch, each with half of it.
     close(peak(caught, PieceKind::Pulley), stopped(WEIGHT, 1.05, 2.5, M));
     close(peak(caught, PieceKind::Knot), 0.5 * stopped(WEIGHT, 1.05, 2.5, M));
+    // A knot that jams pushes on the pulley what the rope pulls past it: the upper hitch holds both up by one strand.
+    let connector = |noun: &str| {
+        let here = |load: &&Load| load.piece.stop_in(&caught.rig).is_some_and(|stop| stop.noun == noun);
+        let load = caught.loads.iter().filter(|load| load.piece.kind == PieceKind::Connector).find(here).unwrap();
+        (load.load.likely / WEIGHT, load.single)
+    };
+    assert!((connector("upper turn").0 - 0.5).abs() < 1e-9 && (connector("upper hitch").0 - 0.5).abs() < 1e-9);
+    // With the lower hitch gone, cord and all, the climber hangs on the lower turn alone.
+    assert!(connector("lower turn").1 && connector("upper turn").1 && connector("upper hitch").1);
     // A second hitch takes all of it at once.
     let second = answer(&draft("tail-3").set("backup", "second-hitch"));
     let caught = carried(&second, Doing::Caught);
@@ -225,6 +234,28 @@ fn a_knot_alone_catches_and_is_not_rest() {
     let caught = carried(&answer, Doing::Caught);
     assert!(caught.dropped.unwrap().likely >= 3.0);
     assert!(load(caught, PieceKind::Knot) >= WEIGHT - 1e-6);
+}
+
+/// Where nothing holds, that is the first thing said.
+#[test]
+fn a_rig_that_nothing_holds_says_so_first() {
+    let report = words::loads_report(&answer(&plan("own").set("ownRig", "tied tree, hand climber")), View::default());
+    assert!(report.first.starts_with("Nothing in this rig holds you"), "{}", report.first);
+    assert_eq!(report.glance, "Nothing holds you once hands let go");
+    assert!(report.cautions.iter().any(|caution| caution.id == "nothing-grips"));
+}
+
+/// Knowing less never looks better: without heights there is no number to go by.
+#[test]
+fn without_heights_no_multiple_stands_in_the_first_sentence() {
+    let draft = Draft::new().set("bodyMass", "80 kg").set("rig", "tail-3").set("anchor", "canopy");
+    let report = words::loads_report(&answer(&draft), View::default());
+    assert!(
+        report.first.starts_with("A slip is not reckoned yet") && !report.first.contains("times"),
+        "{}",
+        report.first
+    );
+    assert_eq!(report.glance, "A slip is not reckoned yet");
 }
 
 /// A backup alone holds like any hitch.

@@ -30,7 +30,13 @@ fn is_feasible(rig: &Rig, lost: Option<(usize, usize)>, cut: Option<(usize, usiz
             if gone && matches!(stop.what, What::Turn(_)) {
                 continue;
             }
-            course.stops.push((stop.clone(), holds(stop) && !gone));
+            // A knot beside a turn on the same body jams there, and nowhere once the turn is gone.
+            let beside = |other: usize| {
+                let stop = rope.stops.get(other).filter(|_| lost == Some((at, other)));
+                stop.is_some_and(|other| matches!(other.what, What::Turn(_)) && other.body == rope.stops[place].body)
+            };
+            let jams = matches!(stop.what, What::Knot(_)) && (beside(place + 1) || place > 0 && beside(place - 1));
+            course.stops.push((stop.clone(), holds(stop) && !gone && !jams));
         }
         let strands: Vec<_> = (1..course.stops.len()).map(|_| problem.add_var(0.0, (0.0, f64::INFINITY))).collect();
         for (place, (_, held)) in course.stops.iter().enumerate() {

@@ -189,11 +189,11 @@ fn cautions(plan: &Plan, answer: &Answer) -> Vec<Caution> {
         }
     };
     when(true, Caution::Arithmetic);
+    when(plan.trunk != Trunk::Steady, Caution::SpinalInjury);
     when(true, Caution::OnePullOnly);
     let over_weight = plan.measured.is_some_and(|measured| measured.pull > plan.body_mass.weight());
     let let_go = if answer.hauled { Caution::NothingHolds } else { Caution::NothingGrips };
     when(!is_held(&answer.rig), let_go);
-    when(plan.trunk != Trunk::Steady, Caution::SpinalInjury);
     let by_stature = answer.travel.is_some() && !answer.travel_is_own;
     when(by_stature && plan.trunk != Trunk::Steady, Caution::TrunkReach);
     // From a 5:1 up (judged).

@@ -1,7 +1,7 @@
 //! What a rope pulls when it stops a fall.
 
 use crate::field::{Field, Kind, Limits, Row, Spread};
-use crate::quantity::{CENTIMETRE, Dimension, FOOT, Force, KILONEWTON, Length};
+use crate::quantity::{Dimension, FOOT, Force, KILONEWTON, Length, METRE};
 
 /// The most that a full-body harness may pull on somebody who falls.
 ///
@@ -26,7 +26,7 @@ pub static SLACK: Field<Length> = Field::new(Row {
         most: 10.0,
         example: 0.5,
         likely: Some(Spread::new(0.2, 0.5, 1.0)),
-        bare: Some([CENTIMETRE, FOOT]),
+        bare: Some([METRE, FOOT]),
     }),
     why: "Half a metre, from 0.2 to 1, is judged: a stroke or two that the hitch did not follow. Past 10 m nothing here holds true.",
     private: false,

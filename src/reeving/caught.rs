@@ -1,13 +1,13 @@
 //! What has caught the climber once the hitch that held them is gone.
 
 use super::held::drop_without_hands;
-use super::{BodyKind, Part, Phase, Rig, What, drop_after};
+use super::{BodyKind, Part, Phase, Rig, Stop, What, drop_after, is_held};
 use crate::quantity::Length;
 
 /// A rig whose backup has caught the climber.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Caught {
-    /// The rig without the hitch that failed: its rope slides past where it was.
+    /// The rig without the hitch that failed.
     pub rig: Rig,
     /// What grips then: the backups, and the knots if rope had to run first.
     pub phase: Phase,
@@ -40,9 +40,13 @@ pub fn caught(rig: &Rig) -> Option<Caught> {
     let mut drop = without_hands;
     if without_hands == Length::metres(0.0) {
         let (rope, stop) = main_hitch(rig)?;
+        let gone = rig.ropes.get(rope)?.stops.get(stop)?.clone();
         drop = drop_after(rig, Part::Stop { rope, stop })?;
-        // A hand that is off holds nothing, and rope slides past it.
-        left.ropes.get_mut(rope)?.stops.get_mut(stop)?.what = What::Hand;
+        left.ropes.get_mut(rope)?.stops.remove(stop);
+        if !is_held(&left) {
+            // Some backups stop a hitch that slips and not one whose cord is gone: its rope slides past, as past a hand.
+            left.ropes.get_mut(rope)?.stops.insert(stop, Stop { what: What::Hand, ..gone });
+        }
     }
     let phase = Phase { knots: drop > Length::metres(0.0), ..Phase::hold(&left) };
     Some(Caught { rig: left, phase, drop })

@@ -2,7 +2,7 @@
 
 use super::linear::Equations;
 use super::simplex::least_cost;
-use super::{BodyKind, Fraction, Rig, Stop, What};
+use super::{BodyKind, Fraction, Rig, Rope, Stop, What};
 use crate::quantity::Length;
 
 /// A part whose loss is tried.
@@ -43,8 +43,8 @@ pub fn is_held(rig: &Rig) -> bool {
 /// The parts whose failure alone drops the climber, as far as this model sees.
 ///
 /// # Guarantees
-/// Every tie, hitch, turn and rope is tried: a tie or hitch lets its rope slide, a turn lets its rope go, a rope is
-/// cut at each strand. A rig that is not held to begin with has no single parts to name.
+/// Every tie, hitch, turn and rope is tried: a tie or hitch lets its rope slide, a turn lets its rope go and with it a
+/// knot that jams there, a rope is cut at each strand. A rig that is not held to begin with has no single parts to name.
 ///
 /// # Source
 /// Geometry.
@@ -161,6 +161,16 @@ struct HeldRun {
     slack: f64,
 }
 
+/// Whether a stop is a knot that jams at a turn beside it, and that turn is gone.
+fn jams_at(rope: &Rope, place: usize, at: usize, loss: Loss) -> bool {
+    let Some((lost_at, lost)) = loss.stop else { return false };
+    let (Some(knot), Some(turn)) = (rope.stops.get(place), rope.stops.get(lost)) else { return false };
+    lost_at == at
+        && lost.abs_diff(place) == 1
+        && matches!((knot.what, turn.what), (What::Knot(_), What::Turn(_)))
+        && knot.body == turn.body
+}
+
 /// The pieces from each place where a rope is held to the next, and past knots, which may not have caught yet, to those
 /// behind.
 fn held_runs(rig: &Rig, loss: Loss) -> Vec<HeldRun> {
@@ -186,7 +196,7 @@ fn held_runs(rig: &Rig, loss: Loss) -> Vec<HeldRun> {
             }
             before = stop.body;
             let slack = match stop.what {
-                _ if lost => None,
+                _ if lost || jams_at(rope, place, at, loss) => None,
                 What::Tied | What::Hitch(_) => Some(0.0),
                 What::Hand if loss.by_hand => Some(0.0),
                 What::Knot(slack) => Some(slack.in_metres()),

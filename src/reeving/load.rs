@@ -32,6 +32,27 @@ pub fn load_on(rig: &Rig, strands: &[Vec<Span>], rope: usize, stop: usize) -> Sp
     }
 }
 
+/// What a rope pulls on the body that one of its stops is on, by way of that stop.
+///
+/// # Guarantees
+/// As [`load_on`], but a strand to another stop on the same body pulls nothing: a knot that jams at a pulley pushes on it
+/// what the rope pulls.
+#[must_use]
+pub fn pull_through(rig: &Rig, strands: &[Vec<Span>], rope: usize, stop: usize) -> Span {
+    let stops = rig.ropes().get(rope).map_or(&[][..], |rope| &rope.stops);
+    let body = |at: Option<usize>| stops.get(at?).and_then(|stop| stop.body);
+    let own = body(Some(stop));
+    let mut leaving = strands.to_vec();
+    for (other, strand) in [(stop.checked_sub(1), stop.checked_sub(1)), (Some(stop + 1), Some(stop))] {
+        if body(other) == own
+            && let Some(span) = strand.and_then(|strand| leaving.get_mut(rope)?.get_mut(strand))
+        {
+            *span = Span { low: 0.0, high: 0.0 };
+        }
+    }
+    load_on(rig, &leaving, rope, stop)
+}
+
 fn difference(one: Span, other: Span) -> Span {
     let (up, down) = (one.high - other.low, other.high - one.low);
     let apart = if one.low > other.high { one.low - other.high } else { other.low - one.high };

@@ -49,7 +49,7 @@ pub use drive::{Drive, Losses};
 pub use fault::Fault;
 pub use held::{Part, drop_after, drop_in_hand, is_held, single_parts};
 pub use kinematics::{Motion, kinematics};
-pub use load::load_on;
+pub use load::{load_on, pull_through};
 pub use measured::{TEST_MASS, TEST_PULL, power_that_gives, raised};
 pub use notation::{OWN_RIG, OwnRig};
 pub use number::Fraction;

@@ -30,7 +30,10 @@ pub fn advantage_report(answer: &Answer, view: View) -> AdvantageReport {
     let mut missing = Vec::new();
     let mut cautions = Vec::new();
     if let Some(beside) = person {
-        of_person = kept(figures(&beside.ascent, view), &["climberWeight", "gripPull", "normPull", "planningPull"]);
+        of_person = kept(
+            figures(&beside.ascent, view),
+            &["climberWeight", "armPull", "handHold", "gripPull", "normPull", "planningPull"],
+        );
         missing = missing_lines(&beside.ascent);
         // What is true of one rig alone stands beside it.
         cautions = caution_lines(&beside.ascent, false, view);
@@ -147,13 +150,15 @@ fn which(answer: &Answer, view: View) -> String {
         let template = if lightest.standing() == Standing::Unknown {
             "How strong you are is not known, so no rig can be named. The lightest pull that one of them takes is about {P}: {}."
         } else {
-            "With none of the rigs you haul yourself does one pull come off in four of five reckoned climbs. The lightest pull that one of them takes is about {P}: {}."
+            "With none of the rigs you haul yourself does one pull succeed in four of five reckoned climbs. The lightest pull that one of them takes is about {P}: {}."
         };
-        return said(template, &[&lightest.ascent.need], &[lightest.ascent.rig_name.named().noun], view);
+        let mut text = said(template, &[&lightest.ascent.need], &[lightest.ascent.rig_name.named().noun], view);
+        chosen(answer, &mut text, view);
+        return text;
     };
     let ascent = &least.ascent;
     let mut text = said(
-        "The least kit with which one pull comes off in four of five reckoned climbs: {}. It takes about {P}",
+        "The least kit with which one pull succeeds in four of five reckoned climbs: {}. It takes about {P}",
         &[&ascent.need],
         &[ascent.rig_name.named().noun],
         view,
@@ -173,7 +178,18 @@ fn which(answer: &Answer, view: View) -> String {
         }
         None => text.push_str(" No rig that you haul yourself takes less than half of your strength."),
     }
+    chosen(answer, &mut text, view);
     text
+}
+
+/// What the rig that was chosen takes, where another is named.
+fn chosen(answer: &Answer, text: &mut String, view: View) {
+    let named = answer.least.and_then(|at| answer.rigs.get(at)).map(|beside| beside.ascent.rig_name);
+    let said = answer.rigs.iter().find(|beside| answer.said == Some(beside.ascent.rig_name));
+    if let Some(Beside { ascent, .. }) = said.filter(|beside| named != Some(beside.ascent.rig_name)) {
+        let noun = ascent.rig_name.named().noun;
+        say(text, " The one you chose, {}, takes about {P}.", &[&ascent.need], &[noun], view);
+    }
 }
 
 /// The rig that asks least of a pull, of those that need no helper.
@@ -205,7 +221,7 @@ fn lesser(answer: &Answer, view: View) -> String {
         let stronger = lightest.and_then(|beside| beside.ascent.verdict?.stronger);
         let mut text = match stronger {
             Some(times) if times < 100.0 => told(
-                "Arms and hands {1} times as strong, or so much less to lift, would bring it off in {} of five reckoned climbs. ",
+                "Arms and hands {1} times as strong, or so much less to lift, would make it succeed in {} of five reckoned climbs. ",
                 &[times],
                 &[if lightest.is_some_and(|beside| beside.standing() == Standing::Out) { "one" } else { "four" }],
                 view,
@@ -215,9 +231,9 @@ fn lesser(answer: &Answer, view: View) -> String {
         match helped {
             Some(helped) => {
                 let noun = helped.ascent.rig_name.named().noun;
-                say(&mut text, "With somebody on the ground who hauls, this comes off: {}.", &[], &[noun], view);
+                say(&mut text, "With somebody on the ground who hauls, this succeeds: {}.", &[], &[noun], view);
             }
-            None => text.push_str("Nor do the helper’s rigs come off with the helper’s pull that is reckoned with."),
+            None => text.push_str("Nor do the helper’s rigs succeed with the helper’s pull that is reckoned with."),
         }
         return text;
     };

@@ -11,10 +11,12 @@ use crate::source::{
 };
 
 /// The caution as people read it.
-pub(super) fn load_caution(caution: Caution, view: View) -> CautionLine {
+pub(super) fn load_caution(caution: Caution, hauled: bool, view: View) -> CautionLine {
     let (id, text, rests_on): (_, &str, &[Source]) = match caution {
         // The same on every page.
         Caution::Arithmetic => return caution_line(can_i_climb::Caution::Arithmetic, view),
+        Caution::NothingHolds if hauled => return caution_line(can_i_climb::Caution::NothingHolds, view),
+        Caution::NothingHolds => return caution_line(can_i_climb::Caution::NothingGrips, view),
         Caution::HangingStill => return caution_line(can_i_climb::Caution::HangingStill, view),
         Caution::Unseen => (
             "unseen",
@@ -38,12 +40,12 @@ pub(super) fn load_caution(caution: Caution, view: View) -> CautionLine {
         ),
         Caution::HardCatch => (
             "hard-catch",
-            "A catch near the top may stop you with more than the 4 kN that a seat harness should ever pull. Keep the slack out: tend the hitch at every stroke, most of all near the top.",
+            "A catch near the top, of a slip or by a backup, may stop you with more than the 4 kN that a seat harness should ever pull. Keep the slack out: tend the hitch at every stroke, most of all near the top.",
             &[SEAT_REVIEW, OSHA, ATTAWAY],
         ),
         Caution::PastHarness => (
             "past-harness",
-            "A catch near the top may stop you with more than the 8 kN that any harness may ever pull: that injures. Keep the slack out, tie the knot again often, and keep more rope out above you.",
+            "A catch near the top, of a slip or by a backup, may stop you with more than the 8 kN that any harness may ever pull: that injures. Keep the slack out, tie the knot again often, and keep more rope out above you.",
             &[OSHA, ATTAWAY],
         ),
         Caution::Redirected => (
@@ -63,7 +65,7 @@ pub(super) fn load_caution(caution: Caution, view: View) -> CautionLine {
         ),
         Caution::BaseAnchor => (
             "base-anchor",
-            "Made fast at the foot, the rope loads the crotch with close to twice what hangs from it, and more in jerks; what is cut or chafed at the foot drops you.",
+            "Made fast at the foot, the rope loads the crotch with close to twice what hangs from it, and more in jerks. Over rough bark a tie that was drawn tight can pull more than hangs there, and at rest each part is planned on that. What is cut or chafed at the foot drops you.",
             &[RESCUE_MANUAL],
         ),
     };

@@ -4,7 +4,7 @@ use super::drawing::drawn_rig;
 use super::figure::figure;
 use super::phrase::{listed, sentence};
 use super::template::{said, say};
-use super::{LoadLine, LoadState};
+use super::{Figure, LoadLine, LoadState};
 use crate::field::Spread;
 use crate::quantity::View;
 use crate::question::loads::{Carried, Doing, InState, Load, PieceKind, Standing, Why};
@@ -133,6 +133,17 @@ fn singles(carried: &Carried, parts: &[LoadLine]) -> String {
     )
 }
 
+/// How many times the peak a part bears; past twenty nobody needs to know.
+fn ratio_figure(ratio: &Spread, view: View) -> Figure {
+    const MANY: f64 = 20.0;
+    let mut figure = figure("partRatio", "strength over peak", ratio, "{1}", view, &[GEOMETRY]);
+    if ratio.low > MANY {
+        figure.text = said("over {0}", &[&Spread::point(MANY)], &[], view);
+        figure.range = None;
+    }
+    figure
+}
+
 const fn kind(kind: PieceKind) -> (&'static str, &'static str) {
     match kind {
         PieceKind::Rope => ("rope", "{}"),
@@ -182,10 +193,7 @@ fn load_line(carried: &Carried, load: &Load, view: View) -> LoadLine {
         load: figure("partLoad", "load", &load.load, "{N}", view, &[GEOMETRY]),
         peak: figure("partPeak", "peak", &load.peak, "{N}", view, &[GEOMETRY, JUDGED]),
         strength,
-        ratio: load
-            .ratio
-            .as_ref()
-            .map(|ratio| figure("partRatio", "strength over peak", ratio, "{1}", view, &[GEOMETRY])),
+        ratio: load.ratio.as_ref().map(|ratio| ratio_figure(ratio, view)),
         against: load.minimum.map_or_else(String::new, |least| {
             let who = if least.source == ANSI_Z133 { "ANSI Z133" } else { "California Title 8" };
             said("{N} new, {}", &[&Spread::point(least.force.in_newtons())], &[who], view)

@@ -26,7 +26,7 @@ pub fn loads_report(answer: &Answer, view: View) -> LoadsReport {
     }
     let mut cautions = Vec::new();
     for caution in &answer.cautions {
-        cautions.push(load_caution(*caution, view));
+        cautions.push(load_caution(*caution, answer.hauled, view));
     }
     let figures = figures(answer, view);
     let limb = limb_line(answer, view);
@@ -39,7 +39,8 @@ pub fn loads_report(answer: &Answer, view: View) -> LoadsReport {
     // What is asked of a limb first rests on no figure.
     sources.push(source_line(&OREGON_BOLE));
     LoadsReport {
-        first: first(&states, answer.heights.is_some(), view),
+        first: first(answer, &states, view),
+        glance: glance(answer, &states, view),
         second: second(&states),
         assumed: assumed(&answer.assumed, view),
         figures,
@@ -73,25 +74,50 @@ fn stops_at_the_top(answer: &Answer) -> Option<&Spread> {
     loads.iter().find(|load| load.piece.kind == PieceKind::Harness).map(|load| &load.peak)
 }
 
-fn first(states: &[LoadState], heights: bool, view: View) -> String {
+fn first(answer: &Answer, states: &[LoadState], view: View) -> String {
+    if !answer.held && !answer.hauled {
+        return "Nothing in this rig holds you once your hands let go, whatever its parts bear.".to_owned();
+    }
     let Some((state, part, low)) = least(states) else {
         return "Nothing is known yet of what the parts bear.".to_owned();
     };
     let words: &[&str] = &[&part.noun, &state.noun.to_ascii_lowercase()];
-    let mut text = if part.standing == "short" {
-        said("{} ({}): may be loaded past what it bears, by the high end of the reckoned peaks.", &[], words, view)
-    } else {
-        said(
-            "Least in hand of the parts whose strength is known: {} ({}). As rigged it bears {1} times the high end of its reckoned peak, on paper and in sound gear.",
-            &[&Spread::point(low)],
+    if part.standing == "short" {
+        return said(
+            "{} ({}): may be loaded past what it bears, by the high end of the reckoned peaks.",
+            &[],
             words,
             view,
-        )
-    };
-    if !heights {
-        text.push_str(" A slip is not in it: enter the height of the crotch and the height to climb.");
+        );
     }
-    text
+    if answer.heights.is_none() && !answer.hauled {
+        // Most of what a part carries comes of a slip: a number without it would flatter.
+        return said(
+            "A slip is not reckoned yet: enter the height of the crotch and the height to climb. Without it, least in hand of the parts whose strength is known: {} ({}).",
+            &[],
+            words,
+            view,
+        );
+    }
+    said(
+        "Least in hand of the parts whose strength is known: {} ({}). As rigged it bears {1} times the high end of its reckoned peak, on paper and in sound gear.",
+        &[&Spread::point(low)],
+        words,
+        view,
+    )
+}
+
+/// The answer in a few words.
+fn glance(answer: &Answer, states: &[LoadState], view: View) -> String {
+    if !answer.held && !answer.hauled {
+        return "Nothing holds you once hands let go".to_owned();
+    }
+    match least(states) {
+        None => "What the parts bear is not known".to_owned(),
+        Some((_, part, _)) if part.standing == "short" => "A part may be loaded past what it bears".to_owned(),
+        Some(_) if answer.heights.is_none() && !answer.hauled => "A slip is not reckoned yet".to_owned(),
+        Some((.., low)) => said("Least in hand, on paper: {1} times the peak", &[&Spread::point(low)], &[], view),
+    }
 }
 
 fn second(states: &[LoadState]) -> String {
@@ -170,7 +196,7 @@ fn figures(answer: &Answer, view: View) -> Vec<Figure> {
         if let Some(lowest) = slip.lowest_catch {
             let mut figure = figure(
                 "lowestCatch",
-                "below this hitch height the ground may come first",
+                "below this hitch height the ground may come first, in a slip",
                 &point(lowest),
                 "{M}",
                 view,

@@ -297,6 +297,8 @@ records! {
     pub struct LoadsReport {
         /// What stands worst.
         pub first: String,
+        /// The same in a few words.
+        pub glance: String,
         /// What to do about it, or what is not known.
         pub second: String,
         /// The defaults it rests on; empty where all was said.

@@ -9,7 +9,8 @@ use crate::question::loads::Slip;
 
 /// What stops somebody at each height.
 pub(super) fn slip_chart(slip: &Slip, view: View) -> Chart {
-    let length = if view.system == System::Si { METRE } else { FOOT };
+    let si = view.system == System::Si;
+    let length = if si { METRE } else { FOOT };
     let [_, force] = units(view);
     let mut lines = Vec::new();
     let mut most = FULL_BODY_LIMIT.in_newtons();
@@ -50,8 +51,11 @@ pub(super) fn slip_chart(slip: &Slip, view: View) -> Chart {
         lines,
         bands: Vec::new(),
         marks: vec![
-            mark("seat harness, 4 kN", SEAT_HARNESS_LIMIT.in_newtons()),
-            mark("full-body harness, 8 kN", FULL_BODY_LIMIT.in_newtons()),
+            mark(if si { "seat harness, 4 kN" } else { "seat harness, 900 lbf" }, SEAT_HARNESS_LIMIT.in_newtons()),
+            mark(
+                if si { "full-body harness, 8 kN" } else { "full-body harness, 1,800 lbf" },
+                FULL_BODY_LIMIT.in_newtons(),
+            ),
         ],
         you: None,
     }

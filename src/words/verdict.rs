@@ -84,17 +84,17 @@ pub(super) fn first(answer: &Answer, view: View) -> String {
             &[],
         ),
         (Decided::Hands, _) => tell(
-            "Your hands decide: one pull takes about {P}; they hold about {P}, more or less, and it comes off in about {0} of 100 reckoned climbs.",
+            "Your hands decide: one pull takes about {P}; they hold about {P}, more or less, and it succeeds in about {0} of 100 reckoned climbs.",
             &[need, holds, often],
             &[],
         ),
         (Decided::Arms, _) => tell(
-            "Your arms decide: one pull takes about {P}; they give about {P}, more or less, and it comes off in about {0} of 100 reckoned climbs.",
+            "Your arms decide: one pull takes about {P}; they give about {P}, more or less, and it succeeds in about {0} of 100 reckoned climbs.",
             &[need, gives, often],
             &[],
         ),
         (Decided::ArmsAndHands, _) => tell(
-            "Your arms and hands decide: one pull takes about {P}; your arms give about {P} and your hands hold about {P}, more or less, and it comes off in about {0} of 100 reckoned climbs.",
+            "Your arms and hands decide: one pull takes about {P}; your arms give about {P} and your hands hold about {P}, more or less, and it succeeds in about {0} of 100 reckoned climbs.",
             &[need, gives, holds, often],
             &[],
         ),
@@ -128,7 +128,7 @@ fn hauled(answer: &Answer, verdict: Verdict, helpers: &Gate, view: View) -> Stri
         text
     } else {
         said(
-            "The helper decides: the haul takes about {P}; they pull about {P}, more or less, and it comes off in about {0} of 100 reckoned hauls.",
+            "The helper decides: the haul takes about {P}; they pull about {P}, more or less, and it succeeds in about {0} of 100 reckoned hauls.",
             &[need, gives, &Spread::point(verdict.chance * 100.0)],
             &[],
             view,
@@ -204,10 +204,10 @@ fn stronger(answer: &Answer, verdict: Verdict, times: f64, view: View) -> String
         said("{} {1} times {}", &[&Spread::point(times)], &[whose, as_much], view)
     };
     let next = match (answer.hauled, verdict.level) {
-        (true, Level::OutOfReach) => "bring one haul in five off",
-        (true, _) => "bring four hauls in five off",
-        (false, Level::OutOfReach) => "bring one pull in five off, which is no climb",
-        (false, _) => "bring four pulls in five off",
+        (true, Level::OutOfReach) => "let one haul in five succeed",
+        (true, _) => "let four hauls in five succeed",
+        (false, Level::OutOfReach) => "let one pull in five succeed, which is no climb",
+        (false, _) => "let four pulls in five succeed",
     };
     let [how, end] = if verdict.decided == Decided::Hands && !answer.hold.is_best() {
         &["", "; a hand loop or a handle is the usual way"]

@@ -85,7 +85,7 @@ test("what a page has no box for stays through editing, reloading and copying, u
   await page.locator("#copied-text", { hasText: "It carries your weight and strength." }).waitFor();
   assert.match(await page.locator("#copied-link").inputValue(), /bodyMass=83\.5kg/u);
   await page.click("#copy-link-without");
-  await page.locator("#copied-text", { hasText: "Your weight and strength are not in it." }).waitFor();
+  await page.locator("#copied-text", { hasText: "Your weight and strength, and what else you said of your body, are not in it." }).waitFor();
   const without = await page.locator("#copied-link").inputValue();
   assert.match(without, /crotchHeight=12m.*climbHeight=8m|climbHeight=8m.*crotchHeight=12m/u);
   assert.doesNotMatch(without, /bodyMass|83/u);
@@ -96,7 +96,7 @@ test("a link is not said to carry weight and strength that nobody entered", asyn
   await box(page, "crotchHeight").fill("11 m");
   await settled(page);
   await page.click("#copy-link");
-  await page.locator("#copied-text", { hasText: "Your weight and strength are not in it." }).waitFor();
+  await page.locator("#copied-text", { hasText: "Your weight and strength, and what else you said of your body, are not in it." }).waitFor();
 });
 
 test("start again drops what is carried, and putting back brings it again", async () => {

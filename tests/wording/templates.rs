@@ -86,7 +86,7 @@ const LOADS: &[&str] = &[
     "rig=tail-3&anchor=canopy&crotchHeight=60m&slack=10m&ropeKind=dynamic",
     "rig=own&ownRig=tied.tree--hand.climber&anchor=canopy&ropeKind=dynamic",
     "rig=own&ownRig=tied.tree--hitch.climber--hand.climber---tied.tree--hitch.climber&anchor=canopy",
-    "rig=own&ownRig=tied.tree--hand.climber--knot.climber.3m&anchor=canopy",
+    "rig=own&ownRig=tied.tree--hand.climber--knot.climber.3m&anchor=canopy&ropeKind=dynamic",
     "rig=own&ownRig=tied.tree--hand.climber&anchor=canopy",
 ];
 

@@ -18,7 +18,7 @@ export function lettersOf({ rigs }) {
 /** What stands below the form on a phone. */
 export function glanceText({ rigs }) {
   const least = rigs.find((rig) => rig.least);
-  if (least) return `Least kit that works: ${least.noun}`;
+  if (least) return `Least kit for one pull: ${least.noun}`;
   if (rigs.some(({ standing, hauled }) => standing === "not-known" && !hauled)) return "Your strength is not known yet";
   const helped = rigs.find(({ standing, hauled }) => standing === "works" && hauled);
   return helped ? `Only with a helper: ${helped.noun}` : "No rig here works yet";

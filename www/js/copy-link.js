@@ -17,8 +17,8 @@ function linkHere(fragment) {
   return linkText(fragment, siteAddress, location.href);
 }
 
-/** Wires both buttons. `fragment(whole)` writes the link, with or without body and strength; "" or null when there is none. */
-export function offerLinks(fragment) {
+/** Wires both buttons. `fragment(whole)` writes the link, with or without body and strength, "" or null when there is none; `carriesBody()` tells whether there is any. */
+export function offerLinks(fragment, carriesBody) {
   const offer = async (whole) => {
     const written = fragment(whole);
     if (written === null) return;
@@ -37,7 +37,7 @@ export function offerLinks(fragment) {
     const parts = [
       link.whole ? "" : "Part of a link: paste it after the address of any copy of this page.",
       done ? "Copied." : "Copy it from the box.",
-      written === fragment(false) ? "Your weight and strength are not in it." : "It carries your weight and strength.",
+      whole && carriesBody() ? "It carries your weight and strength." : "Your weight and strength, and what else you said of your body, are not in it.",
     ];
     at("copied-text").textContent = parts.filter(Boolean).join(" ");
     if (!done) box.select();

@@ -8,15 +8,6 @@ import { showLoadStates } from "./load-states.js";
 
 const at = (id) => document.getElementById(id);
 
-/** What stands below the form on a phone. */
-export function glanceText({ states }) {
-  const parts = states.flatMap((state) => state.parts);
-  if (parts.some(({ standing }) => standing === "short")) return "A part may be loaded past what it bears";
-  const ratios = parts.flatMap(({ ratio }) => ratio?.low ?? []);
-  if (ratios.length === 0) return "What the parts bear is not known";
-  return "Least in hand, on paper: " + (Math.floor(Math.min(...ratios) * 10) / 10) + " times the peak";
-}
-
 export const loadsAnswer = {
   show(answer) {
     showLoadStates(at("states"), answer.states);
@@ -29,6 +20,6 @@ export const loadsAnswer = {
     at("limb-checks").replaceChildren(...answer.limb.checks.map((text) => element("li", {}, text)));
     showFigures(at("limb-figures"), answer.limb.figures, new Map(answer.sources.map(({ id, text }) => [id, text])));
   },
-  glance: glanceText,
+  glance: ({ glance }) => glance,
   status: ({ first }) => first,
 };

@@ -31,7 +31,18 @@ export class PlanAddress {
   /** The link's text without `#`, with or without body and strength; "" when a box cannot be read. */
   fragment(whole = true) {
     const { draft, rows, question, view } = this.form;
-    return this.engine.writeLink(question, whole ? draft : withoutPrivate(draft, [...rows.values()]), view);
+    const fields = [...rows.values()];
+    const written = this.engine.writeLink(question, whole ? draft : withoutPrivate(draft, fields), view);
+    if (whole) return written;
+    // Nor does it say of a body what was only taken for granted.
+    const hidden = new Set(fields.filter((field) => field.private).map(({ id }) => id));
+    return written.split("&").filter((part) => !hidden.has(part.split("=")[0])).join("&");
+  }
+
+  /** Whether anything about a body was entered. */
+  get carriesBody() {
+    const { draft, rows } = this.form;
+    return Object.keys(withoutPrivate(draft, [...rows.values()])).length < Object.keys(draft).length;
   }
 
   /** What the link to another page says: all that can be read, and the units; "" when there is nothing to say. */

@@ -203,7 +203,7 @@ class QuestionPage {
     for (const type of REACHES) {
       if (this.pages.nav) on(this.pages.nav, type, () => this.keep());
     }
-    offerLinks((whole) => this.guarded(() => this.address.fragment(whole)));
+    offerLinks((whole) => this.guarded(() => this.address.fragment(whole)), () => this.address.carriesBody);
   }
 
   start() {

@@ -10,11 +10,17 @@ import { table } from "./table.js";
 
 /** What is said of how a rig stands: a word, and the shape beside it. */
 export const STANDINGS = {
-  works: { word: "one pull comes off", shape: "within-reach" },
+  works: { word: "one pull succeeds", shape: "within-reach" },
+  hard: { word: "one pull succeeds, few will follow", shape: "at-limit" },
   "at-limit": { word: "at your limit", shape: "at-limit" },
   out: { word: "out of reach", shape: "out-of-reach" },
   "not-known": { word: "strength not known", shape: "none" },
 };
+
+/** How a rig stands; a pull that takes nearly all of somebody's strength is no climb. */
+export function standingOf({ standing, cautions }) {
+  return standing === "works" && cautions.some(({ id }) => id === "hard-pull") ? "hard" : standing;
+}
 
 /** The text of a figure of a rig, with its range if it has one; a dash where it is not known. */
 export function told({ figures }, id, ranged = false) {
@@ -50,12 +56,12 @@ export function marksOf({ least, chosen, hauled }) {
 
 function fill(node, rig, answer, letter) {
   const part = (name) => node.querySelector(`.${name}`);
-  const { word, shape: its } = STANDINGS[rig.standing];
+  const { word, shape: its } = STANDINGS[standingOf(rig)];
   setText(part("letter"), letter);
   setText(part("noun"), rig.noun);
-  setText(part("value"), told(rig, "pullNeeded"));
+  setText(part("value"), (rig.hauled ? "helper: " : "") + told(rig, "pullNeeded"));
   part("standing").replaceChildren(shape(its), ` ${word}`);
-  node.dataset.standing = rig.standing;
+  node.dataset.standing = standingOf(rig);
   node.classList.toggle("least", rig.least);
   const marks = marksOf(rig);
   setText(part("mark"), marks === "" ? "" : `◆ ${marks}`);
@@ -91,7 +97,7 @@ export function sideBySide(rigs, letters) {
   const heads = ["Rig", "Verdict", "One pull", "Pull, range", "Of your arms", "Of your hands", "Advantage (range)", "Without loss", "Gain a stroke", "Strokes", "Pulling time", "Rope through hands", "Extra gear"];
   return table("Every rig, in the same order", heads, rigs.map((rig) => [
     [letters.get(rig.id), rig.noun].filter(Boolean).join(" "),
-    STANDINGS[rig.standing].word,
+    STANDINGS[standingOf(rig)].word,
     told(rig, "pullNeeded"),
     rig.figures.find(({ id }) => id === "pullNeeded")?.range ?? "–",
     rig.hauled ? "–" : told(rig, "armShare"),

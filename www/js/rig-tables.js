@@ -38,5 +38,5 @@ export function heightRows({ levels }) {
 /** The same heights as the strip at the drawing's edge: a table, or nothing where none are known. */
 export function heightTables(drawing) {
   const rows = heightRows(drawing);
-  return rows.length === 0 ? [] : [table("How high each is, above the ground", ["What", "Height"], rows)];
+  return rows.length === 0 ? [] : [table("How high each is above the ground: the strip beside the drawing is to scale, the rig is not", ["What", "Height"], rows)];
 }

@@ -105,6 +105,8 @@ pub struct InState {
 pub enum Caution {
     /// This is arithmetic, not training.
     Arithmetic,
+    /// Nothing holds the climber once the hands, or the helper, let go.
+    NothingHolds,
     /// A part may be loaded past what it bears.
     Short,
     /// The cord of a hitch is thinner than one that lives hang on.
@@ -141,6 +143,10 @@ pub struct Answer {
     /// The crotch, and the lower hitch at the start and at the top, in metres above the ground; none where they were not
     /// said.
     pub heights: Option<[f64; 3]>,
+    /// Whether a helper on the ground hauls.
+    pub hauled: bool,
+    /// Whether something holds the climber once every hand is off, at once or after a drop.
+    pub held: bool,
     /// The states.
     pub states: Vec<InState>,
     /// What a slip comes to, where the heights are known and something holds.

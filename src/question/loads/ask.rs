@@ -9,6 +9,7 @@ use crate::ascent::all_up;
 use crate::chance::{Draws, Effort, Likely, spread_of};
 use crate::gear::{FULL_BODY_LIMIT, SEAT_HARNESS_LIMIT};
 use crate::quantity::Force;
+use crate::reeving::is_held;
 
 /// What every piece carries in every state, what a slip comes to, and what bending says of the limb.
 ///
@@ -33,6 +34,8 @@ pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
         rig_name: inputs.rig.name,
         at_the_foot: inputs.at_the_foot,
         weight: spread_of(all_up(inputs.body_mass, &inputs.kit_mass, &Likely), weights),
+        hauled: inputs.rig.is_hauled(),
+        held: is_held(&inputs.rig.rig),
         heights: inputs.heights,
         states,
         slip,
@@ -82,6 +85,7 @@ fn cautions(inputs: &Inputs, answer: &Answer) -> Vec<Caution> {
     };
     when(true, Caution::Arithmetic);
     when(true, Caution::Unseen);
+    when(!answer.held, Caution::NothingHolds);
     when(short, Caution::Short);
     when(inputs.gear.is_thin(), Caution::ThinCord);
     when(weak, Caution::WeakLine);

@@ -12,9 +12,9 @@ use crate::hitch::SETBACK;
 use crate::quantity::{Angle, Mass, Quantity};
 use crate::question::Question;
 use crate::question::fields::reader;
-use crate::reeving::{Stop, What, is_made_fast_at_the_foot, kinematics, made_fast_at_the_foot};
+use crate::reeving::{KNOT_SLACK, RigName, Stop, What, is_made_fast_at_the_foot, kinematics, made_fast_at_the_foot};
 use crate::rope::{ANCHOR, Anchor, CROTCH_HEIGHT, HITCH_HEIGHT};
-use crate::tree::REDIRECT_ANGLE;
+use crate::tree::{LIMB_ANGLE, LIMB_DIAMETER, LIMB_REACH, REDIRECT_ANGLE};
 use std::sync::Arc;
 
 /// The inputs of the question. Made only by [`Inputs::of`], so that asking cannot fail.
@@ -69,6 +69,16 @@ impl Inputs {
         for row in [&KIT_MASS.row, &SETBACK.row, &SLACK.row, &HITCH_HEIGHT.row].iter().chain(Gear::ASSUMED) {
             if reader.rests_on_default(row) {
                 assumed.push(*row);
+            }
+        }
+        let knots = rig.as_ref().is_some_and(|rig| rig.rig.stops().any(|stop| matches!(stop.what, What::Knot(_))));
+        for (counts, row) in [
+            (knots && rig.as_ref().is_some_and(|rig| rig.name != RigName::Own), &KNOT_SLACK.row),
+            (reader.says(&LIMB_DIAMETER.row), &LIMB_REACH.row),
+            (reader.says(&LIMB_DIAMETER.row), &LIMB_ANGLE.row),
+        ] {
+            if counts && reader.rests_on_default(row) {
+                assumed.push(row);
             }
         }
         if let Some(rig) = &rig {

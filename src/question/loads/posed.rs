@@ -9,8 +9,8 @@ use crate::chance::{Likely, Pick};
 use crate::field::Spread;
 use crate::quantity::{Force, Quantity};
 use crate::reeving::{
-    BodyKind, Drive, Forces, HandDoes, Losses, Motion, Phase, Rig, Span, State, WhyNot, caught, in_state, is_held,
-    kinematics, load_on, statics,
+    BodyKind, Drive, Forces, HandDoes, Losses, Motion, Phase, Rig, Span, State, What, WhyNot, caught, in_state,
+    is_held, kinematics, load_on, pull_through, statics,
 };
 use crate::tree::{BASE_ANCHOR_PLAN, redirect};
 use std::sync::Arc;
@@ -151,6 +151,9 @@ impl Posed {
                 inputs.redirect.map_or(0.0, |between| redirect(tension, between).si())
             }
             (_, Some(rope), None) => greatest(strands.get(rope).into_iter().flatten()),
+            (PieceKind::Connector, Some(rope), Some(stop)) if is_turn(&self.rig, rope, stop) => {
+                pull_through(&self.rig, strands, rope, stop).high
+            }
             (_, Some(rope), Some(stop)) => load_on(&self.rig, strands, rope, stop).high,
             _ => 0.0,
         };
@@ -172,6 +175,11 @@ const fn state(doing: Doing) -> State {
         Doing::Hauled => State::Hauled,
         Doing::Resting | Doing::HandOff | Doing::Slipping | Doing::Caught => State::Resting,
     }
+}
+
+fn is_turn(rig: &Rig, rope: usize, stop: usize) -> bool {
+    let stop = rig.ropes().get(rope).and_then(|rope| rope.stops.get(stop));
+    stop.is_some_and(|stop| matches!(stop.what, What::Turn(_)))
 }
 
 fn greatest<'a>(spans: impl Iterator<Item = &'a Span>) -> f64 {
