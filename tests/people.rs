@@ -3,6 +3,8 @@
 #![cfg(not(target_arch = "wasm32"))]
 #![allow(clippy::expect_used, clippy::indexing_slicing, clippy::panic, reason = "what is missing fails the test")]
 
+#[path = "people/fatigue.rs"]
+mod fatigue;
 #[path = "people/laws.rs"]
 mod laws;
 #[path = "people/lines.rs"]

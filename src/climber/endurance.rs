@@ -19,11 +19,23 @@ impl Tiring {
     /// abstracts.
     pub const SHOULDER: Self = Self { fatigue: 0.0182, recovery: 0.001_68, rest: 15.0 };
 
+    /// The muscles of the elbow.
+    ///
+    /// # Source
+    /// Rakshit and others 2021, J Biomech 110695, pooled (quoted).
+    pub const ELBOW: Self = Self { fatigue: 0.010_86, recovery: 0.002_25, rest: 4.93 };
+
     /// The muscles of hand and grip.
     ///
     /// # Source
     /// Rakshit and others 2021, J Biomech 110695 (quoted).
     pub const HAND: Self = Self { fatigue: 0.012_27, recovery: 0.001_34, rest: 9.1 };
+
+    /// The same muscles where they tire so many times faster.
+    #[must_use]
+    pub fn faster(self, times: f64) -> Self {
+        Self { fatigue: self.fatigue * times, ..self }
+    }
 
     /// The share of one's strength that can be asked for ever, at work for `duty` of the time.
     ///

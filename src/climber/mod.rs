@@ -1,5 +1,6 @@
 //! The climber: what they weigh, what their arms pull, what their hands hold, how far they reach; and who helps.
 
+mod all_day;
 mod arms;
 mod body;
 mod endurance;
@@ -8,12 +9,15 @@ mod grip;
 mod helper;
 mod hold;
 mod norm;
+mod pace;
 mod pull;
 mod stroke;
 mod survey;
+mod tired;
 mod training;
 mod trunk;
 
+pub use all_day::all_day_share;
 pub use arms::Arms;
 pub use body::{BODY_MASS, KIT_MASS, STATURE};
 pub use endurance::Tiring;
@@ -22,6 +26,7 @@ pub use grip::{GRIP_LEFT, GRIP_RIGHT, Grip, OTHER_HAND};
 pub use helper::HELPER_PULL;
 pub use hold::{HOLD, Hold, held_by};
 pub use norm::{AGE, Norm, SEX, Sex};
+pub use pace::{MOVING, shortest_rest};
 pub use pull::{
     ANOTHER_DAY, CLIMB_ARMS, MEASURED_PULL, Measured, ONE_ARM, PULL_ARMS, PULL_HELD, PULL_TAKEN, PullTaken, for_arms,
 };
@@ -32,5 +37,6 @@ pub use stroke::{
 pub use survey::{
     AGE_BANDS, AgeBand, DEVIATIONS, FEMALE_LINE, HEAVIEST, LEAST_GRIP, Line, MALE_LINE, OLDEST, TWENTIETH,
 };
+pub use tired::Tired;
 pub use training::{PREDICTION_ERROR, PULL_OVER_GRIP, TRAINED_PULL_OVER_GRIP, TRAINING, Training, predicted_pull};
 pub use trunk::{TRUNK, Trunk};
