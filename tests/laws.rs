@@ -56,6 +56,8 @@ fn spreads(answer: &Answer) -> Vec<(&'static str, Spread)> {
         ("strokes", answer.strokes),
         ("rope handled", answer.rope_handled),
         ("time", answer.time),
+        ("rest", answer.rest),
+        ("time with rests", answer.lasting_time),
     ];
     all.extend(maybe.into_iter().filter_map(|(name, spread)| Some((name, spread?))));
     all.extend(answer.turns.iter().map(|turn| ("turn", turn.kept)));

@@ -201,6 +201,10 @@ pub struct Answer {
     pub climb_time: Option<Spread>,
     /// The time of all strokes without a rest.
     pub time: Option<Spread>,
+    /// The rest after each pull with which arms and hands last to the top, in seconds.
+    pub rest: Option<Spread>,
+    /// The time that the strokes take with those rests.
+    pub lasting_time: Option<Spread>,
     /// The peak load on the anchor while climbing.
     pub anchor: Spread,
     /// The tension of every strand of every rope while pulling.

@@ -37,6 +37,8 @@ pub(crate) fn answer(plan: &Plan, effort: Effort) -> Answer {
     climbs.maybe(&mut answer.speed, |climb| climb.speed);
     climbs.maybe(&mut answer.climb_time, |climb| climb.climb_time);
     climbs.maybe(&mut answer.time, |climb| climb.time);
+    climbs.maybe(&mut answer.rest, |climb| climb.rest);
+    climbs.maybe(&mut answer.lasting_time, |climb| climb.lasting_time);
     climbs.tensions(&mut answer.tensions, &plan.rig.rig);
     answer.verdict = climbs.verdict(answer.grip_is_entered, answer.missing.is_empty(), !answer.hauled);
     answer.cautions = cautions(plan, &answer);
@@ -93,6 +95,8 @@ fn said(plan: &Plan, effort: Effort) -> Answer {
         speed: None,
         climb_time: None,
         time: None,
+        rest: None,
+        lasting_time: None,
         anchor: unknown,
         tensions: Vec::new(),
         parts: parts(&reeved.rig),

@@ -1,5 +1,6 @@
 //! One climb, with one value for everything that varies: the likely one, or a sample's.
 
+use super::lasting::rest;
 use super::strength::{arms, hands};
 use super::stroke::Stroke;
 use super::things::{HELPING, HITCHES, KIT, NORM, PULLING, RESETTING, ROUGHNESS, TURNS, UNKNOWN, drawn};
@@ -48,6 +49,10 @@ pub(crate) struct Climb {
     /// How long the climb takes at it.
     pub(crate) climb_time: f64,
     pub(crate) time: f64,
+    /// The rest after each pull with which strength lasts to the top; endless where none is long enough.
+    pub(crate) rest: f64,
+    /// How long the climb takes with those rests.
+    pub(crate) lasting_time: f64,
     /// The tension of every strand, ropes in order.
     pub(crate) tensions: Vec<f64>,
     pub(crate) anchor: f64,
@@ -79,7 +84,8 @@ impl Climb {
         let need = (weight - helped).max(0.0) / advantage;
         let stroke = Stroke::of(plan, pick);
         let resets = plan.rig.upper_turns().is_some();
-        let time = drawn(pick, PULLING, &PULL_TIME) + if resets { drawn(pick, RESETTING, &RESET_TIME) } else { 0.0 };
+        let pulling = drawn(pick, PULLING, &PULL_TIME);
+        let resetting = if resets { drawn(pick, RESETTING, &RESET_TIME) } else { 0.0 };
         let strokes = if stroke.gain > 0.0 {
             plan.height.si() / stroke.gain
         } else if stroke.gain <= 0.0 {
@@ -118,6 +124,7 @@ impl Climb {
         let beside = |other: Evidence| by(Some(other).filter(|_| best != Some(other)));
         let arms = if hauled { drawn(pick, HELPING, &plan.helper) } else { by(best) };
         let hands = if hauled { None } else { hands(plan, pick) }.unwrap_or(UNKNOWN);
+        let rest = rest(pick, [need / arms, need / hands], pulling, resetting, strokes);
         Self {
             weight,
             advantage,
@@ -139,7 +146,9 @@ impl Climb {
             power: stroke_work * rate,
             speed: if stroke.gain < 0.0 { 0.0 } else { stroke.gain } * rate,
             climb_time: strokes / rate,
-            time: all(time),
+            time: all(pulling + resetting),
+            rest,
+            lasting_time: all(pulling + rest),
             tensions,
             anchor: on_anchor * jerk(pick),
         }

@@ -9,6 +9,7 @@ mod climbs;
 mod evidence;
 mod hardware;
 mod height;
+mod lasting;
 mod own_rig;
 mod own_test;
 mod part;

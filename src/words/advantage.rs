@@ -83,6 +83,7 @@ const SHOWN: &[&str] = &[
     "gain",
     "strokes",
     "workingTime",
+    "lastingTime",
     "ropeHandled",
 ];
 

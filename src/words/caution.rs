@@ -57,7 +57,7 @@ const fn known(caution: Caution) -> &'static Known {
             id: "one-pull-only",
             grave: true,
             sources: &[JOHNSON],
-            template: "This reckons one pull, not many. Strength that is there once may not be there again; whether yours lasts to the top is not reckoned here.",
+            template: "The verdict is about one pull, not many. Strength that is there once may not be there again: the rests that are reckoned are those of muscles that were tested, and yours may need more.",
         },
         Caution::PullOverWeight => &Known {
             id: "pull-over-weight",

@@ -1,5 +1,6 @@
 //! The verdict, what decides it, and what would move it.
 
+use super::phrase::listed;
 use super::template::{said, say};
 use super::{ErrorLine, VerdictLine};
 use crate::climber::{
@@ -56,6 +57,13 @@ pub(super) fn first(answer: &Answer, view: View) -> String {
             say(&mut text, template, &numbers, &[], view);
             if let Some(strokes) = &answer.strokes {
                 say(&mut text, "; the climb is about {I} such pulls", &[strokes], &[], view);
+            }
+            match &answer.lasting_time {
+                Some(time) if time.likely.is_finite() => {
+                    say(&mut text, ", and about {S} with the rests that strength needs to last", &[time], &[], view);
+                }
+                Some(_) => text.push_str(", for which strength does not last, however long you rest between them"),
+                None => {}
             }
             text + "."
         }
@@ -150,16 +158,21 @@ fn how_often_stuck(verdict: Verdict, view: View) -> String {
 
 /// The beginning of what is said of a plan that lacks something.
 fn not_entered(answer: &Answer) -> String {
-    let mut text = "It is not yet a plan: ".to_owned();
+    let mut nouns = Vec::new();
     for missing in &answer.missing {
-        text.push_str(match missing {
-            Missing::Strength | Missing::Pull | Missing::Hold | Missing::OtherHalf(_) => "no strength, ",
-            Missing::Stroke => "no length of pull, ",
-            Missing::WayDown => "no way down, ",
-            Missing::SecondPerson => "no second person, ",
-        });
+        nouns.push(
+            match missing {
+                Missing::Strength | Missing::Pull | Missing::Hold | Missing::OtherHalf(_) => "no strength",
+                Missing::Stroke => "no length of pull",
+                Missing::WayDown => "no way down",
+                Missing::SecondPerson => "no second person",
+            }
+            .to_owned(),
+        );
     }
-    text + "and whether strength lasts is not reckoned here."
+    let mut text = "It is not yet a plan: ".to_owned();
+    text.push_str(&listed(&nouns));
+    text + "."
 }
 
 /// The smallest change that would move the verdict, or what comes next.

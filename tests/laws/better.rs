@@ -42,6 +42,14 @@ fn no_worse(worse: &Answer, better: &Answer) -> Result<(), TestCaseError> {
     Ok(())
 }
 
+/// Whether one need not rest longer than the other, to the last step of halving.
+fn rests_no_longer(one: &Answer, other: &Answer) -> bool {
+    let no_longer = |one: f64, other: f64| one <= other + 1e-3;
+    one.rest.zip(other.rest).is_none_or(|(one, other)| {
+        no_longer(one.low, other.low) && no_longer(one.likely, other.likely) && no_longer(one.high, other.high)
+    })
+}
+
 /// From most loss to least, each end of the range above that of the one before.
 const TURNS: [&str; 3] = ["carabiner", "bush-pulley", "bearing-pulley"];
 
@@ -107,6 +115,7 @@ proptest! {
     #[test]
     fn the_stronger_never_have_less_chance(plan in plans(), one in 10.0..=2000.0_f64, other in 10.0..=2000.0_f64) {
         let (weak, strong) = numbers(&plan, "measuredPull", one, other);
+        prop_assert!(rests_no_longer(&strong, &weak), "{:?} then {:?}", weak.rest, strong.rest);
         no_worse(&weak, &strong)?;
     }
 
@@ -154,6 +163,7 @@ proptest! {
     #[test]
     fn a_higher_climb_never_takes_fewer_strokes(plan in plans(), one in 0.2..=120.0_f64, other in 0.2..=120.0_f64) {
         let (low, high) = numbers(&plan, "climbHeight", one, other);
+        prop_assert!(rests_no_longer(&low, &high), "{:?} then {:?}", low.rest, high.rest);
         for (lower, higher) in [(low.strokes, high.strokes), (low.time, high.time), (low.rope_handled, high.rope_handled)] {
             prop_assert_eq!(lower.is_some(), higher.is_some());
             prop_assert!(lower.zip(higher).is_none_or(|(lower, higher)| at_most(lower, higher)));

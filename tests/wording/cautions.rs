@@ -21,7 +21,7 @@ const TOLD_ALIKE: &str = "";
 #[rustfmt::skip]
 const ROWS: &[Row] = &[
     (TAIL, "", "arithmetic", true, "This is arithmetic, not training. A qualified climber checks the rig and the tree; makers' instructions and labels, local codes and licensed practice win over any number here.", TOLD_ALIKE),
-    (TAIL, "", "one-pull-only", true, "This reckons one pull, not many. Strength that is there once may not be there again; whether yours lasts to the top is not reckoned here.", TOLD_ALIKE),
+    (TAIL, "", "one-pull-only", true, "The verdict is about one pull, not many. Strength that is there once may not be there again: the rests that are reckoned are those of muscles that were tested, and yours may need more.", TOLD_ALIKE),
     (TAIL, "trunk=cervical", "spinal-injury", true, "After a spinal injury ask a doctor who knows yours before you hang in a harness. At the neck or high in the chest, tight straps can send blood pressure up at once: sit up, loosen, get help. Straps hurt skin that does not feel them: look at it after every try. Somebody beside you must know the signs.", TOLD_ALIKE),
     (TAIL, "trunk=unsteady", "spinal-injury", true, "After a spinal injury ask a doctor who knows yours before you hang in a harness. At the neck or high in the chest, tight straps can send blood pressure up at once: sit up, loosen, get help. Straps hurt skin that does not feel them: look at it after every try. Somebody beside you must know the signs.", TOLD_ALIKE),
     (TAIL, "measuredPull=520N", "hard-pull", true, "One pull takes more than 80 % of what your arms give. At 80 % most people manage about ten pulls; nearer to 100 % fewer, and past it not one.", TOLD_ALIKE),

@@ -94,7 +94,7 @@ export function showRigs(list, answer, letters) {
 
 /** One table of all rigs. */
 export function sideBySide(rigs, letters) {
-  const heads = ["Rig", "Verdict", "One pull", "Pull, range", "Of your arms", "Of your hands", "Advantage (range)", "Without loss", "Gain a stroke", "Strokes", "Pulling time", "Rope through hands", "Extra gear"];
+  const heads = ["Rig", "Verdict", "One pull", "Pull, range", "Of your arms", "Of your hands", "Advantage (range)", "Without loss", "Gain a stroke", "Strokes", "Pulling time", "Time with rests", "Rope through hands", "Extra gear"];
   return table("Every rig, in the same order", heads, rigs.map((rig) => [
     [letters.get(rig.id), rig.noun].filter(Boolean).join(" "),
     STANDINGS[standingOf(rig)].word,
@@ -107,6 +107,7 @@ export function sideBySide(rigs, letters) {
     told(rig, "gain"),
     told(rig, "strokes"),
     told(rig, "workingTime"),
+    told(rig, "lastingTime"),
     told(rig, "ropeHandled"),
     rig.gear.join(", ") || "none",
   ]));

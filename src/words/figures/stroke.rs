@@ -1,10 +1,10 @@
 //! What a stroke brings, and how many of them it is.
 
 use super::Rows;
-use crate::climber::{Hold, PULL_TIME, Posture, RESET_TIME, TO_CHEST, share_used};
+use crate::climber::{Hold, MOVING, PULL_TIME, Posture, RESET_TIME, TO_CHEST, share_used};
 use crate::field::Spread;
 use crate::reeving::BodyKind;
-use crate::source::{ANSUR, COMMON_PRACTICE, GEOMETRY, JUDGED};
+use crate::source::{ANSUR, COMMON_PRACTICE, GEOMETRY, JOHNSON, JUDGED, RAKSHIT};
 
 impl Rows<'_> {
     pub(super) fn stroke(&mut self) {
@@ -46,14 +46,34 @@ impl Rows<'_> {
             if answer.rig.body(BodyKind::Carriage).is_some() {
                 self.more(" and {r0} s to move the upper hitch", &[&RESET_TIME], &[]);
             }
-            self.more("). Rests come on top and are not reckoned yet.", &[], &[]);
+            self.more("). Rests come on top.", &[], &[]);
         }
+        self.lasting();
         self.at_cadence(&answer.stroke_work, "strokeWork", "work of one stroke", "{J}", "pull × rope pulled");
         let (noun, working) = ("power at your strokes a minute", "work of one stroke × strokes a minute");
         self.at_cadence(&answer.power, "power", noun, "{W}", working);
         self.at_cadence(&answer.speed, "climbSpeed", "speed at them", "{V}", "gain × strokes a minute");
         let (noun, working) = ("time to the height at them", "strokes ÷ strokes a minute");
         self.at_cadence(&answer.climb_time, "climbTime", noun, "{S}", working);
+    }
+
+    /// How long the rests must be for strength to last.
+    fn lasting(&mut self) {
+        let (Some(rest), Some(time)) = (&self.answer.rest, &self.answer.lasting_time) else { return };
+        let sources = &[RAKSHIT, JOHNSON, JUDGED];
+        self.add("restEach", "rest after each pull, for strength to last", rest, "{S}", sources);
+        self.line(
+            "As long as arms and hands need to have what a pull takes at the end of the last one; moving the hitch counts as rest. Muscles that move tire {r1} times as fast as those that hold still.",
+            &[&MOVING],
+            &[],
+        );
+        self.line(
+            "Reckoned of muscles, not of you: pain, breath, heat, and hanging in a harness come on top.",
+            &[],
+            &[],
+        );
+        self.add("lastingTime", "time to the height with those rests", time, "{S}", sources);
+        self.line("strokes × (a pull + that rest)", &[], &[]);
     }
 
     /// A figure that follows from the strokes, where it is known.
