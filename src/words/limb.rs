@@ -4,7 +4,7 @@ use super::figure::figure;
 use super::template::said;
 use super::{Figure, LimbLine};
 use crate::field::Spread;
-use crate::quantity::View;
+use crate::quantity::{FOOT, INCH, POUND_FORCE, System, View};
 use crate::question::loads::{Answer, LimbFact};
 use crate::source::{GEOMETRY, JUDGED, RESCUE_MANUAL, Source};
 use crate::tree::{Bending, LEAST_BOLE, SHARE_THAT_RULES_OUT};
@@ -67,6 +67,7 @@ fn checks(answer: &Answer, view: View) -> Vec<String> {
 
 fn limb_figures(limb: &LimbFact, view: View) -> Vec<Figure> {
     let point = Spread::point;
+    let si = view.system == System::Si;
     let mut figures = Vec::new();
     let mut add = |id, noun, number: f64, slot: &str, sources: &[Source], working: String| {
         let mut figure = figure(id, noun, &point(number), slot, view, sources);
@@ -78,11 +79,23 @@ fn limb_figures(limb: &LimbFact, view: View) -> Vec<Figure> {
     if let Some(moment) = limb.moment {
         let working = "pull × distance from the stem × the sine of its angle from upright, with the rope as far out as it may lie";
         let sources = &[GEOMETRY, RESCUE_MANUAL];
-        add("limbMoment", "bending at the union, kN m", moment / 1e3, "{2}", sources, working.to_owned());
+        let (noun, unit, slot) = if si {
+            ("bending at the union, kN m", 1e3, "{2}")
+        } else {
+            ("bending at the union, lbf ft", POUND_FORCE.si(1.0) * FOOT.si(1.0), "{0}")
+        };
+        add("limbMoment", noun, moment / unit, slot, sources, working.to_owned());
     }
     if let (Some(stress), Some((strength, source))) = (limb.stress, limb.strength) {
         let working = "32 × bending ÷ (π × thickness³), a round section".to_owned();
-        add("limbStress", "stress there, MPa", stress / 1e6, "{1}", &[GEOMETRY], working);
+        let [under, bears] = if si {
+            ["stress there, MPa", "low strength of green clear wood, MPa"]
+        } else {
+            ["stress there, psi", "low strength of green clear wood, psi"]
+        };
+        let inch = INCH.si(1.0);
+        let (unit, slot) = if si { (1e6, "{1}") } else { (POUND_FORCE.si(1.0) / (inch * inch), "{0}") };
+        add("limbStress", under, stress / unit, slot, &[GEOMETRY], working);
         let working = said(
             "The mean less two standard deviations, without knots, taper or a union. From {%} of it on, bending rules a limb out.",
             &[&point(SHARE_THAT_RULES_OUT)],
@@ -90,7 +103,7 @@ fn limb_figures(limb: &LimbFact, view: View) -> Vec<Figure> {
             view,
         );
         let sources = &[source, JUDGED];
-        add("limbStrength", "low strength of green clear wood, MPa", strength / 1e6, "{0}", sources, working);
+        add("limbStrength", bears, strength / unit, "{0}", sources, working);
     }
     figures
 }

@@ -113,7 +113,7 @@ test("several ropes stand side by side", () => {
   const drawing = { ...tail(1), ropes: [rope(stop("tied", 0), stop("hitch", 2), stop("free", null)), rope(stop("tied", 2), stop("turn", 1), stop("hand", 2), stop("free", null))] };
   const [main, cord] = rigLayout(drawing).ropes;
   assert.ok(Math.max(...main.stops.map((one) => one.column)) < Math.min(...cord.stops.map((one) => one.column)));
-  assert.equal(new Set([...main.stops, ...cord.stops].map((one) => one.key)).size, 7);
+  assert.equal([...main.stops, ...cord.stops].map((one) => one.key).join(""), "ABCDE", "no letter is lost on a loose tail");
 });
 
 test("only a crowded drawing is keyed by letters", () => {

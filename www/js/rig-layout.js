@@ -22,6 +22,16 @@ export function keyOf(index) {
   return String.fromCharCode(65 + (index % 26)) + (index >= 26 ? Math.floor(index / 26) : "");
 }
 
+/** The letters of the stops of each rope; a loose tail has none, as nothing is said of it. */
+export function keysOf(ropes) {
+  let index = 0;
+  return ropes.map(({ stops }) => stops.map(({ kind }) => {
+    if (kind === "free") return "";
+    index += 1;
+    return keyOf(index - 1);
+  }));
+}
+
 /** The x of each column, with room kept beside those where somebody sits. */
 function columnPlaces(count, start, pitch, gaps) {
   return Array.from({ length: count + 1 }, (_, c) =>
@@ -30,12 +40,11 @@ function columnPlaces(count, start, pitch, gaps) {
 
 /** Sets across where every stop is; down there is only what the bands gave it. */
 function placeAcross(ropes, xs) {
-  let key = 0;
-  for (const { stops } of ropes) {
-    for (const stop of stops) {
+  const keys = keysOf(ropes);
+  for (const [rope, { stops }] of ropes.entries()) {
+    for (const [at, stop] of stops.entries()) {
       const [enter, leave] = [xs[stop.column], xs[stop.column + (stop.bends ? 1 : 0)]];
-      stop.key = keyOf(key);
-      key += 1;
+      stop.key = keys[rope][at];
       stop.radius = (leave - enter) / 2;
       stop.x = stop.wheel ? enter + stop.radius : enter;
       stop.enter = { x: enter, y: 0 };

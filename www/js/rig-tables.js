@@ -1,5 +1,5 @@
 import { element } from "./element.js";
-import { keyOf } from "./rig-layout.js";
+import { keysOf } from "./rig-layout.js";
 import { table } from "./table.js";
 
 /** A stop's noun, with the letter it has in a crowded drawing. */
@@ -9,17 +9,13 @@ function named(stop, key, dense) {
 
 /** What each strand of each rope carries; a loose tail carries nothing and has no row. */
 export function strandTable(drawing, dense) {
-  let key = 0;
+  const keys = keysOf(drawing.ropes);
   const several = drawing.ropes.length > 1;
-  const rows = drawing.ropes.flatMap((rope) => {
-    const first = key;
-    key += rope.stops.length;
-    return rope.strands.map((strand, i) => rope.stops[i + 1]?.kind === "free" ? null : [
-      `${named(rope.stops[i], keyOf(first + i), dense)} – ${named(rope.stops[i + 1], keyOf(first + i + 1), dense)}`,
-      ...(several ? [rope.noun] : []),
-      strand.tension.text,
-    ]).filter(Boolean);
-  });
+  const rows = drawing.ropes.flatMap((rope, at) => rope.strands.map((strand, i) => rope.stops[i + 1]?.kind === "free" ? null : [
+    `${named(rope.stops[i], keys[at][i], dense)} – ${named(rope.stops[i + 1], keys[at][i + 1], dense)}`,
+    ...(several ? [rope.noun] : []),
+    strand.tension.text,
+  ]).filter(Boolean));
   return table("Each strand of rope", ["From – to", ...(several ? ["Rope"] : []), "Pull in it"], rows);
 }
 
