@@ -4,6 +4,7 @@ import * as boughline from "boughline";
 
 const person = { bodyMass: "80 kg", climbHeight: "11 m", stature: "1.75 m", measuredPull: "520 N" };
 const climb = { ...person, rig: "tail-3" };
+const loads = { ...climb, anchor: "canopy", crotchHeight: "14 m", backup: "tail-knot" };
 const cases = [
   ["one climb, full effort (4000 samples)", () => boughline.canIClimb(climb)],
   ["one climb while typing (200 samples)", () => boughline.canIClimb(climb, null, 200)],
@@ -12,6 +13,8 @@ const cases = [
   ["map of 48 by 32", () => boughline.feasibilityMap(person, null, 48, 32)],
   ["map of 120 by 80", () => boughline.feasibilityMap(person, null, 120, 80)],
   ["map of 200 by 200", () => boughline.feasibilityMap(person, null, 200, 200)],
+  ["what each part carries, full effort", () => boughline.loads(loads)],
+  ["what each part carries while typing", () => boughline.loads(loads, null, 200)],
   ["how much rope", () => boughline.ropeLength({ crotchHeight: "12 m", anchor: "base" })],
 ];
 
