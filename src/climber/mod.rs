@@ -26,7 +26,7 @@ pub use grip::{GRIP_LEFT, GRIP_RIGHT, Grip, OTHER_HAND};
 pub use helper::HELPER_PULL;
 pub use hold::{HOLD, Hold, held_by};
 pub use norm::{AGE, Norm, SEX, Sex};
-pub use pace::{MOVING, shortest_rest};
+pub use pace::{MOVING, shortest_rest, strength_for};
 pub use pull::{
     ANOTHER_DAY, CLIMB_ARMS, MEASURED_PULL, Measured, ONE_ARM, PULL_ARMS, PULL_HELD, PULL_TAKEN, PullTaken, for_arms,
 };

@@ -10,10 +10,27 @@ use crate::field::Spread;
 /// at a third of the time (J Physiol 592:4775); likely between them (judged).
 pub const MOVING: Spread = Spread::new(1.6, 2.4, 3.8);
 
-/// The shortest rest after each pull with which so many pulls come off, in seconds.
+/// How many times the strength that one pull takes so many pulls take, with a rest between each two.
 ///
 /// ```text
-///   left at the end of the last pull >= the share that a pull takes
+///   1 + (F / R) (1 - e^(-R t)) (1 - k^n) / (1 - k)      k = e^(-R (t + r rest)), t a pull, n pulls
+/// ```
+///
+/// # Guarantees
+/// At least one. What is tired is in proportion to the share that a pull takes, so a share lasts where it times this is at
+/// most one.
+///
+/// # Source
+/// The model of three compartments, see [`Tired`].
+#[must_use]
+pub fn strength_for(tiring: Tiring, pull: f64, rest: f64, pulls: f64) -> f64 {
+    2.0 - Tired::after_pulls(tiring, 1.0, pull, rest, pulls).left()
+}
+
+/// The shortest rest after each pull with which so many pulls succeed, in seconds.
+///
+/// ```text
+///   share x strength for so many pulls <= 1
 /// ```
 ///
 /// # Guarantees
@@ -34,18 +51,18 @@ pub const MOVING: Spread = Spread::new(1.6, 2.4, 3.8);
 /// ```
 #[must_use]
 pub fn shortest_rest(tiring: Tiring, share: f64, pull: f64, pulls: f64) -> Option<f64> {
-    let comes_off = |rest: f64| Tired::after_pulls(tiring, share, pull, rest, pulls).left() >= share;
-    if comes_off(0.0) {
+    let lasts = |rest: f64| share * strength_for(tiring, pull, rest, pulls) <= 1.0;
+    if lasts(0.0) {
         return Some(0.0);
     }
     let (mut short, mut long) = (0.0, LONGEST);
-    if !comes_off(long) {
+    if !lasts(long) {
         return None;
     }
     // To a thousandth of a second.
     for _ in 0..24 {
         let middle = 0.5 * (short + long);
-        if comes_off(middle) {
+        if lasts(middle) {
             long = middle;
         } else {
             short = middle;
@@ -86,6 +103,18 @@ mod tests {
     fn a_third_of_the_time_lasts_at_0_37() {
         for (tiring, faster) in [(Tiring::ELBOW, MOVING.high), (Tiring::HAND, 3.5)] {
             assert!((tiring.faster(faster).lasting(1.0 / 3.0) - 0.37).abs() < 0.005, "{tiring:?}");
+        }
+    }
+
+    /// What is left after the last pull is just what it takes, at that many times the strength.
+    #[test]
+    fn strength_for_many_pulls_is_what_is_left_of_it() {
+        for tiring in [Tiring::ELBOW, Tiring::HAND, Tiring::SHOULDER.faster(MOVING.high)] {
+            for (pull, rest, pulls) in [(1.5, 8.0, 60.0), (1.2, 0.0, 1.0), (2.0, 30.0, 400.0)] {
+                let share = 1.0 / strength_for(tiring, pull, rest, pulls);
+                let left = Tired::after_pulls(tiring, share, pull, rest, pulls).left();
+                assert!((left - share).abs() < 1e-12 && share < 1.0, "{tiring:?}: {left} and {share}");
+            }
         }
     }
 

@@ -11,7 +11,7 @@ use crate::float;
 ///
 /// # Guarantees
 /// The very solution of the three compartments between changes of load, not a step towards it: what works is what the
-/// load takes, and nothing at rest. A pull comes off while [`left`](Self::left) is at least the share it takes.
+/// load takes, and nothing at rest. A pull succeeds while [`left`](Self::left) is at least the share it takes.
 ///
 /// # Source
 /// Xia and Frey-Law 2008; recovery at rest after Looft 2018.
