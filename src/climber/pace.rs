@@ -55,12 +55,13 @@ pub fn shortest_rest(tiring: Tiring, share: f64, pull: f64, pulls: f64) -> Optio
     if lasts(0.0) {
         return Some(0.0);
     }
+    // To a tenth of a second: nobody rests by finer clocks.
     let (mut short, mut long) = (0.0, LONGEST);
     if !lasts(long) {
         return None;
     }
-    // To a thousandth of a second.
-    for _ in 0..24 {
+    // To a tenth of a second: nobody rests by finer clocks.
+    for _ in 0..13 {
         let middle = 0.5 * (short + long);
         if lasts(middle) {
             long = middle;
