@@ -55,7 +55,6 @@ pub fn shortest_rest(tiring: Tiring, share: f64, pull: f64, pulls: f64) -> Optio
     if lasts(0.0) {
         return Some(0.0);
     }
-    // To a tenth of a second: nobody rests by finer clocks.
     let (mut short, mut long) = (0.0, LONGEST);
     if !lasts(long) {
         return None;
