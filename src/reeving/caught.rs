@@ -1,7 +1,7 @@
 //! What has caught the climber once the hitch that held them is gone.
 
 use super::held::drop_without_hands;
-use super::{BodyKind, Part, Phase, Rig, Stop, What, drop_after, is_held};
+use super::{Part, Phase, Rig, Stop, What, drop_after, is_held};
 use crate::quantity::Length;
 
 /// A rig whose backup has caught the climber.
@@ -56,7 +56,7 @@ pub fn caught(rig: &Rig) -> Option<Caught> {
 fn main_hitch(rig: &Rig) -> Option<(usize, usize)> {
     for (at, rope) in rig.ropes.iter().enumerate() {
         for (place, stop) in rope.stops.iter().enumerate() {
-            if matches!(stop.what, What::Hitch(_)) && !stop.backup && rig.kind_at(stop) == Some(BodyKind::Climber) {
+            if rig.is_main_hitch(stop) {
                 return Some((at, place));
             }
         }

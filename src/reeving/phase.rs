@@ -1,6 +1,6 @@
 //! A phase: which hitches grip, what the driving hand does, and the runs of rope that follow from it.
 
-use super::{BodyKind, Rig, Rope, Stop, What};
+use super::{BodyKind, Rig, Rope, What};
 
 /// What the driving hand does.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -46,10 +46,7 @@ impl Phase {
     /// Every hitch grips and no hand is on the rope; a backup carries nothing while another hitch holds the climber.
     #[must_use]
     pub fn hold(rig: &Rig) -> Self {
-        let holds = |stop: &Stop| {
-            matches!(stop.what, What::Hitch(_)) && !stop.backup && rig.kind_at(stop) == Some(BodyKind::Climber)
-        };
-        let backups = !rig.stops().any(holds);
+        let backups = !rig.stops().any(|stop| rig.is_main_hitch(stop));
         Self { grips: Self::gripping(rig, backups, |_| true), hand: HandDoes::Off, knots: false }
     }
 

@@ -206,6 +206,19 @@ impl Rig {
         near
     }
 
+    /// Whether a stop is a hitch that holds the climber, and not a backup of one.
+    pub(super) fn is_main_hitch(&self, stop: &Stop) -> bool {
+        matches!(stop.what, What::Hitch(_)) && !stop.backup && self.kind_at(stop) == Some(BodyKind::Climber)
+    }
+
+    /// Whether a stop is a tie on the ground and the one beyond it a turn in the tree.
+    pub(super) fn is_foot_tie(&self, tie: &Stop, beyond: &Stop) -> bool {
+        tie.what == What::Tied
+            && self.kind_at(tie) == Some(BodyKind::Ground)
+            && matches!(beyond.what, What::Turn(_))
+            && self.kind_at(beyond) == Some(BodyKind::Tree)
+    }
+
     /// Whether somebody on the ground drives it.
     #[must_use]
     pub fn is_hauled(&self) -> bool {

@@ -92,17 +92,12 @@ fn from_the_foot(rig: &Rig) -> Option<Rig> {
         for _ in 0..2 {
             if let [tie, turn, rest @ ..] = stops.as_slice()
                 && hangs_plainly(rest)
-                && tie.what == What::Tied
-                && rig.kind_at(tie) == Some(BodyKind::Ground)
-                && matches!(turn.what, What::Turn(_))
-                && rig.kind_at(turn) == Some(BodyKind::Tree)
+                && rig.is_foot_tie(tie, turn)
             {
                 let body = |kind| Some(Body::new(kind, rig.bodies.get(rig.body(kind)?)?.noun.clone()));
                 let bodies = vec![body(BodyKind::Tree)?, body(BodyKind::Climber)?, body(BodyKind::Ground)?];
                 let holds = |stop: &&Stop| {
-                    rig.kind_at(stop) == Some(BodyKind::Climber)
-                        && !stop.backup
-                        && matches!(stop.what, What::Tied | What::Hitch(_))
+                    rig.is_main_hitch(stop) || stop.what == What::Tied && rig.kind_at(stop) == Some(BodyKind::Climber)
                 };
                 let mut stops = match rig.stops().find(holds) {
                     Some(hitch) if hitch.what != What::Tied => {
@@ -122,16 +117,9 @@ fn from_the_foot(rig: &Rig) -> Option<Rig> {
 /// Whether a rope of a rig is tied on the ground and goes over the tree next.
 #[must_use]
 pub fn is_made_fast_at_the_foot(rig: &Rig) -> bool {
-    let foot = |tie: Option<&Stop>, turn: Option<&Stop>| {
-        let (Some(tie), Some(turn)) = (tie, turn) else { return false };
-        tie.what == What::Tied
-            && rig.kind_at(tie) == Some(BodyKind::Ground)
-            && matches!(turn.what, What::Turn(_))
-            && rig.kind_at(turn) == Some(BodyKind::Tree)
-    };
-    rig.ropes.iter().any(|Rope { stops, .. }| {
-        foot(stops.first(), stops.get(1)) || foot(stops.last(), stops.len().checked_sub(2).and_then(|at| stops.get(at)))
-    })
+    let starts = |stops: &[Stop]| matches!(stops, [tie, turn, ..] if rig.is_foot_tie(tie, turn));
+    let ends = |stops: &[Stop]| matches!(stops, [.., turn, tie] if rig.is_foot_tie(tie, turn));
+    rig.ropes.iter().any(|rope| starts(&rope.stops) || ends(&rope.stops))
 }
 
 /// The rig with its rope over the crotch and tied at the foot of the tree, where it was tied in the crotch; none where
