@@ -1,6 +1,7 @@
 import { element, svg } from "./element.js";
 import { diamond } from "./rig-boxes.js";
 import { rigLayout } from "./rig-layout.js";
+import { path } from "./svg-parts.js";
 import { LINE } from "./text-box.js";
 
 // The rig drawn by hand in one line weight, as rig-layout.js places it. What matters is never told by colour
@@ -9,7 +10,6 @@ import { LINE } from "./text-box.js";
 const SMALLEST = 0.885; // of its size: words of 12.5 units are then 11 px
 const PHONE = 323; // a drawing that is no wider fits the narrowest phone at that size
 
-const path = (d, className = "line") => svg("path", { d, class: className });
 const circle = (cx, cy, r, className = "line paper") => svg("circle", { cx, cy, r, class: className });
 
 function words({ rows, x, y, className, anchor = "start", turned = false }) {
