@@ -1,9 +1,8 @@
 //! What an ascent comes to: facts, without words.
 
-use super::{Evidence, Gate, PartFact, TurnFact, Verdict};
+use super::{Caution, Evidence, Gate, PartFact, TurnFact, Verdict};
 use crate::climber::{Arms, Gloves, Hold, Measured, Norm, Posture, Training, Trunk};
 use crate::field::{Row, Spread};
-use crate::quantity::Length;
 use crate::reeving::{Rig, RigName};
 use std::sync::Arc;
 
@@ -24,89 +23,6 @@ pub enum Missing {
     WayDown,
     /// Who is there.
     SecondPerson,
-}
-
-/// Something to be careful about.
-#[derive(Debug, Clone, Copy, PartialEq)]
-#[non_exhaustive]
-pub enum Caution {
-    /// This is arithmetic, not training.
-    Arithmetic,
-    /// One pull is reckoned, not many.
-    OnePullOnly,
-    /// The pull that was entered is more than the climber weighs.
-    PullOverWeight,
-    /// The pull was not measured.
-    Predicted,
-    /// The length of the pull is that of people whose trunk holds them.
-    TrunkReach,
-    /// The trunk does not hold the climber, as after a spinal injury.
-    SpinalInjury,
-    /// Older than the survey of grip tells apart.
-    PastSurvey,
-    /// The pull went through hands that the grip says could not hold it.
-    GripAndPull,
-    /// More strokes a minute than there is time for.
-    FastCadence {
-        /// As many as there is time for.
-        most: f64,
-    },
-    /// A nearly full pull cannot be repeated.
-    HardPull,
-    /// The lower hitch alone holds the climber.
-    SingleHitch,
-    /// Two hitches grabbed together both let go.
-    StackedHitches,
-    /// A knot catches only after a drop.
-    DropToKnot {
-        /// How far, most likely.
-        by: Length,
-        /// How far where the knot is tied with the most slack that is taken.
-        up_to: Length,
-    },
-    /// Nothing but a hand moves the hitch up.
-    UntendedHitch,
-    /// A slider where a pulley should be.
-    SlidingTurn,
-    /// The rope runs over bark.
-    OverBark,
-    /// Nothing holds the climber once the helper lets go.
-    NothingHolds,
-    /// Nothing holds the climber once their own hands let go.
-    NothingGrips,
-    /// An advantage that can break gear and crush people.
-    HaulHard,
-    /// More than harnesses are tested with.
-    OverTestMass,
-    /// Past most ratings.
-    PastRatings,
-    /// Hanging still makes people faint.
-    HangingStill,
-    /// Power lines, weather.
-    Surroundings,
-    /// Try it at knee height.
-    KneeHeight,
-}
-
-impl Caution {
-    /// Whether it is true of one rig, and not of the climber whatever the rig.
-    #[must_use]
-    pub const fn is_of_rig(self) -> bool {
-        matches!(
-            self,
-            Self::FastCadence { .. }
-                | Self::HardPull
-                | Self::SingleHitch
-                | Self::StackedHitches
-                | Self::DropToKnot { .. }
-                | Self::UntendedHitch
-                | Self::SlidingTurn
-                | Self::OverBark
-                | Self::NothingHolds
-                | Self::NothingGrips
-                | Self::HaulHard
-        )
-    }
 }
 
 /// The answer. Forces in newtons, lengths in metres, times in seconds.

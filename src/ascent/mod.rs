@@ -4,6 +4,8 @@
 
 mod answer;
 mod ask;
+mod caution;
+mod cautions;
 mod climb;
 mod climbs;
 mod evidence;
@@ -20,8 +22,9 @@ mod stroke;
 mod things;
 mod verdict;
 
-pub use answer::{Answer, Caution, Missing};
+pub use answer::{Answer, Missing};
 pub(crate) use ask::answer;
+pub use caution::Caution;
 pub use climb::CLIMBING_PEAK;
 pub(crate) use climb::{Climb, Planned, all_up, jerk, losses};
 pub(crate) use climbs::Climbs;
