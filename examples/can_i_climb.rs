@@ -10,9 +10,11 @@ pub fn lines() -> Vec<String> {
     let draft = Draft::new()
         .set("bodyMass", "80 kg")
         .set("stature", "175 cm")
-        .set("measuredPull", "520 N")
+        .set("measuredPull", "640 N")
         .set("rig", "tail-3")
-        .set("climbHeight", "11 m");
+        .set("climbHeight", "11 m")
+        .set("wayDown", "descend")
+        .set("secondPerson", "rescuer");
     let view = View::default();
     match can_i_climb::Inputs::of(&draft) {
         Ok(inputs) => {

@@ -27,6 +27,7 @@ const PLANS: &[&str] = &[
     "bodyMass=80kg&climbHeight=11m&rig=tail-3&stature=1.75m&measuredPull=400N&gripRight=300N&backup=tail-knot&upperTurn=ring&lowerTurn=bush-pulley",
     "bodyMass=100kg&climbHeight=11m&rig=tail-3&stature=1.75m&measuredPull=400N&testMass=94.3kg&testPull=400N&upperTurn=carabiner",
     "bodyMass=80kg&climbHeight=11m&rig=tail-3&measuredPull=520N",
+    "bodyMass=80kg&climbHeight=11m&rig=tail-3&measuredPull=520N&gripRight=400N&trialStrokes=10&trialTime=90s&trialHeight=1.5m",
     "bodyMass=150kg&climbHeight=11m&rig=hand-over-hand&handTravel=60cm&measuredPull=900N",
     "bodyMass=60kg&climbHeight=11m&rig=tail-3&measuredPull=900N&backup=second-hitch",
     "bodyMass=60kg&climbHeight=11m&rig=moving-rope&measuredPull=900N&gripRight=300N&age=50&sex=female&stature=170cm&cadence=6",
@@ -155,6 +156,10 @@ fn fields_about_the_body_are_private() {
     let private: Vec<&str> = all_fields().iter().filter(|row| row.private).map(|row| row.id).collect();
     let body = [
         "bodyMass",
+        "trialStrokes",
+        "trialTime",
+        "trialHeight",
+        "trialMore",
         "measuredPull",
         "pullArms",
         "climbArms",
@@ -166,6 +171,7 @@ fn fields_about_the_body_are_private() {
         "trunk",
         "stature",
         "handTravel",
+        "armPower",
         "testMass",
         "testPull",
         "forearmGirth",

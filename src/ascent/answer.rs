@@ -1,8 +1,9 @@
 //! What an ascent comes to: facts, without words.
 
-use super::{Caution, Evidence, Gate, PartFact, TurnFact, Verdict};
-use crate::climber::{Arms, Gloves, Hold, Measured, Norm, Posture, Training, Trunk};
+use super::{Caution, Evidence, Gate, PartFact, TurnFact, Verdict, WayDown};
+use crate::climber::{Arms, Gloves, Hold, Measured, Norm, Posture, Training, Trial, Trunk};
 use crate::field::{Row, Spread};
+use crate::quantity::Mass;
 use crate::reeving::{Rig, RigName};
 use std::sync::Arc;
 
@@ -17,6 +18,8 @@ pub enum Missing {
     Hold,
     /// The field that makes sex or age a whole piece of evidence.
     OtherHalf(&'static Row),
+    /// What would make part of a trial a whole one.
+    RestOfTrial,
     /// How long the climber's pull is.
     Stroke,
     /// How the climber gets down.
@@ -76,6 +79,8 @@ pub struct Answer {
     pub planning: Option<f64>,
     /// What the grip that was entered foretells of the arms, where something better decides.
     pub by_grip: Option<Spread>,
+    /// What was measured gives, where something better decides.
+    pub by_pull: Option<Spread>,
     /// What sex and age foretell of the arms, where something better decides.
     pub by_norm: Option<Spread>,
     /// What is known of the grip from sex and age.
@@ -121,6 +126,22 @@ pub struct Answer {
     pub rest: Option<Spread>,
     /// The time that the strokes take with those rests.
     pub lasting_time: Option<Spread>,
+    /// The power that coming to the height in the time allowed takes, in watts.
+    pub power_needed: Option<Spread>,
+    /// The power that the arms keep up, in watts.
+    pub power_kept_up: Option<Spread>,
+    /// From leaving the seat to being back on it, in seconds: the climb with its rests, and the way down at walking pace.
+    pub hanging: Option<Spread>,
+    /// How long the climb may take, in seconds.
+    pub time_allowed: f64,
+    /// How the climber comes down.
+    pub way_down: Option<WayDown>,
+    /// The greatest mass that the labels allow.
+    pub rated: Option<Mass>,
+    /// What was done at knee height.
+    pub trial: Option<Trial>,
+    /// The greatest power of the arms that was measured, in watts.
+    pub arm_power: Option<f64>,
     /// The peak load on the anchor while climbing.
     pub anchor: Spread,
     /// The tension of every strand of every rope while pulling.

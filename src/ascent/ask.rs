@@ -1,11 +1,15 @@
 //! From a plan to what it comes to.
 
 use super::cautions::cautions;
-use super::{Answer, By, Climb, Climbs, Evidence, Missing, Plan, Planned, TurnFact, UNKNOWN, parts};
+use super::verdict::{Caps, verdict};
+use super::{
+    Answer, By, Climb, Climbs, Evidence, HARNESS_CLOCK, Missing, Plan, Planned, SecondPerson, TurnFact, UNKNOWN, parts,
+};
 use crate::chance::{Effort, Likely};
 use crate::climber::{Arms, Trunk};
 use crate::field::Spread;
 use crate::float;
+use crate::gear::PAST_MOST;
 use crate::reeving::Fraction;
 
 /// Whether this person can make one pull of this climb, and how many pulls it is.
@@ -23,6 +27,7 @@ pub(crate) fn answer(plan: &Plan, effort: Effort) -> Answer {
     answer.arms = climbs.gate(|climb| climb.arms, |climb| climb.arms_share);
     answer.grasp = climbs.gate(|climb| climb.hands, |climb| climb.hands_share);
     climbs.maybe(&mut answer.helped, |climb| climb.helped);
+    climbs.maybe(&mut answer.by_pull, |climb| climb.by_pull);
     climbs.maybe(&mut answer.by_grip, |climb| climb.by_grip);
     climbs.maybe(&mut answer.by_norm, |climb| climb.by_norm);
     climbs.maybe(&mut answer.travel, |climb| climb.travel);
@@ -36,10 +41,14 @@ pub(crate) fn answer(plan: &Plan, effort: Effort) -> Answer {
     climbs.maybe(&mut answer.speed, |climb| climb.speed);
     climbs.maybe(&mut answer.climb_time, |climb| climb.climb_time);
     climbs.maybe(&mut answer.time, |climb| climb.time);
-    climbs.maybe(&mut answer.rest, |climb| climb.rest);
+    climbs.maybe(&mut answer.rest, |climb| climb.lasting.rest);
     climbs.maybe(&mut answer.lasting_time, |climb| climb.lasting_time);
+    climbs.maybe(&mut answer.hanging, |climb| climb.hanging);
+    climbs.maybe(&mut answer.power_needed, |climb| climb.lasting.power_needed);
+    climbs.maybe(&mut answer.power_kept_up, |climb| climb.lasting.power);
     climbs.tensions(&mut answer.tensions, &plan.rig.rig);
-    answer.verdict = climbs.verdict(answer.grip_is_entered, answer.missing.is_empty(), !answer.hauled);
+    answer.verdict =
+        climbs.outcomes(!answer.hauled).map(|outcomes| verdict(&outcomes, answer.grip_is_entered, caps(plan, &answer)));
     answer.cautions = cautions(plan, &answer);
     answer
 }
@@ -73,6 +82,15 @@ fn said(plan: &Plan, effort: Effort) -> Answer {
         grasp: None,
         evidence: plan.evidence().filter(|_| !hauled),
         planning: planning(plan),
+        time_allowed: plan.time_allowed,
+        way_down: plan.way_down,
+        rated: plan.rated,
+        trial: plan.trial,
+        arm_power: plan.arm_power,
+        hanging: None,
+        power_needed: None,
+        power_kept_up: None,
+        by_pull: None,
         by_grip: None,
         by_norm: None,
         norm: plan.norm,
@@ -117,7 +135,7 @@ fn planning(plan: &Plan) -> Option<f64> {
 /// The grip of both hands that the pull of the arms is foretold from, likely.
 fn foretold_from(plan: &Plan) -> Option<f64> {
     match plan.evidence()? {
-        Evidence::Pull => None,
+        Evidence::Trial | Evidence::Pull => None,
         Evidence::Grip => plan.grip.map(|grip| grip.used(Arms::Two)),
         Evidence::Norm => plan.norm.map(|norm| norm.combined_grip(0.0)),
     }
@@ -138,24 +156,39 @@ fn hands_are_known(plan: &Plan) -> bool {
     !Climb::of(plan, &Likely).hands.is_nan()
 }
 
+/// What caps the verdict, whatever the strength.
+fn caps(plan: &Plan, answer: &Answer) -> Caps {
+    let mass = answer.mass.likely;
+    Caps {
+        lacks: !answer.missing.is_empty(),
+        overloaded: plan.rated.is_some_and(|rated| mass > rated.in_kilograms()),
+        unrated: plan.rated.is_none() && mass > PAST_MOST,
+        hangs_long: plan.trunk != Trunk::Steady && answer.hanging.is_some_and(|hanging| hanging.likely > HARNESS_CLOCK),
+    }
+}
+
 fn missing(plan: &Plan) -> Vec<Missing> {
     let mut missing = Vec::new();
     // Whoever hauls is a second person.
     let hauled = plan.rig.is_hauled();
     if !hauled {
         match plan.evidence() {
-            _ if plan.measured.is_none() && plan.trunk == Trunk::Cervical => missing.push(Missing::Pull),
+            _ if plan.trunk == Trunk::Cervical && !plan.is_measured() => missing.push(Missing::Pull),
             Some(_) if !hands_are_known(plan) => missing.push(Missing::Hold),
             None => missing.push(plan.half_a_norm.map_or(Missing::Strength, Missing::OtherHalf)),
             _ => {}
         }
-        if plan.stature.is_none() && plan.hand_travel.is_none() {
+        if plan.part_of_a_trial {
+            missing.push(Missing::RestOfTrial);
+        }
+        if plan.stature.is_none() && plan.hand_travel.is_none() && plan.trial.is_none() {
             missing.push(Missing::Stroke);
         }
     }
-    // No field asks for these two yet, so no plan is ever complete.
-    missing.push(Missing::WayDown);
-    if !hauled {
+    if plan.way_down.is_none() {
+        missing.push(Missing::WayDown);
+    }
+    if !hauled && plan.second_person != Some(SecondPerson::Rescuer) {
         missing.push(Missing::SecondPerson);
     }
     missing

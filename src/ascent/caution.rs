@@ -10,6 +10,8 @@ pub enum Caution {
     Arithmetic,
     /// One pull is reckoned, not many.
     OnePullOnly,
+    /// Rests are those of muscles that were tested.
+    RestsReckoned,
     /// The pull that was entered is more than the climber weighs.
     PullOverWeight,
     /// The pull was not measured.

@@ -39,7 +39,9 @@ pub(super) fn cautions(plan: &Plan, answer: &Answer) -> Vec<Caution> {
     };
     when(true, Caution::Arithmetic);
     when(plan.trunk != Trunk::Steady, Caution::SpinalInjury);
-    when(true, Caution::OnePullOnly);
+    let counted = answer.verdict.is_some_and(|verdict| verdict.reaches.is_some());
+    when(!counted && !answer.hauled, Caution::OnePullOnly);
+    when(counted && !answer.hauled, Caution::RestsReckoned);
     let over_weight = plan.measured.is_some_and(|measured| measured.pull > plan.body_mass.weight());
     let let_go = if answer.hauled { Caution::NothingHolds } else { Caution::NothingGrips };
     when(!is_held(&answer.rig), let_go);

@@ -1,15 +1,18 @@
 //! One climb, with one value for everything that varies: the likely one, or a sample's.
 
-use super::lasting::rest;
+use super::cycle::Cycle;
+use super::forces::{all_up, forces, jerk, lift, needed};
+use super::harness_clock::hanging;
+use super::lasting::Lasting;
 use super::strength::{arms, hands};
 use super::stroke::Stroke;
-use super::things::{HELPING, HITCHES, KIT, NORM, PULLING, RESETTING, ROUGHNESS, TURNS, UNKNOWN, drawn};
-use super::{Evidence, Plan, Reeved};
+use super::things::{HELPING, NORM, UNKNOWN, drawn};
+use super::{Evidence, Plan};
 use crate::chance::Pick;
-use crate::climber::{PULL_TIME, RESET_TIME, TWENTIETH};
+use crate::climber::TWENTIETH;
 use crate::field::Spread;
-use crate::quantity::{Mass, Quantity};
-use crate::reeving::{BodyKind, Drive, Forces, Losses, statics};
+use crate::quantity::Quantity;
+use crate::reeving::{BodyKind, Forces};
 
 /// What one climb comes to, in SI; a figure that is not known is [`UNKNOWN`].
 pub(crate) struct Climb {
@@ -26,6 +29,8 @@ pub(crate) struct Climb {
     pub(crate) hands: f64,
     /// The share of it that one pull takes.
     pub(crate) hands_share: f64,
+    /// What was measured gives, beside better evidence.
+    pub(crate) by_pull: f64,
     /// What the grip that was entered foretells, beside better evidence.
     pub(crate) by_grip: f64,
     /// What sex and age foretell, beside better evidence.
@@ -49,10 +54,12 @@ pub(crate) struct Climb {
     /// How long the climb takes at it.
     pub(crate) climb_time: f64,
     pub(crate) time: f64,
-    /// The rest after each pull with which strength lasts to the top; endless where none is long enough.
-    pub(crate) rest: f64,
+    /// What all pulls together take.
+    pub(super) lasting: Lasting,
     /// How long the climb takes with those rests.
     pub(crate) lasting_time: f64,
+    /// From leaving the seat to being back.
+    pub(crate) hanging: f64,
     /// The tension of every strand, ropes in order.
     pub(crate) tensions: Vec<f64>,
     pub(crate) anchor: f64,
@@ -71,21 +78,13 @@ impl Pick for Planned {
     }
 }
 
-/// The peak load on the anchor while climbing, over the load standing still (judged).
-pub const CLIMBING_PEAK: Spread = Spread::new(1.2, 1.5, 2.0);
-
 impl Climb {
     pub(crate) fn of(plan: &Plan, pick: &dyn Pick) -> Self {
         let weight = all_up(plan.body_mass, &plan.kit_mass, pick);
-        let (forces, help) = forces(plan, pick);
-        let advantage = forces.as_ref().map_or(0.0, |forces| forces.load.low);
-        let helped = help.as_ref().map_or(0.0, |help| help.load.low);
-        // Nobody pulls less than nothing.
-        let need = (weight - helped).max(0.0) / advantage;
+        let (forces, help) = forces(&plan.rig, pick);
+        let need = needed(weight, forces.as_ref(), help.as_ref());
         let stroke = Stroke::of(plan, pick);
-        let resets = plan.rig.upper_turns().is_some();
-        let pulling = drawn(pick, PULLING, &PULL_TIME);
-        let resetting = if resets { drawn(pick, RESETTING, &RESET_TIME) } else { 0.0 };
+        let cycle = Cycle::of(plan, pick);
         let strokes = if stroke.gain > 0.0 {
             plan.height.si() / stroke.gain
         } else if stroke.gain <= 0.0 {
@@ -93,12 +92,11 @@ impl Climb {
         } else {
             UNKNOWN
         };
-        let rope_per_rise = plan.rope_per_rise();
         // Endless strokes of nothing are endless too.
         let all = |each: f64| if strokes.is_infinite() { strokes } else { strokes * each };
         let hauled = plan.rig.is_hauled();
-        let rope = if hauled { plan.height.si() * rope_per_rise } else { all(stroke.taken) };
-        let stroke_work = stroke.taken * need;
+        let rope = if hauled { plan.height.si() * plan.rig.rope_per_rise() } else { all(stroke.taken) };
+        let (stroke_work, work) = (stroke.taken * need, rope * need);
         // Strokes a second.
         let rate = plan.cadence.map_or(UNKNOWN, |cadence| cadence / 60.0);
         let mut tensions = Vec::new();
@@ -124,16 +122,18 @@ impl Climb {
         let beside = |other: Evidence| by(Some(other).filter(|_| best != Some(other)));
         let arms = if hauled { drawn(pick, HELPING, &plan.helper) } else { by(best) };
         let hands = if hauled { None } else { hands(plan, pick) }.unwrap_or(UNKNOWN);
-        let rest = rest(pick, [need / arms, need / hands], pulling, resetting, strokes);
+        let lasting = Lasting::of(plan, pick, [need / arms, need / hands], &cycle, strokes, work);
+        let lasting_time = all(cycle.pull + lasting.rest);
         Self {
             weight,
-            advantage,
-            helped: if help.is_some() { helped } else { UNKNOWN },
+            advantage: lift(forces.as_ref()),
+            helped: if help.is_some() { lift(help.as_ref()) } else { UNKNOWN },
             need,
             arms,
             arms_share: need / arms,
             hands,
             hands_share: need / hands,
+            by_pull: beside(Evidence::Pull),
             by_grip: beside(Evidence::Grip),
             by_norm: beside(Evidence::Norm),
             travel: stroke.travel,
@@ -142,58 +142,21 @@ impl Climb {
             strokes,
             rope,
             stroke_work,
-            work: rope * need,
+            work,
             power: stroke_work * rate,
             speed: if stroke.gain < 0.0 { 0.0 } else { stroke.gain } * rate,
             climb_time: strokes / rate,
-            time: all(pulling + resetting),
-            rest,
-            lasting_time: all(pulling + rest),
+            time: all(cycle.pull + cycle.reset),
+            lasting_time,
+            hanging: hanging(lasting_time, plan.height.si()),
+            lasting,
             tensions,
             anchor: on_anchor * jerk(pick),
         }
-    }
-
-    /// The need over the tighter of what arms and hands give; more than one where one pull fails. None when strength
-    /// is not known.
-    pub(crate) fn strain(&self) -> Option<f64> {
-        let Self { arms_share: arms, hands_share: hands, .. } = *self;
-        if arms.is_nan() { None } else { Some(if hands > arms { hands } else { arms }) }
     }
 
     /// Whether a stroke gains nothing, as far as the stroke is known.
     pub(crate) fn is_stuck(&self) -> bool {
         self.gain <= 0.0
     }
-}
-
-/// What each turn and each sliding hitch keeps.
-pub(crate) fn losses(reeved: &Reeved, pick: &dyn Pick) -> Losses {
-    let mut losses = Losses::none(&reeved.rig);
-    for (kept, (place, turn)) in losses.turns.iter_mut().zip(reeved.places.iter().zip(&reeved.turns)) {
-        *kept = drawn(pick, TURNS + place, &turn.kept);
-    }
-    for (kept, thing) in losses.hitches.iter_mut().zip(HITCHES..) {
-        *kept = drawn(pick, thing, &reeved.drag);
-    }
-    losses
-}
-
-/// The weight of the climber and all they carry, in newtons.
-pub(crate) fn all_up(body_mass: Mass, kit_mass: &Spread, pick: &dyn Pick) -> f64 {
-    (body_mass + Mass::kilograms(drawn(pick, KIT, kit_mass))).weight().in_newtons()
-}
-
-/// How much more the anchor carries while somebody climbs in jerks than while they hang still.
-pub(crate) fn jerk(pick: &dyn Pick) -> f64 {
-    drawn(pick, ROUGHNESS, &CLIMBING_PEAK)
-}
-
-/// The forces for a unit of pull, which a catalogue rig always has, and those of helpers alone: forces add up.
-fn forces(plan: &Plan, pick: &dyn Pick) -> (Option<Forces>, Option<Forces>) {
-    let reeved = &plan.rig;
-    let losses = losses(reeved, pick);
-    let by = |pull: f64, help: Vec<f64>| statics(&reeved.rig, &reeved.motion, &losses, &Drive::Pull(pull, help)).ok();
-    let help = if reeved.help.is_empty() { None } else { by(0.0, reeved.help.clone()) };
-    (by(1.0, Vec::new()), help)
 }

@@ -1,20 +1,11 @@
 //! The likely climb and the sampled ones, and what their figures come to together.
 
-use super::Plan;
 use super::climb::Climb;
-use super::verdict::{Decided, Verdict, verdict};
-use crate::chance::{Draws, Effort, Likely, sort, spread_of};
+use super::outcome::{Outcome, Outcomes};
+use super::{Gate, Plan};
+use crate::chance::{Draws, Effort, Likely, spread_of};
 use crate::field::Spread;
 use crate::reeving::Rig;
-
-/// What somebody has, and the share of it that one pull takes.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Gate {
-    /// What they have, in newtons.
-    pub capacity: Spread,
-    /// Need over capacity.
-    pub share: Spread,
-}
 
 /// The likely climb, and the sampled ones.
 pub(crate) struct Climbs {
@@ -64,33 +55,17 @@ impl Climbs {
         Some(Gate { capacity: self.spread(&capacity)?, share: self.spread(&share)? })
     }
 
-    /// The verdict, of a plan with or without something missing, on what hands hold or a helper hauls; none while the
-    /// strength of arms or hands is not known.
-    pub(crate) fn verdict(&self, grip_is_entered: bool, complete: bool, by_hand: bool) -> Option<Verdict> {
-        let Climb { arms_share: arms, hands_share: grasp, .. } = self.likely;
-        if by_hand && grasp.is_nan() {
+    /// How the sampled climbs end; none while the strength of arms or hands is not known, where hands hold anything.
+    pub(crate) fn outcomes(&self, by_hand: bool) -> Option<Outcomes> {
+        let Climb { arms_share: arms, hands_share: hands, .. } = self.likely;
+        if by_hand && hands.is_nan() {
             return None;
         }
-        let mut strains = Vec::new();
-        let (mut stuck, mut weak) = (0, 0);
+        let mut ends = Vec::new();
         for climb in &self.sampled {
-            let strain = climb.strain()?;
-            weak += u32::from(strain > 1.0);
-            stuck += u32::from(climb.is_stuck());
-            strains.push(if climb.is_stuck() { f64::INFINITY } else { strain });
+            ends.push(Outcome::of(climb)?);
         }
-        sort(&mut strains);
-        let tighter = if stuck > weak {
-            Decided::Stroke
-        } else if arms > 1.0 && grasp > 1.0 && grip_is_entered {
-            Decided::ArmsAndHands
-        } else if grasp > arms {
-            Decided::Hands
-        } else {
-            Decided::Arms
-        };
-        let stuck = f64::from(stuck) / self.sampled.len().max(1) as f64;
-        Some(verdict(&strains, stuck, tighter, complete))
+        Some(Outcomes { ends, likely: [arms, hands], counted: !self.likely.strokes.is_nan() })
     }
 
     /// The tension of every strand, rope by rope.

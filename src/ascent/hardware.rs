@@ -3,6 +3,7 @@
 use super::own_rig::{needed, own_rig};
 use super::own_test::{OwnTest, of_the_test};
 use super::reeved::{By, Reeved, TurnFact, drags, draw, fields, places};
+use crate::climber::TRIAL_STROKES;
 use crate::draft::Reader;
 use crate::error::{Error, Reason};
 use crate::field::Spread;
@@ -78,7 +79,7 @@ pub(crate) fn reeved(reader: &mut Reader<'_>) -> Option<Reeved> {
 /// Every rig of the catalogue with the parts that were said, and one's own where it is written down; and which was
 /// said, if any. One's own test was made on that one, and tells of turns of those kinds on all.
 pub(crate) fn every_rig(reader: &mut Reader<'_>) -> (Option<RigName>, Vec<Reeved>) {
-    let tested = reader.says(&TEST_MASS.row) || reader.says(&TEST_PULL.row);
+    let tested = [&TEST_MASS.row, &TEST_PULL.row, &TRIAL_STROKES.row].iter().any(|row| reader.says(row));
     let name = if tested { reader.need(&RIG) } else { reader.maybe(&RIG) };
     let hardware = Hardware::read(reader);
     let chosen = if name.is_some() { said(reader, &hardware, name) } else { None };

@@ -1,19 +1,21 @@
 //! What is said of the climber, the climb and the rig, checked.
 
-use super::CLIMB_HEIGHT;
-use super::Evidence;
 use super::hardware::reeved;
 use super::reeved::Reeved;
+use super::{CLIMB_HEIGHT, Evidence, SECOND_PERSON, SecondPerson, TIME_ALLOWED, WAY_DOWN, WayDown};
 use crate::climber::{
-    AGE, Arms, BODY_MASS, CADENCE, CLIMB_ARMS, GLOVES, GRIP_LEFT, GRIP_RIGHT, Gloves, Grip, HAND_TRAVEL, HELPER_PULL,
-    HOLD, Hold, KIT_MASS, MEASURED_PULL, Measured, Norm, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, Posture, SEX,
-    STACK_LENGTH, STATURE, TRAINING, TRUNK, Training, Trunk,
+    AGE, ARM_POWER, Arms, BODY_MASS, CADENCE, CLIMB_ARMS, GLOVES, GRIP_LEFT, GRIP_RIGHT, Gloves, Grip, HAND_TRAVEL,
+    HELPER_PULL, HOLD, Hold, KIT_MASS, MEASURED_PULL, Measured, Norm, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN,
+    Posture, SEX, STACK_LENGTH, STATURE, TRAINING, TRIAL_HEIGHT, TRIAL_MORE, TRIAL_STROKES, TRIAL_TIME, TRUNK,
+    Training, Trial, Trunk,
 };
 use crate::draft::Reader;
 use crate::field::{Row, Spread};
+use crate::gear::RATED_MASS;
 use crate::hitch::SETBACK;
-use crate::quantity::{Count, Force, Length, Mass};
-use crate::reeving::{BACKUP, Fraction, RigName};
+use crate::quantity::{Count, Duration, Force, Length, Mass, Power, Quantity};
+use crate::reeving::{BACKUP, RigName};
+use std::sync::Arc;
 
 /// Who climbs, how high, and on what.
 #[derive(Debug, Clone, PartialEq)]
@@ -21,6 +23,20 @@ pub(crate) struct Plan {
     pub(crate) body_mass: Mass,
     pub(crate) kit_mass: Spread,
     pub(crate) height: Length,
+    /// How long the climb may take, in seconds.
+    pub(crate) time_allowed: f64,
+    pub(crate) way_down: Option<WayDown>,
+    pub(crate) second_person: Option<SecondPerson>,
+    /// The greatest mass that the labels allow.
+    pub(crate) rated: Option<Mass>,
+    /// The greatest power of the arms, measured, in watts.
+    pub(crate) arm_power: Option<f64>,
+    /// What was done at knee height.
+    pub(crate) trial: Option<Trial>,
+    /// Whether only some of it was said.
+    pub(crate) part_of_a_trial: bool,
+    /// The rig that was done on; none where it is this one.
+    pub(crate) trial_rig: Option<Arc<Reeved>>,
     pub(crate) measured: Option<Measured>,
     /// The grip that was entered.
     pub(crate) grip: Option<Grip>,
@@ -51,22 +67,29 @@ pub(crate) struct Plan {
 impl Plan {
     /// How many hands pull at a time.
     pub(crate) fn hands(&self) -> Arms {
-        let one_to_one = !self.rig.is_hauled() && self.rope_per_rise() <= 1.0;
-        match self.rig.name {
+        self.hands_on(&self.rig)
+    }
+
+    /// How many hands pull at a time on a rig.
+    pub(super) fn hands_on(&self, rig: &Reeved) -> Arms {
+        let one_to_one = !rig.is_hauled() && rig.rope_per_rise() <= 1.0;
+        match rig.name {
             RigName::HandOverHand => Arms::One,
             RigName::Own if one_to_one => Arms::One,
             _ => self.arms,
         }
     }
 
-    /// The rope that the hand takes for each metre of rise.
-    pub(crate) fn rope_per_rise(&self) -> f64 {
-        self.rig.motion.rope_per_rise.map_or(1.0, Fraction::in_f64)
+    /// Whether a pull was measured, in one way or another.
+    pub(super) fn is_measured(&self) -> bool {
+        self.trial.is_some() || self.measured.is_some()
     }
 
     /// The best evidence of strength. From an injury at the neck nothing is predicted.
     pub(crate) fn evidence(&self) -> Option<Evidence> {
-        if self.measured.is_some() {
+        if self.trial.is_some() {
+            Some(Evidence::Trial)
+        } else if self.measured.is_some() {
             Some(Evidence::Pull)
         } else if self.trunk == Trunk::Cervical {
             None
@@ -106,6 +129,13 @@ impl Plan {
         let (stature, hand_travel) = (reader.maybe(&STATURE), reader.maybe(&HAND_TRAVEL));
         let (setback, stack) = (reader.spread(&SETBACK), reader.spread(&STACK_LENGTH));
         let helper = reader.spread(&HELPER_PULL);
+        let time_allowed = reader.spread(&TIME_ALLOWED);
+        let (way_down, second_person) = (reader.maybe(&WAY_DOWN), reader.maybe(&SECOND_PERSON));
+        let rated = reader.maybe(&RATED_MASS);
+        let arm_power = reader.maybe(&ARM_POWER).map(Power::in_watts);
+        let trial = trial(reader);
+        let rows = [&TRIAL_STROKES.row, &TRIAL_TIME.row, &TRIAL_HEIGHT.row, &TRIAL_MORE.row];
+        let part_of_a_trial = trial.is_none() && rows.iter().any(|row| reader.says(row));
         let assumed = assumed(reader, rig.as_ref());
         let measured = match pull {
             Some(pull) => Some(Measured { pull, taken: taken?, arms: arms?, held: Some(held?) }),
@@ -118,6 +148,14 @@ impl Plan {
             body_mass,
             kit_mass: kit_mass?,
             height: height?,
+            time_allowed: time_allowed?.likely,
+            way_down,
+            second_person,
+            rated,
+            arm_power,
+            trial,
+            part_of_a_trial,
+            trial_rig: None,
             measured,
             norm: age.zip(sex).map(|(age, sex)| Norm { sex, age, stature, body_mass }),
             half_a_norm,
@@ -138,6 +176,15 @@ impl Plan {
             rig: rig?,
         })
     }
+}
+
+/// What was done at knee height, once all of it is said.
+fn trial(reader: &mut Reader<'_>) -> Option<Trial> {
+    let strokes = reader.maybe(&TRIAL_STROKES).map(Count::number);
+    let seconds = reader.maybe(&TRIAL_TIME).map(Duration::in_seconds);
+    let height = reader.maybe(&TRIAL_HEIGHT).map(Quantity::si);
+    let more = reader.spread(&TRIAL_MORE);
+    Some(Trial { strokes: strokes?, more: more?.likely, seconds: seconds?, height: height? })
 }
 
 /// The fields that have their defaults, of those that matter to this rig and this evidence.
@@ -163,6 +210,10 @@ pub(crate) fn assumed(reader: &Reader<'_>, rig: Option<&Reeved>) -> Vec<&'static
         }
         if !reader.says(&HAND_TRAVEL.row) {
             matter(&[&POSTURE.row]);
+        }
+        matter(&[&TIME_ALLOWED.row]);
+        if reader.says(&TRIAL_STROKES.row) && reader.says(&TRIAL_TIME.row) && reader.says(&TRIAL_HEIGHT.row) {
+            matter(&[&TRIAL_MORE.row]);
         }
         let measured = reader.says(&MEASURED_PULL.row);
         let grip = reader.says(&GRIP_LEFT.row) || reader.says(&GRIP_RIGHT.row);

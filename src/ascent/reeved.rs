@@ -4,7 +4,7 @@ use crate::climber::STACK_LENGTH;
 use crate::field::{Row, Spread};
 use crate::gear::{LOWER_TURNS, TOP_TURN, TurnFields, TurnKind, UPPER_TURNS};
 use crate::hitch::HITCH_DRAG;
-use crate::reeving::{BodyKind, Drive, Losses, Motion, Rig, RigName, Stop, What, statics, tended_hitches};
+use crate::reeving::{BodyKind, Drive, Fraction, Losses, Motion, Rig, RigName, Stop, What, statics, tended_hitches};
 use std::sync::Arc;
 
 /// A turn of the rig.
@@ -53,6 +53,11 @@ impl Reeved {
     /// Whether a helper on the ground pulls.
     pub(crate) fn is_hauled(&self) -> bool {
         self.rig.is_hauled()
+    }
+
+    /// The rope that the hand takes for each metre of rise.
+    pub(crate) fn rope_per_rise(&self) -> f64 {
+        self.motion.rope_per_rise.map_or(1.0, Fraction::in_f64)
     }
 
     /// How many turns the upper hitch carries, where there is one that the climber pushes up.

@@ -1,16 +1,24 @@
-//! What arms pull and hands hold, by the best evidence.
+//! What arms pull, hands hold and arms keep up, by the best evidence.
 
-use super::things::{DAY, GRIP, HOLDS, NORM, ONE_OF_TWO, PERSON, THROUGH_THE_STROKE, TRUNK_SHARE, drawn};
+use super::things::{
+    DAY, GRIP, HOLDS, KEEPS_UP, NORM, ONE_OF_TWO, PEAK, PERSON, THROUGH_THE_STROKE, TRUNK_SHARE, drawn,
+};
+use super::tried::proven;
 use super::{Evidence, Plan};
 use crate::chance::Pick;
 use crate::climber::{
-    ANOTHER_DAY, Arms, Gloves, Grip, Hold, ONE_ARM, PULL_OVER_GRIP, Trunk, for_arms, held_by, predicted_pull,
+    ANOTHER_DAY, Arms, Gloves, Grip, Hold, KEPT_UP, ONE_ARM, PEAK_OVER_GRIP, PULL_OVER_GRIP, Tiring, Trunk, for_arms,
+    held_by, peak_power, predicted_pull,
 };
 
 /// What the arms pull through a stroke, by the best evidence or by a given one.
 pub(super) fn arms(plan: &Plan, pick: &dyn Pick, pulls_with: Arms, evidence: Option<Evidence>) -> Option<f64> {
     let one_arm = drawn(pick, ONE_OF_TWO, &ONE_ARM);
     let grip = match evidence? {
+        Evidence::Trial => {
+            let pull = proven(plan, plan.trial?, pick, Tiring::ELBOW);
+            return Some(pull * for_arms(plan.tried_with(), pulls_with, one_arm));
+        }
         Evidence::Pull => {
             let measured = plan.measured?;
             let through = drawn(pick, THROUGH_THE_STROKE, &measured.taken.through_the_stroke());
@@ -33,25 +41,46 @@ fn by_norm(plan: &Plan, pick: &dyn Pick) -> Option<Grip> {
     plan.norm.map(|norm| Grip::combined(norm.combined_grip(pick.deviations(NORM))))
 }
 
-/// What the hands hold: by the grip that was entered, or as the best evidence of strength foretells it.
-pub(super) fn hands(plan: &Plan, pick: &dyn Pick) -> Option<f64> {
-    // Each way of holding varies on its own, and is the same hand then and now.
-    let over_grip = |hold: Hold, gloves| drawn(pick, HOLDS + hold as u32, &hold.over_grip(gloves));
-    // A loop round the hand holds without a grip, so it proves only itself.
-    let proves = |held: &Hold| *held != Hold::HandLoop || plan.hold == Hold::HandLoop;
-    let held = plan.measured.and_then(|measured| measured.held).filter(proves);
-    let proof = plan.measured.filter(|_| held.is_some()).map(|measured| (measured.pull.in_newtons(), measured.arms));
-    let then = held.map_or(1.0, |held| over_grip(held, Gloves::None));
-    let reckoned = || match plan.evidence()? {
-        // After an injury at the neck the hands may be weaker than the arms: only what was measured counts.
-        _ if plan.trunk == Trunk::Cervical => None,
-        Evidence::Pull => {
-            let pull = arms(plan, pick, Arms::Two, Some(Evidence::Pull))?;
+/// The grip of the two hands: as it was entered, or as the best evidence of strength foretells it.
+fn grip(plan: &Plan, pick: &dyn Pick) -> Option<Grip> {
+    plan.grip.or_else(|| match plan.evidence()? {
+        best @ (Evidence::Trial | Evidence::Pull) => {
+            let pull = arms(plan, pick, Arms::Two, Some(best))?;
             // Whoever trains pulling has no weaker hands for it.
             Some(Grip::reckoned(pull, drawn(pick, GRIP, &PULL_OVER_GRIP)))
         }
         _ => by_norm(plan, pick),
-    };
+    })
+}
+
+/// What the hands hold: by the grip that was entered, or as the best evidence of strength foretells it.
+pub(super) fn hands(plan: &Plan, pick: &dyn Pick) -> Option<f64> {
+    // Each way of holding varies on its own, and is the same hand then and now.
+    let over_grip = |hold: Hold, gloves| drawn(pick, HOLDS + hold as u32, &hold.over_grip(gloves));
     let now = over_grip(plan.hold, plan.gloves);
-    held_by(plan.hands(), now, plan.grip.or_else(reckoned), proof, then)
+    // After an injury at the neck the hands may be weaker than the arms: only what was measured counts.
+    let grip = if plan.trunk == Trunk::Cervical { plan.grip } else { grip(plan, pick) };
+    let (proof, then) = if let Some(trial) = plan.trial {
+        (Some((proven(plan, trial, pick, Tiring::HAND), plan.tried_with())), now)
+    } else {
+        // A loop round the hand holds without a grip, so it proves only itself.
+        let proves = |held: &Hold| *held != Hold::HandLoop || plan.hold == Hold::HandLoop;
+        let held = plan.measured.and_then(|measured| measured.held).filter(proves);
+        let proof = plan.measured.filter(|_| held.is_some());
+        let proof = proof.map(|measured| (measured.pull.in_newtons(), measured.arms));
+        (proof, held.map_or(1.0, |held| over_grip(held, Gloves::None)))
+    };
+    held_by(plan.hands(), now, grip, proof, then)
+}
+
+/// The power that the arms keep up through a climb, in watts.
+pub(super) fn power(plan: &Plan, pick: &dyn Pick) -> Option<f64> {
+    let peak = match plan.arm_power {
+        Some(measured) => measured,
+        None => {
+            let arms = for_arms(Arms::Two, plan.arms, drawn(pick, ONE_OF_TWO, &ONE_ARM));
+            peak_power(grip(plan, pick)?, plan.trunk) * drawn(pick, PEAK, &PEAK_OVER_GRIP) * arms
+        }
+    };
+    Some(peak * drawn(pick, KEEPS_UP, &KEPT_UP))
 }

@@ -21,7 +21,8 @@ impl Stroke {
         if plan.rig.is_hauled() {
             return Self { travel: UNKNOWN, room: UNKNOWN, gain: UNKNOWN, taken: UNKNOWN };
         }
-        let per_rise = plan.rope_per_rise();
+        let per_rise = plan.rig.rope_per_rise();
+        let back = drawn(pick, BACK, &plan.setback);
         let (mut travel, mut room) = (UNKNOWN, UNKNOWN);
         if let Some(stature) = plan.stature {
             let reach = reach(stature.si(), pick.deviations(REACH));
@@ -34,10 +35,17 @@ impl Stroke {
         if let Some(own) = plan.hand_travel {
             travel = own.si();
         }
+        if let Some(trial) = plan.trial {
+            // What a stroke gained there it gains again, and the room was what it was.
+            let rise = trial.gain() + back;
+            travel = rise * plan.tried_on().rope_per_rise();
+            if plan.trial_rig.is_none() {
+                return Self { travel, room: UNKNOWN, gain: trial.gain(), taken: travel };
+            }
+        }
         let by_pull = travel / per_rise;
         // A room that is not known ends no stroke.
         let rise = if room < by_pull { room } else { by_pull };
-        let gain = rise - drawn(pick, BACK, &plan.setback);
-        Self { travel, room, gain, taken: rise * per_rise }
+        Self { travel, room, gain: rise - back, taken: rise * per_rise }
     }
 }

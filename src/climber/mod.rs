@@ -10,11 +10,13 @@ mod helper;
 mod hold;
 mod norm;
 mod pace;
+mod power;
 mod pull;
 mod stroke;
 mod survey;
 mod tired;
 mod training;
+mod trial;
 mod trunk;
 
 pub use all_day::all_day_share;
@@ -26,7 +28,8 @@ pub use grip::{GRIP_LEFT, GRIP_RIGHT, Grip, OTHER_HAND};
 pub use helper::HELPER_PULL;
 pub use hold::{HOLD, Hold, held_by};
 pub use norm::{AGE, Norm, SEX, Sex};
-pub use pace::{MOVING, shortest_rest, strength_for};
+pub use pace::{LONGEST_REST, MOVING, shortest_rest, strength_for};
+pub use power::{ARM_POWER, KEPT_UP, PEAK_OVER_GRIP, peak_power};
 pub use pull::{
     ANOTHER_DAY, CLIMB_ARMS, MEASURED_PULL, Measured, ONE_ARM, PULL_ARMS, PULL_HELD, PULL_TAKEN, PullTaken, for_arms,
 };
@@ -39,4 +42,5 @@ pub use survey::{
 };
 pub use tired::Tired;
 pub use training::{PREDICTION_ERROR, PULL_OVER_GRIP, TRAINED_PULL_OVER_GRIP, TRAINING, Training, predicted_pull};
+pub use trial::{SURE_OF, TRIAL_HEIGHT, TRIAL_MORE, TRIAL_STROKES, TRIAL_TIME, Trial};
 pub use trunk::{TRUNK, Trunk};

@@ -55,7 +55,7 @@ pub fn shortest_rest(tiring: Tiring, share: f64, pull: f64, pulls: f64) -> Optio
     if lasts(0.0) {
         return Some(0.0);
     }
-    let (mut short, mut long) = (0.0, LONGEST);
+    let (mut short, mut long) = (0.0, LONGEST_REST);
     if !lasts(long) {
         return None;
     }
@@ -71,8 +71,8 @@ pub fn shortest_rest(tiring: Tiring, share: f64, pull: f64, pulls: f64) -> Optio
     Some(long)
 }
 
-/// The longest rest after a pull that counts, in seconds (judged: hanging that long after each pull is no climb).
-const LONGEST: f64 = 600.0;
+/// The longest rest after a pull that counts, in seconds (judged, 300 to 900: hanging that long after each pull is no climb).
+pub const LONGEST_REST: f64 = 600.0;
 
 #[cfg(test)]
 mod tests {

@@ -7,6 +7,7 @@ mod impact;
 mod knot;
 mod label;
 mod minimum;
+mod rated_mass;
 mod rope;
 mod turn;
 
@@ -19,5 +20,6 @@ pub use label::{
     CONNECTOR_STRENGTH, HARNESS_STRENGTH, HAUL_CORD_STRENGTH, HITCH_CORD_STRENGTH, PULLEY_STRENGTH, ROPE_STRENGTH,
 };
 pub use minimum::{CLAMP_LOAD, CORD, LIFE_LINE, LIFE_PART, Minimum};
+pub use rated_mass::{PAST_MOST, RATED_MASS, TEST_RATING};
 pub use rope::{ROPE_KIND, RopeKind};
 pub use turn::{LOWER_TURNS, TOP_TURN, TurnFields, TurnKind, UPPER_TURNS, kept_by};

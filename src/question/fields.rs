@@ -1,16 +1,18 @@
 //! Every field of every question, gathered from the storeys that own them.
 
 use super::Question;
-use crate::ascent::CLIMB_HEIGHT;
+use crate::ascent::{CLIMB_HEIGHT, SECOND_PERSON, TIME_ALLOWED, WAY_DOWN};
 use crate::climber::{
-    AGE, BODY_MASS, CADENCE, CLIMB_ARMS, GLOVES, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, HELPER_PULL, HOLD, KIT_MASS,
-    MEASURED_PULL, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, SEX, STACK_LENGTH, STATURE, TRAINING, TRUNK,
+    AGE, ARM_POWER, BODY_MASS, CADENCE, CLIMB_ARMS, GLOVES, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, HELPER_PULL, HOLD,
+    KIT_MASS, MEASURED_PULL, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, SEX, STACK_LENGTH, STATURE, TRAINING,
+    TRIAL_HEIGHT, TRIAL_MORE, TRIAL_STROKES, TRIAL_TIME, TRUNK,
 };
 use crate::draft::{Draft, Reader};
 use crate::field::Row;
 use crate::gear::{
     CONNECTOR, CONNECTOR_STRENGTH, CORD_FIBRE, HARNESS_STRENGTH, HAUL_CORD, HAUL_CORD_STRENGTH, HITCH_CORD,
-    HITCH_CORD_STRENGTH, LOWER_TURNS, PULLEY_STRENGTH, ROPE_KIND, ROPE_STRENGTH, SLACK, TOP_TURN, UPPER_TURNS,
+    HITCH_CORD_STRENGTH, LOWER_TURNS, PULLEY_STRENGTH, RATED_MASS, ROPE_KIND, ROPE_STRENGTH, SLACK, TOP_TURN,
+    UPPER_TURNS,
 };
 use crate::hitch::{HITCH_DRAG, SETBACK};
 use crate::reeving::{BACKUP, KNOT_SLACK, OWN_RIG, RIG, TEST_MASS, TEST_PULL};
@@ -23,6 +25,13 @@ pub(super) static CAN_I_CLIMB: &[&Row] = &[
     &CLIMB_HEIGHT.row,
     &RIG.row,
     &OWN_RIG.row,
+    &TIME_ALLOWED.row,
+    &WAY_DOWN.row,
+    &SECOND_PERSON.row,
+    &TRIAL_STROKES.row,
+    &TRIAL_TIME.row,
+    &TRIAL_HEIGHT.row,
+    &TRIAL_MORE.row,
     &MEASURED_PULL.row,
     &PULL_TAKEN.row,
     &PULL_ARMS.row,
@@ -40,7 +49,9 @@ pub(super) static CAN_I_CLIMB: &[&Row] = &[
     &HAND_TRAVEL.row,
     &POSTURE.row,
     &CADENCE.row,
+    &ARM_POWER.row,
     &KIT_MASS.row,
+    &RATED_MASS.row,
     &TOP_TURN.kind.row,
     &TOP_TURN.own.row,
     &UPPER_TURNS[0].kind.row,

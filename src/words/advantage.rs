@@ -1,13 +1,16 @@
 //! The answer to "Which advantage?" in words.
 
+use super::assumed::assumed;
 use super::caution::caution_line;
 use super::chart::{ALL_UP, Band, Chart, ChartLine, Point, axis, told, units};
 use super::drawing::drawing;
 use super::figures::figures;
+use super::first::first;
+use super::missing::missing_lines;
 use super::report::{AdvantageReport, RigLine};
 use super::source::cited;
 use super::template::{said, say};
-use super::verdict::{assumed, first, missing_lines, verdict_line};
+use super::verdict::verdict_line;
 use super::{CautionLine, Figure, WorkDone};
 use crate::ascent::{Answer as Ascent, Missing};
 use crate::climber::Arms;
@@ -78,6 +81,7 @@ const SHOWN: &[&str] = &[
     "armShare",
     "handShare",
     "chance",
+    "reachChance",
     "realAdvantage",
     "idealAdvantage",
     "gain",
@@ -148,20 +152,23 @@ fn gear(kit: &Kit, view: View) -> Vec<String> {
 fn which(answer: &Answer, view: View) -> String {
     let Some(least) = answer.least.and_then(|at| answer.rigs.get(at)) else {
         let Some(lightest) = lightest(answer) else { return String::new() };
-        let template = if lightest.standing() == Standing::Unknown {
-            "How strong you are is not known, so no rig can be named. The lightest pull that one of them takes is about {P}: {}."
+        let noun = lightest.ascent.rig_name.named().noun;
+        let mut text = if lightest.standing() == Standing::Unknown {
+            "How strong you are is not known, so no rig can be named.".to_owned()
         } else {
-            "With none of the rigs you haul yourself does one pull succeed in four of five reckoned climbs. The lightest pull that one of them takes is about {P}: {}."
+            let template = "With none of the rigs you haul yourself {} in four of five reckoned climbs.";
+            said(template, &[], &[does(lightest)], view)
         };
-        let mut text = said(template, &[&lightest.ascent.need], &[lightest.ascent.rig_name.named().noun], view);
+        let template = " The lightest pull that one of them takes is about {P}: {}.";
+        say(&mut text, template, &[&lightest.ascent.need], &[noun], view);
         chosen(answer, &mut text, view);
         return text;
     };
     let ascent = &least.ascent;
     let mut text = said(
-        "The least kit with which one pull succeeds in four of five reckoned climbs: {}. It takes about {P}",
+        "The least kit with which {} in four of five reckoned climbs: {}. It takes about {P}",
         &[&ascent.need],
-        &[ascent.rig_name.named().noun],
+        &[succeeds(least), ascent.rig_name.named().noun],
         view,
     );
     if let Some(arms) = &ascent.arms {
@@ -170,6 +177,9 @@ fn which(answer: &Answer, view: View) -> String {
     if let Some(strokes) = &ascent.strokes {
         say(&mut text, ", in about {I} strokes", &[strokes], &[], view);
     }
+    if let Some(time) = ascent.lasting_time.filter(|time| time.likely.is_finite()) {
+        say(&mut text, " and {S} with rests", &[&time], &[], view);
+    }
     text.push('.');
     match answer.easy.and_then(|at| answer.rigs.get(at)) {
         Some(_) if answer.easy == answer.least => {}
@@ -177,10 +187,21 @@ fn which(answer: &Answer, view: View) -> String {
             let noun = ascent.rig_name.named().noun;
             say(&mut text, " Easier to repeat: {}, at about {P} a pull.", &[&ascent.need], &[noun], view);
         }
-        None => text.push_str(" No rig that you haul yourself takes less than half of your strength."),
+        None => text.push_str(" None that works takes less than half of your strength."),
     }
     chosen(answer, &mut text, view);
     text
+}
+
+/// What counts as success with a rig.
+fn succeeds(beside: &Beside) -> &'static str {
+    let counted = beside.ascent.verdict.is_some_and(|verdict| verdict.reaches.is_some());
+    if counted { "you come to the height in time" } else { "one pull succeeds" }
+}
+
+/// The same, asked.
+fn does(beside: &Beside) -> &'static str {
+    if succeeds(beside) == "one pull succeeds" { "does one pull succeed" } else { "do you come to the height in time" }
 }
 
 /// What the rig that was chosen takes, where another is named.
@@ -222,12 +243,12 @@ fn lesser(answer: &Answer, view: View) -> String {
         let stronger = lightest.and_then(|beside| beside.ascent.verdict?.stronger);
         let mut text = match stronger {
             Some(times) if times < 100.0 => told(
-                "Arms and hands {1} times as strong, or so much less to lift, would make it succeed in {} of five reckoned climbs. ",
+                "Arms and hands {1} times as strong, or so much less to lift, would bring it to {} of five reckoned climbs. ",
                 &[times],
                 &[if lightest.is_some_and(|beside| beside.standing() == Standing::Out) { "one" } else { "four" }],
                 view,
             ),
-            _ => "A stroke that gains more, or a helper, is what it would take. ".to_owned(),
+            _ => "A stroke that gains more, more time, or a helper, is what it would take. ".to_owned(),
         };
         match helped {
             Some(helped) => {
@@ -248,15 +269,22 @@ fn lesser(answer: &Answer, view: View) -> String {
             nearest = Some(beside);
         }
     }
-    match nearest {
+    let mut text = match nearest {
         Some(nearest) => said(
-            "The nearest with no more kit than that, {}, would take about {P} a pull. It is not yet a plan without a way down and somebody on the ground: try it at knee height first.",
+            "The nearest with no more kit than that, {}, would take about {P} a pull.",
             &[&nearest.ascent.need],
             &[nearest.ascent.rig_name.named().noun],
             view,
         ),
-        None => "Nothing here takes less kit. It is not yet a plan without a way down and somebody on the ground: try it at knee height first.".to_owned(),
-    }
+        None => "Nothing here takes less kit.".to_owned(),
+    };
+    let lacks = |missing: &Missing| matches!(missing, Missing::WayDown | Missing::SecondPerson);
+    text.push_str(if least.ascent.missing.iter().any(lacks) {
+        " It is not yet a plan without a way down and somebody on the ground: try it at knee height first."
+    } else {
+        " Try it at knee height first."
+    });
+    text
 }
 
 /// The pull that each rig takes, against the weight.

@@ -1,11 +1,15 @@
 //! The answer to "Can I climb this?" in words.
 
+use super::assumed::assumed;
 use super::caution::caution_line;
 use super::drawing::drawing;
 use super::figures::figures;
+use super::first::first;
+use super::missing::missing_lines;
 use super::part::part_lines;
+use super::second::second;
 use super::source::cited;
-use super::verdict::{assumed, first, missing_lines, second, verdict_line};
+use super::verdict::verdict_line;
 use super::{Report, WorkDone};
 use crate::quantity::View;
 use crate::question::can_i_climb::Answer;

@@ -8,7 +8,7 @@ use crate::quantity::{Length, System, View};
 use crate::question::can_i_climb::Caution;
 use crate::source::{
     AFAG401, ANSUR, CAPSTAN, COMMON_PRACTICE, DELANEY, GEOMETRY, HARNESS_TEST, JOHNSON, JUDGED, NHANES, PRATTLEY,
-    RAUCH, SETNICKA, Source, TURNER, YOUNG,
+    RAKSHIT, RAUCH, SETNICKA, Source, TURNER, YOUNG,
 };
 
 /// The caution as people read it.
@@ -57,7 +57,13 @@ const fn known(caution: Caution) -> &'static Known {
             id: "one-pull-only",
             grave: true,
             sources: &[JOHNSON],
-            template: "The verdict is about one pull, not many. Strength that is there once may not be there again: the rests that are reckoned are those of muscles that were tested, and yours may need more.",
+            template: "The verdict is about one pull, not many. Strength that is there once may not be there again.",
+        },
+        Caution::RestsReckoned => &Known {
+            id: "rests-reckoned",
+            grave: true,
+            sources: &[RAKSHIT, JOHNSON],
+            template: "How arms and hands tire is reckoned from muscles that were tested, not from yours, which may need longer rests or give out. Turn back while you still have the strength to change over.",
         },
         Caution::PullOverWeight => &Known {
             id: "pull-over-weight",

@@ -1,5 +1,6 @@
 //! The answer to "What does each part carry?" in words.
 
+use super::assumed::assumed;
 use super::figure::figure;
 use super::limb::limb_line;
 use super::load_caution::load_caution;
@@ -7,7 +8,6 @@ use super::load_line::load_state;
 use super::slip::slip_chart;
 use super::source::{cited, source_line};
 use super::template::said;
-use super::verdict::assumed;
 use super::{Figure, LoadLine, LoadState, LoadsReport, WorkDone};
 use crate::field::Spread;
 use crate::quantity::View;

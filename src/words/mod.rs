@@ -1,6 +1,7 @@
 //! Facts to sentences, for a [`View`](crate::quantity::View). The only storey that words what a person reads as an answer.
 
 mod advantage;
+mod assumed;
 mod can_i_climb;
 mod caution;
 mod chart;
@@ -8,12 +9,14 @@ mod drawing;
 mod error;
 mod figure;
 mod figures;
+mod first;
 mod limb;
 mod load_caution;
 mod load_line;
 mod loads;
 mod map;
 mod misread;
+mod missing;
 mod notice;
 mod own_rig;
 mod part;
@@ -24,6 +27,7 @@ mod report;
 mod rope_caution;
 mod rope_length;
 mod row;
+mod second;
 mod slip;
 mod source;
 mod template;

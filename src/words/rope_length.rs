@@ -1,10 +1,10 @@
 //! The answer to "How much rope?" in words.
 
+use super::assumed::assumed;
 use super::figure::figure;
 use super::rope_caution::rope_caution;
 use super::source::cited;
 use super::template::{said, say};
-use super::verdict::assumed;
 use super::{Figure, RopeReport, RopeState};
 use crate::field::{Row, Spread};
 use crate::quantity::{FOOT, METRE, System, View, plain};

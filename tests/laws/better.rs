@@ -10,6 +10,10 @@ fn chance(answer: &Answer) -> Option<f64> {
     answer.verdict.map(|verdict| verdict.chance)
 }
 
+fn reaches(answer: &Answer) -> Option<f64> {
+    answer.verdict.and_then(|verdict| verdict.reaches)
+}
+
 fn rank(answer: &Answer) -> Option<u8> {
     answer.verdict.map(|verdict| match verdict.level {
         Level::OutOfReach => 0,
@@ -38,6 +42,10 @@ fn words(plan: &Plan, id: &'static str, one: &str, other: &str) -> (Answer, Answ
 fn no_worse(worse: &Answer, better: &Answer) -> Result<(), TestCaseError> {
     prop_assert!(at_most(better.need, worse.need), "{:?} then {:?}", worse.need, better.need);
     prop_assert!(chance(worse) <= chance(better), "{:?} then {:?}", worse.verdict, better.verdict);
+    // Whether a count of pulls is known may change with what is said of them.
+    if let (Some(worse), Some(better)) = (reaches(worse), reaches(better)) {
+        prop_assert!(worse <= better, "{worse} then {better}");
+    }
     prop_assert!(rank(worse) <= rank(better));
     Ok(())
 }

@@ -2,9 +2,9 @@
 
 use super::plans::plans;
 use super::{answer, answer_with, cases, spreads};
-use boughline::field::Kind;
+use boughline::field::{Kind, Said};
 use boughline::quantity::{System, View};
-use boughline::question::can_i_climb::Level;
+use boughline::question::can_i_climb::{Level, Missing};
 use boughline::question::{Effort, Question};
 use boughline::words::report;
 use proptest::prelude::*;
@@ -56,8 +56,15 @@ proptest! {
     #[test]
     fn no_verdict_is_better_than_at_your_limit_while_something_is_missing(plan in plans()) {
         let answer = answer(&plan);
-        prop_assert!(!answer.missing.is_empty(), "nothing asks yet for a way down and a second person");
-        prop_assert!(answer.verdict.is_none_or(|verdict| verdict.level != Level::WithinReach));
+        let says = |id, text: &str| plan.iter().any(|(of, said)| *of == id && *said == Said::Text(text.to_owned()));
+        let down = plan.iter().any(|(id, _)| *id == "wayDown");
+        prop_assert_eq!(down, !answer.missing.contains(&Missing::WayDown));
+        prop_assert_eq!(
+            answer.hauled || says("secondPerson", "rescuer"),
+            !answer.missing.contains(&Missing::SecondPerson)
+        );
+        let within = answer.verdict.is_some_and(|verdict| verdict.level == Level::WithinReach);
+        prop_assert!(!within || answer.missing.is_empty());
     }
 
     #[test]
@@ -94,7 +101,7 @@ proptest! {
         let plan = super::plans::without(&plan, &[id]);
         let assumed = Question::CanIClimb.assumed(&super::plans::draft(&plan)).expect("in order");
         if assumed.iter().all(|row| row.id != id) {
-            let chosen = super::plans::with(&plan, id, boughline::field::Said::Text(option.get(options).id.to_owned()));
+            let chosen = super::plans::with(&plan, id, Said::Text(option.get(options).id.to_owned()));
             let told = |plan| {
                 let report = report(&answer(plan), View::default());
                 // Whoever says of an injury is told what to ask; that reckons with nothing.
@@ -114,7 +121,7 @@ proptest! {
         advantage in 1.05..2.95_f64,
     ) {
         let pull = mass * boughline::quantity::STANDARD_GRAVITY / advantage;
-        let plan = super::plans::with(&plan, "rig", boughline::field::Said::Text("tail-3".to_owned()));
+        let plan = super::plans::with(&plan, "rig", Said::Text("tail-3".to_owned()));
         let plan = super::plans::with(&plan, "testMass", boughline::field::Said::Number(mass));
         let plan = super::plans::with(&plan, "testPull", boughline::field::Said::Number(pull));
         let found = answer(&plan).advantage;

@@ -66,8 +66,14 @@ fn of_other_rigs() -> Vec<String> {
 fn within_reach() -> &'static str {
     let draft = read("bodyMass=80kg&climbHeight=11m&rig=tail-3&measuredPull=900N").draft;
     let mut answer = ask(&Inputs::of(&draft).expect("in order"), Effort::QUICK);
-    answer.verdict =
-        Some(Verdict { level: Level::WithinReach, decided: Decided::Arms, chance: 0.9, stuck: 0.0, stronger: None });
+    answer.verdict = Some(Verdict {
+        level: Level::WithinReach,
+        decided: Decided::Arms,
+        chance: 0.9,
+        reaches: Some(0.9),
+        stuck: 0.0,
+        stronger: None,
+    });
     report(&answer, View::default()).verdict.id
 }
 

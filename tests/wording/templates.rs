@@ -32,12 +32,18 @@ const MORE: &[&str] = &[
     "handTravel=5cm&measuredPull=900N&setback=30cm",
     "stature=1.4m&measuredPull=900N&handTravel=1.5m&stackLength=60cm",
     "testMass=80kg&testPull=320N",
+    "stature=1.75m&measuredPull=520N&ratedMass=80kg&wayDown=off-the-rope&armPower=90W",
+    "measuredPull=520N&trialStrokes=10&trialTime=90s&trialHeight=1.5m&trialMore=5",
+    "measuredPull=520N&trialStrokes=10",
     "topEfficiency=0.9&upperEfficiency=0.9&lowerEfficiency=0.9",
 ];
 
 /// What is said on top of that for all rigs side by side.
 const LISTS: &[&str] = &[
     "stature=1.75m&measuredPull=150N&helperPull=450N&topTurn=bearing-pulley",
+    "stature=1.75m&measuredPull=150N&timeAllowed=4h",
+    "measuredPull=150N",
+    "stature=1.75m&measuredPull=900N&wayDown=descend&secondPerson=rescuer",
     "bodyMass=40kg&handTravel=1m&measuredPull=1400N&pullTaken=lowest-point",
 ];
 
@@ -48,14 +54,35 @@ fn answer(rig: &str, more: &str) -> Option<Answer> {
     Inputs::of(&link.draft).ok().map(|inputs| ask(&inputs, Effort::samples(200)))
 }
 
+const DECIDED: [Decided; 11] = [
+    Decided::Arms,
+    Decided::Hands,
+    Decided::ArmsAndHands,
+    Decided::Stroke,
+    Decided::LastingArms,
+    Decided::LastingHands,
+    Decided::Power,
+    Decided::Time,
+    Decided::HarnessClock,
+    Decided::RatedMass,
+    Decided::Missing,
+];
+
 /// The answer with every verdict there could be.
 fn judged(answer: &Answer) -> Vec<Answer> {
     let mut answers = vec![answer.clone()];
-    for decided in [Decided::Arms, Decided::Hands, Decided::ArmsAndHands, Decided::Stroke, Decided::Missing] {
+    for decided in DECIDED {
         for level in [Level::WithinReach, Level::AtLimit, Level::OutOfReach] {
             for (stuck, stronger) in [(0.3, None), (0.6, Some(1.02)), (1.0, Some(1.3)), (0.0, Some(2.5))] {
                 let mut judged = answer.clone();
-                judged.verdict = Some(Verdict { level, decided, chance: stuck, stuck, stronger });
+                judged.verdict = Some(Verdict {
+                    level,
+                    decided,
+                    chance: stuck,
+                    reaches: Some(stuck).filter(|_| stuck != 0.3),
+                    stuck,
+                    stronger,
+                });
                 judged.missing.extend([Missing::Strength, Missing::Stroke]);
                 answers.push(judged);
             }

@@ -1,7 +1,7 @@
 //! What the question answers: facts, without words.
 
 use super::Kit;
-use crate::ascent::{AT_LEAST_WITHIN, Answer as Ascent, UNDER_IS_OUT};
+use crate::ascent::{Answer as Ascent, Level};
 use crate::climber::Arms;
 use crate::field::{Row, Spread};
 use crate::reeving::RigName;
@@ -9,7 +9,8 @@ use crate::reeving::RigName;
 /// What somebody can do with a rig, the best first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Standing {
-    /// Four sampled climbs in five come off, whatever else the plan lacks.
+    /// Four sampled climbs in five come to the height in time, whatever else the plan lacks; where the count of pulls is
+    /// not known, one pull succeeds in four of five.
     Works,
     /// Some do.
     AtLimit,
@@ -32,11 +33,11 @@ impl Beside {
     /// What somebody can do with it.
     #[must_use]
     pub fn standing(&self) -> Standing {
-        match self.ascent.verdict.map(|verdict| verdict.chance) {
+        match self.ascent.verdict.map(|verdict| Level::of(verdict.counts())) {
             None => Standing::Unknown,
-            Some(chance) if chance >= AT_LEAST_WITHIN => Standing::Works,
-            Some(chance) if chance >= UNDER_IS_OUT => Standing::AtLimit,
-            Some(_) => Standing::Out,
+            Some(Level::WithinReach) => Standing::Works,
+            Some(Level::AtLimit) => Standing::AtLimit,
+            Some(Level::OutOfReach) => Standing::Out,
         }
     }
 

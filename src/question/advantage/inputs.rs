@@ -7,6 +7,7 @@ use crate::field::Row;
 use crate::question::Question;
 use crate::question::fields::reader;
 use crate::reeving::RigName;
+use std::sync::Arc;
 
 /// The inputs of the question. Made only by [`Inputs::of`], so that asking cannot fail.
 #[derive(Debug, Clone, PartialEq)]
@@ -38,8 +39,13 @@ impl Inputs {
         reader.done(|| {
             let plan = plan?;
             let mut plans = Vec::new();
+            // The trial was made on the rig that was said; a helper's haul tries nobody.
+            let tried = said.and_then(|said| rigs.iter().find(|rig| rig.name == said)).filter(|rig| !rig.is_hauled());
+            let trial = plan.trial.filter(|_| tried.is_some());
+            let tried = trial.and(tried).map(|rig| Arc::new(rig.clone()));
             for rig in rigs {
-                plans.push(Plan { rig, ..plan.clone() });
+                let trial_rig = tried.clone().filter(|tried| tried.name != rig.name);
+                plans.push(Plan { rig, trial, trial_rig, ..plan.clone() });
             }
             Some(Self { plans, said, assumed: all })
         })

@@ -9,7 +9,7 @@
 //!     .set("bodyMass", "80 kg")
 //!     .set("climbHeight", "11 m")
 //!     .set("stature", "1.75 m")
-//!     .set("measuredPull", "520 N");
+//!     .set("measuredPull", "700 N");
 //! let inputs = advantage::Inputs::of(&draft).map_err(|errors| errors.len())?;
 //! let answer = advantage::ask(&inputs, Effort::FULL);
 //! let least = answer.least.and_then(|at| answer.rigs.get(at)).map(|beside| beside.ascent.rig_name.named().id);

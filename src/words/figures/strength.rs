@@ -2,12 +2,13 @@
 
 use super::Rows;
 use crate::climber::{
-    ANOTHER_DAY, Arms, Hold, ONE_ARM, OTHER_HAND, PREDICTION_ERROR, PULL_OVER_GRIP, PullTaken, Trunk,
+    ANOTHER_DAY, Arms, Hold, ONE_ARM, OTHER_HAND, PREDICTION_ERROR, PULL_OVER_GRIP, PullTaken, SURE_OF, Trunk,
 };
 use crate::field::Spread;
 use crate::question::can_i_climb::{Evidence, Gate};
-use crate::source::{CROSBY, GEOMETRY, HUR, JOHNSON, JUDGED, LA_DELFA, NHANES, Source, YOUNG};
+use crate::source::{CROSBY, GEOMETRY, HUR, JOHNSON, JUDGED, LA_DELFA, NHANES, RAKSHIT, Source, YOUNG};
 
+const REACHES: &str = "chance of the height in the time you allow";
 const ONE_PULL: &str = "chance of one pull, by these figures alone";
 
 impl Rows<'_> {
@@ -27,6 +28,9 @@ impl Rows<'_> {
             let planning = Spread::point(planning);
             self.add("planningPull", "pull to plan on, from sex and age", &planning, "{N}", &[NHANES, JUDGED]);
             self.line("Four people in five of your sex and age have a stronger grip than this rests on.", &[], &[]);
+        }
+        if let Some(pull) = &answer.by_pull {
+            self.beside("measuredPull", "pull of your arms, by the pull you measured", pull, &[JUDGED]);
         }
         if let Some(pull) = &answer.by_grip {
             self.beside("gripPull", "pull of your arms, by your grip", pull, &[LA_DELFA, JUDGED]);
@@ -53,6 +57,14 @@ impl Rows<'_> {
                 &[&Spread::point(f64::from(answer.samples))],
                 &[what],
             );
+            if let Some(reaches) = verdict.reaches {
+                self.add("reachChance", REACHES, &Spread::point(reaches), "{C}", &[RAKSHIT, JUDGED]);
+                self.line(
+                    "The share of them in which arms and hands also last through all pulls, and the arms keep up the power, within {S}. It is arithmetic on ranges: it knows nothing of pain, fear, weather, a hitch that jams, or a limb that breaks.",
+                    &[&Spread::point(answer.time_allowed)],
+                    &[],
+                );
+            }
         }
     }
 
@@ -60,6 +72,7 @@ impl Rows<'_> {
     fn arms_rest_on(&self) -> &'static [Source] {
         let taken = self.answer.measured.map(|measured| measured.taken);
         match (self.answer.evidence, taken) {
+            (Some(Evidence::Trial), _) => &[RAKSHIT, JUDGED],
             (Some(Evidence::Pull), Some(PullTaken::TenRepetitions)) => &[JUDGED, JOHNSON],
             (Some(Evidence::Pull), Some(_)) => &[JUDGED, LA_DELFA],
             (Some(Evidence::Norm), _) => &[JUDGED, JOHNSON, NHANES],
@@ -72,6 +85,14 @@ impl Rows<'_> {
     fn arms(&mut self, gate: &Gate) {
         let answer = self.answer;
         let given = &gate.capacity;
+        if let Some(trial) = answer.trial.filter(|_| answer.evidence == Some(Evidence::Trial)) {
+            self.line(
+                "At knee height you made {0} strokes, one every {S}, and were sure of {0} more, of which {r1} are counted. Arms that tire as fast as that rig tires them must have {N} for it.",
+                &[&Spread::point(trial.strokes), &Spread::point(trial.cycle()), &Spread::point(trial.more), &SURE_OF, given],
+                &[],
+            );
+            return self.line("What rig, hitches and you lose is in it already.", &[], &[]);
+        }
         let whose = match (answer.evidence, answer.measured) {
             (Some(Evidence::Pull), Some(measured)) => {
                 let pull = Spread::point(measured.pull.in_newtons());

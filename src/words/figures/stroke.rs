@@ -1,10 +1,10 @@
 //! What a stroke brings, and how many of them it is.
 
 use super::Rows;
-use crate::climber::{Hold, MOVING, PULL_TIME, Posture, RESET_TIME, TO_CHEST, share_used};
+use crate::climber::{Hold, KEPT_UP, MOVING, PEAK_OVER_GRIP, PULL_TIME, Posture, RESET_TIME, TO_CHEST, share_used};
 use crate::field::Spread;
 use crate::reeving::BodyKind;
-use crate::source::{ANSUR, COMMON_PRACTICE, GEOMETRY, JOHNSON, JUDGED, RAKSHIT};
+use crate::source::{AMINOFF, ANSUR, COMMON_PRACTICE, GEOMETRY, HAISMA, JOHNSON, JUDGED, RAKSHIT};
 
 impl Rows<'_> {
     pub(super) fn stroke(&mut self) {
@@ -74,6 +74,28 @@ impl Rows<'_> {
         );
         self.add("lastingTime", "time to the height with those rests", time, "{S}", sources);
         self.line("strokes × (a pull + that rest)", &[], &[]);
+        if let Some(hanging) = &self.answer.hanging {
+            self.add("hangingTime", "time in the harness until you are down", hanging, "{S}", &[JUDGED]);
+            self.line("that time, and the height at half a metre a second, the most that anybody should come down at on a hitch", &[], &[]);
+        }
+        self.power();
+    }
+
+    /// The power of the arms, needed and kept up.
+    fn power(&mut self) {
+        let answer = self.answer;
+        let (Some(needed), Some(kept)) = (&answer.power_needed, &answer.power_kept_up) else { return };
+        self.add("powerNeeded", "power it takes in the time you allow", needed, "{W}", &[GEOMETRY]);
+        self.line("work to the height ÷ {S}", &[&Spread::point(answer.time_allowed)], &[]);
+        self.add("powerKeptUp", "power your arms keep up", kept, "{W}", &[AMINOFF, HAISMA, JUDGED]);
+        match answer.arm_power {
+            Some(peak) => self.line("the greatest you measured, {W}, × {r1}", &[&Spread::point(peak), &KEPT_UP], &[]),
+            None => self.line(
+                "107 W is the greatest of able-bodied men at the arm crank, of a grip of both hands like theirs, 74 W of people with paraplegia, 40 W with tetraplegia; × {r1} of it for people like you × {r1} for 20 to 30 minutes",
+                &[&PEAK_OVER_GRIP, &KEPT_UP],
+                &[],
+            ),
+        }
     }
 
     /// A figure that follows from the strokes, where it is known.
