@@ -9,7 +9,7 @@ use crate::chance::Pick;
 use crate::climber::{PULL_TIME, RESET_TIME, TWENTIETH};
 use crate::field::Spread;
 use crate::quantity::{Mass, Quantity};
-use crate::reeving::{BodyKind, Drive, Forces, Losses, statics};
+use crate::reeving::{BodyKind, Drive, Forces, Losses};
 
 /// What one climb comes to, in SI; a figure that is not known is [`UNKNOWN`].
 pub(crate) struct Climb {
@@ -193,7 +193,7 @@ pub(crate) fn jerk(pick: &dyn Pick) -> f64 {
 fn forces(plan: &Plan, pick: &dyn Pick) -> (Option<Forces>, Option<Forces>) {
     let reeved = &plan.rig;
     let losses = losses(reeved, pick);
-    let by = |pull: f64, help: Vec<f64>| statics(&reeved.rig, &reeved.motion, &losses, &Drive::Pull(pull, help)).ok();
+    let by = |pull: f64, help: Vec<f64>| reeved.balance.forces(&losses, &Drive::Pull(pull, help)).ok();
     let help = if reeved.help.is_empty() { None } else { by(0.0, reeved.help.clone()) };
     (by(1.0, Vec::new()), help)
 }

@@ -1,24 +1,74 @@
-//! Tensions carried along a rope, from a hand, a loose end, or an unknown, through every stop of a run.
+//! Where the tension of each strand comes from: a hand, a loose end, an unknown, or the strand before.
 
 use super::phase::{End, Run};
-use super::{Drive, Fault, Fraction, HandDoes, Losses, Motion, Number, Rig, Rope, What};
+use super::{Drive, Fraction, HandDoes, Losses, Motion, Number, Rig, Rope, What};
 use std::cmp::Ordering;
 
-/// A tension that is partly known: `factor` of an unknown, and the rest.
-#[derive(Clone, Copy)]
-pub(super) struct PartTension {
-    pub(super) factor: f64,
-    pub(super) unknown: Option<usize>,
-    pub(super) known: f64,
+/// Where the tension of a strand comes from.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) enum From {
+    /// A loose end, that carries nothing.
+    Free,
+    /// The driving hand, of the rope with this number, and what hangs on the strand beyond it.
+    Hand { rope: usize, beyond: Option<usize> },
+    /// The unknown with this number.
+    Unknown(usize),
+    /// The strand of the step before, past a stop.
+    Past(Past),
 }
 
-const NOTHING: PartTension = PartTension { factor: 0.0, unknown: None, known: 0.0 };
+/// A stop as tension passes it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Past {
+    what: What,
+    ratio: Ratio,
+}
+
+/// What tension is multiplied by at a stop.
+#[derive(Debug, Clone, Copy, PartialEq)]
+enum Ratio {
+    /// Nothing is lost.
+    One,
+    /// What is kept.
+    Kept,
+    /// Its inverse.
+    Inverse,
+    /// Where rope rests, anything between the two: the inverse, where this bit of the choice is this.
+    Open { bit: usize, inverse: bool },
+}
+
+impl Past {
+    /// Tension behind the stop over tension before it, with a choice of the open ones.
+    pub(super) fn ratio(&self, losses: &Losses, choice: usize) -> f64 {
+        let inverse = match self.ratio {
+            Ratio::One => return 1.0,
+            Ratio::Kept => false,
+            Ratio::Inverse => true,
+            Ratio::Open { bit, inverse } => (choice >> bit & 1 == 1) == inverse,
+        };
+        let kept = match self.what {
+            What::Turn(number) => losses.turns.get(number),
+            What::Hitch(number) => losses.hitches.get(number),
+            _ => None,
+        };
+        let kept = kept.copied().unwrap_or(1.0);
+        if inverse { 1.0 / kept } else { kept }
+    }
+
+    /// What a helper's hand at the stop adds on the side away from the loose end.
+    pub(super) fn help(&self, drive: &Drive) -> f64 {
+        match (self.what, drive) {
+            (What::Helper(number), Drive::Pull(_, helpers)) => helpers.get(number).copied().unwrap_or(0.0),
+            _ => 0.0,
+        }
+    }
+}
 
 /// A stop at which rope rests: its ratio may be anything between what is kept and the inverse.
-pub(super) type Resting = (usize, usize);
+type Resting = (usize, usize);
 
 /// The turns and sliding hitches, by rope and stop, with loaded rope on them that does not move.
-pub(super) fn resting(rig: &Rig, motion: &Motion) -> Vec<Resting> {
+fn resting(rig: &Rig, motion: &Motion) -> Vec<Resting> {
     let mut found = Vec::new();
     for (at, rope) in rig.ropes.iter().enumerate() {
         for run in motion.phase.runs(rope) {
@@ -61,99 +111,87 @@ fn direction(rope: &Rope, from: usize, forward: bool) -> Ordering {
     }
 }
 
-/// What carries tensions along the ropes.
-pub(super) struct Propagation<'a> {
-    pub(super) rig: &'a Rig,
-    pub(super) motion: &'a Motion,
-    pub(super) losses: &'a Losses,
-    pub(super) drive: &'a Drive,
-    pub(super) resting: &'a [Resting],
-    /// A bit for each resting stop: to which end of its range it is set.
-    pub(super) choice: usize,
+/// The tensions of all strands, a step a strand, so that each needs only those before it.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Tensions {
+    /// The strand, counted through the rig, and where its tension comes from.
+    pub(super) steps: Vec<(usize, From)>,
+    /// The strand that each unknown stands for.
+    pub(super) unknowns: Vec<usize>,
+    /// How many stops have an open ratio.
+    pub(super) open: usize,
 }
 
-impl Propagation<'_> {
-    /// The tension of each strand of a rope; new unknowns are entered with the strand they stand for.
-    pub(super) fn rope_tensions(
-        &self,
-        at: usize,
-        unknowns: &mut Vec<(usize, usize)>,
-    ) -> Result<Vec<PartTension>, Fault> {
-        let Some(rope) = self.rig.ropes.get(at) else { return Ok(Vec::new()) };
-        let mut tensions = vec![NOTHING; rope.stops.len().saturating_sub(1)];
-        let runs = self.motion.phase.runs(rope);
-        // Loose runs first: what hangs on them is known, and the hand's run needs it.
-        for run in runs.iter().filter(|run| run.is_loose()) {
-            self.propagate(at, *run, run.start == End::Free, NOTHING, &mut tensions);
-        }
-        for run in runs.iter().filter(|run| !run.is_loose()) {
-            let seed = match (run.start, run.end) {
-                (End::Hand, _) => self.in_hand(at, run.first.checked_sub(1), &tensions)?,
-                (_, End::Hand) => self.in_hand(at, Some(run.last), &tensions)?,
-                _ => {
-                    unknowns.push((at, run.first));
-                    PartTension { factor: 1.0, unknown: Some(unknowns.len() - 1), known: 0.0 }
-                }
+impl Tensions {
+    /// The tensions of a rig that moves in a way.
+    pub(super) fn of(rig: &Rig, motion: &Motion) -> Self {
+        let resting = resting(rig, motion);
+        let mut tensions = Self { steps: Vec::new(), unknowns: Vec::new(), open: resting.len() };
+        let mut first = 0;
+        for (at, rope) in rig.ropes.iter().enumerate() {
+            let runs = motion.phase.runs(rope);
+            let beyond = |strand: Option<usize>| {
+                strand.filter(|strand| strand + 1 < rope.stops.len()).map(|strand| first + strand)
             };
-            self.propagate(at, *run, run.end != End::Hand, seed, &mut tensions);
+            let way = Way { motion, resting: &resting, at, rope, first };
+            // Loose runs first: what hangs on them is known, and the hand's run needs it.
+            for run in runs.iter().filter(|run| run.is_loose()) {
+                way.along(*run, run.start == End::Free, From::Free, &mut tensions.steps);
+            }
+            for run in runs.iter().filter(|run| !run.is_loose()) {
+                let from = match (run.start, run.end) {
+                    (End::Hand, _) => From::Hand { rope: at, beyond: beyond(run.first.checked_sub(1)) },
+                    (_, End::Hand) => From::Hand { rope: at, beyond: beyond(Some(run.last)) },
+                    _ => {
+                        tensions.unknowns.push(first + run.first);
+                        From::Unknown(tensions.unknowns.len() - 1)
+                    }
+                };
+                way.along(*run, run.end != End::Hand, from, &mut tensions.steps);
+            }
+            first += rope.stops.len().saturating_sub(1);
         }
-        Ok(tensions)
+        tensions
     }
+}
 
-    /// What the driving hand's run carries at the hand: the pull, and what hangs on the rope beyond it.
-    fn in_hand(&self, rope: usize, beyond: Option<usize>, tensions: &[PartTension]) -> Result<PartTension, Fault> {
-        let Drive::Pull(pull, _) = self.drive else { return Err(Fault::HandPullsNothing { rope }) };
-        let beyond = beyond.and_then(|strand| tensions.get(strand)).map_or(0.0, |beyond| beyond.known);
-        Ok(PartTension { known: beyond + *pull, ..NOTHING })
-    }
+/// A rope along which tension is carried.
+struct Way<'a> {
+    motion: &'a Motion,
+    resting: &'a [Resting],
+    at: usize,
+    rope: &'a Rope,
+    /// The first of its strands, counted through the rig.
+    first: usize,
+}
 
-    /// Carries a tension through a run, from its first strand or from its last.
-    fn propagate(&self, at: usize, run: Run, from_start: bool, seed: PartTension, tensions: &mut [PartTension]) {
-        let Some(rope) = self.rig.ropes.get(at) else { return };
+impl Way<'_> {
+    /// The steps through a run, from its first strand or from its last.
+    fn along(&self, run: Run, from_start: bool, from: From, steps: &mut Vec<(usize, From)>) {
         let count = run.last - run.first;
-        let mut tension = seed;
+        let mut from = from;
         for step in 0..count {
             let strand = if from_start { run.first + step } else { run.last - 1 - step };
-            if let Some(place) = tensions.get_mut(strand) {
-                *place = tension;
-            }
+            steps.push((self.first + strand, from));
             let stop = if from_start { strand + 1 } else { strand };
-            if step + 1 == count {
-                break;
+            if let Some(there) = self.rope.stops.get(stop) {
+                from = From::Past(Past { what: there.what, ratio: self.ratio(stop, from_start) });
             }
-            let ratio = self.ratio(at, rope, stop, from_start);
-            tension.factor *= ratio;
-            tension.known = tension.known * ratio + self.help(rope, stop);
-        }
-    }
-
-    /// What a helper's hand at a stop adds on the side away from the loose end.
-    fn help(&self, rope: &Rope, stop: usize) -> f64 {
-        match (rope.stops.get(stop).map(|stop| stop.what), self.drive) {
-            (Some(What::Helper(number)), Drive::Pull(_, helpers)) => helpers.get(number).copied().unwrap_or(0.0),
-            _ => 0.0,
         }
     }
 
     /// Tension behind a stop over tension before it, going along the rope (`forward`) or back.
-    fn ratio(&self, at: usize, rope: &Rope, stop: usize, forward: bool) -> f64 {
-        if !loses(self.motion, at, rope, stop) {
-            return 1.0;
+    fn ratio(&self, stop: usize, forward: bool) -> Ratio {
+        if !loses(self.motion, self.at, self.rope, stop) {
+            return Ratio::One;
         }
-        let kept = match rope.stops.get(stop).map(|stop| stop.what) {
-            Some(What::Turn(number)) => self.losses.turns.get(number),
-            Some(What::Hitch(number)) => self.losses.hitches.get(number),
-            _ => None,
-        };
-        let kept = kept.copied().unwrap_or(1.0);
-        let pass = self.motion.pass(at, stop);
-        let runs_forward = if pass.is_nought() {
-            // Rope that carries nothing is on no list, and any ratio of nothing is nothing.
-            let bit = self.resting.iter().position(|resting| *resting == (at, stop));
-            bit.is_some_and(|bit| self.choice >> bit & 1 == 1)
-        } else {
-            Fraction::ZERO.is_less(pass)
-        };
-        if runs_forward == forward { 1.0 / kept } else { kept }
+        let pass = self.motion.pass(self.at, stop);
+        let bit = self.resting.iter().position(|resting| *resting == (self.at, stop));
+        match bit {
+            Some(bit) => Ratio::Open { bit, inverse: forward },
+            // Rope at rest that carries nothing is on no list, and any ratio of nothing is nothing.
+            None if Fraction::ZERO.is_less(pass) == forward => Ratio::Inverse,
+            None => Ratio::Kept,
+        }
     }
 }
