@@ -1,7 +1,7 @@
 //! The balance of every body, solved for the tensions that the ropes leave unknown.
 
 use super::linear::{Equations, Solution, solution};
-use super::tension::{From, Tensions};
+use super::tension::Tensions;
 use super::{BodyKind, Drive, Fault, Forces, HandDoes, Losses, Motion, Number, Rig, Span};
 
 /// The most turns and hitches at rest whose ratio is left open; each doubles the work.
@@ -12,8 +12,8 @@ const MOST_OPEN: usize = 8;
 #[derive(Debug, Clone, PartialEq)]
 pub struct Balance {
     tensions: Tensions,
-    /// The rope and its strand that each strand of the rig is.
-    strands: Vec<(usize, usize)>,
+    /// How many strands each rope has.
+    ropes: Vec<usize>,
     ends: Vec<End>,
     bodies: Vec<BodyKind>,
     hand: HandDoes,
@@ -29,38 +29,33 @@ struct End {
     up: bool,
 }
 
-/// A tension that is partly known: `factor` of an unknown, and the rest.
-#[derive(Clone, Copy)]
-struct PartTension {
-    factor: f64,
-    unknown: Option<usize>,
-    known: f64,
-}
-
-const NOTHING: PartTension = PartTension { factor: 0.0, unknown: None, known: 0.0 };
+/// The span of no value yet.
+const UNMET: Span = Span { low: f64::INFINITY, high: f64::NEG_INFINITY };
 
 impl Balance {
     /// The balance of a rig that moves in a way.
     #[must_use]
     pub fn of(rig: &Rig, motion: &Motion) -> Self {
-        let (mut strands, mut ends, mut bodies) = (Vec::new(), Vec::new(), Vec::new());
-        for (at, rope) in rig.ropes.iter().enumerate() {
-            for (place, (stop, next)) in rope.stops.iter().zip(rope.stops.iter().skip(1)).enumerate() {
+        let (mut ropes, mut ends, mut bodies) = (Vec::new(), Vec::new(), Vec::new());
+        let mut strand = 0;
+        for rope in &rig.ropes {
+            ropes.push(rope.stops.len().saturating_sub(1));
+            for (stop, next) in rope.stops.iter().zip(rope.stops.iter().skip(1)) {
                 // A strand between stops on one body, or to a loose tail, pulls on none.
                 if let (Some(one), Some(other)) = (stop.body, next.body)
                     && one != other
                 {
-                    ends.push(End { body: one.max(other), strand: strands.len(), up: true });
-                    ends.push(End { body: one.min(other), strand: strands.len(), up: false });
+                    ends.push(End { body: one.max(other), strand, up: true });
+                    ends.push(End { body: one.min(other), strand, up: false });
                 }
-                strands.push((at, place));
+                strand += 1;
             }
         }
         for body in &rig.bodies {
             bodies.push(body.kind);
         }
         let (hand, turns, hitches) = (motion.phase.hand, rig.turns, rig.hitches);
-        Self { tensions: Tensions::of(rig, motion), strands, ends, bodies, hand, turns, hitches }
+        Self { tensions: Tensions::of(rig, motion), ropes, ends, bodies, hand, turns, hitches }
     }
 
     /// The forces with these losses and this drive: see [`statics`](super::statics), whose errors it has.
@@ -76,7 +71,8 @@ impl Balance {
         if self.tensions.open > MOST_OPEN {
             return Err(Fault::TooLarge);
         }
-        let (mut strands, mut bodies) = (Vec::new(), Vec::new());
+        let mut strands = vec![UNMET; self.ropes.iter().sum()];
+        let mut bodies = vec![UNMET; self.bodies.len()];
         for choice in 0..1_usize << self.tensions.open {
             let tensions = self.balanced(losses, &drive, choice)?;
             widen(&mut strands, &tensions, size);
@@ -89,30 +85,23 @@ impl Balance {
         if !moves {
             return Err(Fault::NotMoved);
         }
-        let mut ropes: Vec<Vec<Span>> = Vec::new();
-        for ((_, place), strand) in self.strands.iter().zip(strands) {
-            if *place == 0 {
-                ropes.push(Vec::new());
-            }
-            if let Some(rope) = ropes.last_mut() {
-                rope.push(strand);
-            }
+        let mut ropes = Vec::with_capacity(self.ropes.len());
+        let mut rest = strands.as_slice();
+        for count in &self.ropes {
+            let (first, others) = rest.split_at_checked(*count).unwrap_or_default();
+            ropes.push(first.to_vec());
+            rest = others;
         }
         Ok(Forces { strands: ropes, bodies, load })
     }
 
     /// The tension of each strand that balances every body, with a choice of the open ratios.
     fn balanced(&self, losses: &Losses, drive: &Drive, choice: usize) -> Result<Vec<f64>, Fault> {
-        let partly = self.partly(losses, drive, choice)?;
+        let partly = self.tensions.partly(losses, drive, choice)?;
         let mut equations = Equations::new(self.tensions.unknowns.len());
         let mut factors = vec![0.0; self.tensions.unknowns.len()];
-        let mut balanced = Vec::new();
         for (at, kind) in self.bodies.iter().enumerate() {
-            let mut missing = match (kind, drive) {
-                (BodyKind::Carriage, _) => 0.0,
-                (BodyKind::Climber, Drive::Load(load)) => *load,
-                _ => continue,
-            };
+            let Some(mut missing) = wanted(*kind, drive) else { continue };
             factors.fill(0.0);
             for end in self.ends.iter().filter(|end| end.body == at) {
                 let Some(tension) = partly.get(end.strand) else { continue };
@@ -123,25 +112,25 @@ impl Balance {
                 }
             }
             equations.push(&factors, missing);
-            balanced.push(at);
         }
-        let strand = |strand: usize| self.strands.get(strand).copied().unwrap_or_default();
         let found = match solution(equations) {
             Solution::Unique(found) => found,
             Solution::Loose(unknown) => {
-                let (rope, strand) = strand(self.tensions.unknowns.get(unknown).copied().unwrap_or_default());
+                let (rope, strand) = self.place(self.tensions.unknowns.get(unknown).copied().unwrap_or_default());
                 return Err(Fault::SharedStrand { rope, strand });
             }
             Solution::Stuck(row) => {
-                return Err(Fault::Unbalanced { body: balanced.get(row).copied().unwrap_or_default() });
+                let mut balanced = (0..self.bodies.len())
+                    .filter(|at| self.bodies.get(*at).is_some_and(|kind| wanted(*kind, drive).is_some()));
+                return Err(Fault::Unbalanced { body: balanced.nth(row).unwrap_or_default() });
             }
         };
-        let mut tensions = Vec::new();
+        let mut tensions = Vec::with_capacity(partly.len());
         for (at, part) in partly.iter().enumerate() {
             let unknown = part.unknown.and_then(|unknown| found.get(unknown)).copied().unwrap_or(0.0);
             let tension = part.known + part.factor * unknown;
             if tension < 0.0 && !tension.is_nought() {
-                let (rope, strand) = strand(at);
+                let (rope, strand) = self.place(at);
                 return Err(Fault::SlackStrand { rope, strand });
             }
             tensions.push(tension);
@@ -149,30 +138,16 @@ impl Balance {
         Ok(tensions)
     }
 
-    /// The tension of each strand, as far as it is known before bodies are balanced.
-    fn partly(&self, losses: &Losses, drive: &Drive, choice: usize) -> Result<Vec<PartTension>, Fault> {
-        let mut partly = vec![NOTHING; self.strands.len()];
-        let mut tension = NOTHING;
-        for (strand, from) in &self.tensions.steps {
-            match from {
-                From::Free => tension = NOTHING,
-                From::Hand { rope, beyond } => {
-                    let Drive::Pull(pull, _) = drive else { return Err(Fault::HandPullsNothing { rope: *rope }) };
-                    let beyond = beyond.and_then(|strand| partly.get(strand)).map_or(0.0, |beyond| beyond.known);
-                    tension = PartTension { known: beyond + *pull, ..NOTHING };
-                }
-                From::Unknown(unknown) => tension = PartTension { factor: 1.0, unknown: Some(*unknown), known: 0.0 },
-                From::Past(stop) => {
-                    let ratio = stop.ratio(losses, choice);
-                    tension.factor *= ratio;
-                    tension.known = tension.known * ratio + stop.help(drive);
-                }
+    /// The rope and its strand that a strand of the rig is.
+    fn place(&self, strand: usize) -> (usize, usize) {
+        let mut place = strand;
+        for (rope, count) in self.ropes.iter().enumerate() {
+            if place < *count {
+                return (rope, place);
             }
-            if let Some(place) = partly.get_mut(*strand) {
-                *place = tension;
-            }
+            place -= count;
         }
-        Ok(partly)
+        (0, 0)
     }
 
     /// What the strands pull on each body, upward.
@@ -187,13 +162,19 @@ impl Balance {
     }
 }
 
+/// The load that a body is balanced under; none where something else holds it, or is what is asked for.
+fn wanted(kind: BodyKind, drive: &Drive) -> Option<f64> {
+    match (kind, drive) {
+        (BodyKind::Carriage, _) => Some(0.0),
+        (BodyKind::Climber, Drive::Load(load)) => Some(*load),
+        _ => None,
+    }
+}
+
 /// Widens the spans to values that are still to be multiplied by one.
-fn widen(spans: &mut Vec<Span>, values: &[f64], by: f64) {
-    for (at, value) in values.iter().enumerate() {
+fn widen(spans: &mut [Span], values: &[f64], by: f64) {
+    for (span, value) in spans.iter_mut().zip(values) {
         let value = value * by;
-        match spans.get_mut(at) {
-            Some(span) => *span = Span { low: span.low.min(value), high: span.high.max(value) },
-            None => spans.push(Span { low: value, high: value }),
-        }
+        *span = Span { low: span.low.min(value), high: span.high.max(value) };
     }
 }

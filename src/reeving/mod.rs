@@ -35,6 +35,7 @@ mod load;
 mod measured;
 pub mod notation;
 mod number;
+mod past;
 mod phase;
 mod rig;
 mod simplex;

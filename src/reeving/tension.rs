@@ -1,8 +1,8 @@
 //! Where the tension of each strand comes from: a hand, a loose end, an unknown, or the strand before.
 
+use super::past::{Past, Resting, resting};
 use super::phase::{End, Run};
-use super::{Drive, Fraction, HandDoes, Losses, Motion, Number, Rig, Rope, What};
-use std::cmp::Ordering;
+use super::{Drive, Fault, Losses, Motion, Rig, Rope};
 
 /// Where the tension of a strand comes from.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -17,107 +17,25 @@ pub(super) enum From {
     Past(Past),
 }
 
-/// A stop as tension passes it.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub(super) struct Past {
-    what: What,
-    ratio: Ratio,
+/// A tension that is partly known: `factor` of an unknown, and the rest.
+#[derive(Clone, Copy)]
+pub(super) struct PartTension {
+    pub(super) factor: f64,
+    pub(super) unknown: Option<usize>,
+    pub(super) known: f64,
 }
 
-/// What tension is multiplied by at a stop.
-#[derive(Debug, Clone, Copy, PartialEq)]
-enum Ratio {
-    /// Nothing is lost.
-    One,
-    /// What is kept.
-    Kept,
-    /// Its inverse.
-    Inverse,
-    /// Where rope rests, anything between the two: the inverse, where this bit of the choice is this.
-    Open { bit: usize, inverse: bool },
-}
-
-impl Past {
-    /// Tension behind the stop over tension before it, with a choice of the open ones.
-    pub(super) fn ratio(&self, losses: &Losses, choice: usize) -> f64 {
-        let inverse = match self.ratio {
-            Ratio::One => return 1.0,
-            Ratio::Kept => false,
-            Ratio::Inverse => true,
-            Ratio::Open { bit, inverse } => (choice >> bit & 1 == 1) == inverse,
-        };
-        let kept = match self.what {
-            What::Turn(number) => losses.turns.get(number),
-            What::Hitch(number) => losses.hitches.get(number),
-            _ => None,
-        };
-        let kept = kept.copied().unwrap_or(1.0);
-        if inverse { 1.0 / kept } else { kept }
-    }
-
-    /// What a helper's hand at the stop adds on the side away from the loose end.
-    pub(super) fn help(&self, drive: &Drive) -> f64 {
-        match (self.what, drive) {
-            (What::Helper(number), Drive::Pull(_, helpers)) => helpers.get(number).copied().unwrap_or(0.0),
-            _ => 0.0,
-        }
-    }
-}
-
-/// A stop at which rope rests: its ratio may be anything between what is kept and the inverse.
-type Resting = (usize, usize);
-
-/// The turns and sliding hitches, by rope and stop, with loaded rope on them that does not move.
-fn resting(rig: &Rig, motion: &Motion) -> Vec<Resting> {
-    let mut found = Vec::new();
-    for (at, rope) in rig.ropes.iter().enumerate() {
-        for run in motion.phase.runs(rope) {
-            let loaded = !run.is_loose() || run.is_helped(rope);
-            for stop in run.first + 1..run.last {
-                if loaded && motion.pass(at, stop).is_nought() && loses(motion, at, rope, stop) {
-                    found.push((at, stop));
-                }
-            }
-        }
-    }
-    found
-}
-
-/// Whether tension may change at a stop: at a turn that is wrapped, and at a hitch that drags. A hitch that no rope runs
-/// past drags neither as a backup, nor while no hand is on the rope: what it may hold is not counted on.
-fn loses(motion: &Motion, at: usize, rope: &Rope, place: usize) -> bool {
-    let Some(stop) = rope.stops.get(place) else { return false };
-    match stop.what {
-        What::Hitch(_) => !motion.pass(at, place).is_nought() || !stop.backup && motion.phase.hand != HandDoes::Off,
-        What::Turn(_) => {
-            let (one, other) = (direction(rope, place, false), direction(rope, place, true));
-            one == Ordering::Equal || one != other.reverse()
-        }
-        _ => false,
-    }
-}
-
-/// Whether the rope comes from above a stop, or goes from it, past whatever sits on the same body: less is above. Equal
-/// where it ends there, or a hand takes it.
-fn direction(rope: &Rope, from: usize, forward: bool) -> Ordering {
-    let mut place = from;
-    loop {
-        place = if forward { place + 1 } else { place.wrapping_sub(1) };
-        let (Some(stop), Some(own)) = (rope.stops.get(place), rope.stops.get(from)) else { return Ordering::Equal };
-        let way = stop.body.map_or(Ordering::Equal, |body| Some(body).cmp(&own.body));
-        if way != Ordering::Equal || matches!(stop.what, What::Hand | What::Helper(_) | What::Free) {
-            return way;
-        }
-    }
-}
+const NOTHING: PartTension = PartTension { factor: 0.0, unknown: None, known: 0.0 };
 
 /// The tensions of all strands, a step a strand, so that each needs only those before it.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Tensions {
     /// The strand, counted through the rig, and where its tension comes from.
-    pub(super) steps: Vec<(usize, From)>,
+    steps: Vec<(usize, From)>,
     /// The strand that each unknown stands for.
     pub(super) unknowns: Vec<usize>,
+    /// How many strands there are.
+    strands: usize,
     /// How many stops have an open ratio.
     pub(super) open: usize,
 }
@@ -126,10 +44,9 @@ impl Tensions {
     /// The tensions of a rig that moves in a way.
     pub(super) fn of(rig: &Rig, motion: &Motion) -> Self {
         let resting = resting(rig, motion);
-        let mut tensions = Self { steps: Vec::new(), unknowns: Vec::new(), open: resting.len() };
-        let mut first = 0;
+        let mut tensions = Self { steps: Vec::new(), unknowns: Vec::new(), strands: 0, open: resting.len() };
         for (at, rope) in rig.ropes.iter().enumerate() {
-            let runs = motion.phase.runs(rope);
+            let (runs, first) = (motion.phase.runs(rope), tensions.strands);
             let beyond = |strand: Option<usize>| {
                 strand.filter(|strand| strand + 1 < rope.stops.len()).map(|strand| first + strand)
             };
@@ -149,9 +66,35 @@ impl Tensions {
                 };
                 way.along(*run, run.end != End::Hand, from, &mut tensions.steps);
             }
-            first += rope.stops.len().saturating_sub(1);
+            tensions.strands += rope.stops.len().saturating_sub(1);
         }
         tensions
+    }
+
+    /// The tension of each strand, as far as it is known before bodies are balanced.
+    pub(super) fn partly(&self, losses: &Losses, drive: &Drive, choice: usize) -> Result<Vec<PartTension>, Fault> {
+        let mut partly = vec![NOTHING; self.strands];
+        let mut tension = NOTHING;
+        for (strand, from) in &self.steps {
+            match from {
+                From::Free => tension = NOTHING,
+                From::Hand { rope, beyond } => {
+                    let Drive::Pull(pull, _) = drive else { return Err(Fault::HandPullsNothing { rope: *rope }) };
+                    let beyond = beyond.and_then(|strand| partly.get(strand)).map_or(0.0, |beyond| beyond.known);
+                    tension = PartTension { known: beyond + *pull, ..NOTHING };
+                }
+                From::Unknown(unknown) => tension = PartTension { factor: 1.0, unknown: Some(*unknown), known: 0.0 },
+                From::Past(stop) => {
+                    let ratio = stop.ratio(losses, choice);
+                    tension.factor *= ratio;
+                    tension.known = tension.known * ratio + stop.help(drive);
+                }
+            }
+            if let Some(place) = partly.get_mut(*strand) {
+                *place = tension;
+            }
+        }
+        Ok(partly)
     }
 }
 
@@ -174,24 +117,9 @@ impl Way<'_> {
             let strand = if from_start { run.first + step } else { run.last - 1 - step };
             steps.push((self.first + strand, from));
             let stop = if from_start { strand + 1 } else { strand };
-            if let Some(there) = self.rope.stops.get(stop) {
-                from = From::Past(Past { what: there.what, ratio: self.ratio(stop, from_start) });
+            if let Some(past) = Past::of(self.motion, self.resting, (self.at, stop), self.rope, from_start) {
+                from = From::Past(past);
             }
-        }
-    }
-
-    /// Tension behind a stop over tension before it, going along the rope (`forward`) or back.
-    fn ratio(&self, stop: usize, forward: bool) -> Ratio {
-        if !loses(self.motion, self.at, self.rope, stop) {
-            return Ratio::One;
-        }
-        let pass = self.motion.pass(self.at, stop);
-        let bit = self.resting.iter().position(|resting| *resting == (self.at, stop));
-        match bit {
-            Some(bit) => Ratio::Open { bit, inverse: forward },
-            // Rope at rest that carries nothing is on no list, and any ratio of nothing is nothing.
-            None if Fraction::ZERO.is_less(pass) == forward => Ratio::Inverse,
-            None => Ratio::Kept,
         }
     }
 }
