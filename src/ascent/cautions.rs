@@ -4,7 +4,7 @@ use super::{Answer, By, Caution, Evidence, Plan};
 use crate::climber::{Gloves, Hold, OLDEST, PULL_TIME, RESET_TIME, Trunk};
 use crate::gear::TurnKind;
 use crate::quantity::Length;
-use crate::reeving::{Drive, Losses, What, is_held, statics, untended_hitches};
+use crate::reeving::{Drive, Losses, What, is_held, untended_hitches};
 
 /// From this share of one's strength on a pull cannot be repeated often: ten times at 80 % (Johnson 2009).
 const HARD: f64 = 0.8;
@@ -97,6 +97,8 @@ fn strokes_a_minute(plan: &Plan) -> Option<f64> {
 fn hitch_is_untended(plan: &Plan) -> bool {
     let reeved = &plan.rig;
     let losses = Losses::none(&reeved.rig);
-    statics(&reeved.rig, &reeved.motion, &losses, &Drive::Pull(1.0, Vec::new()))
+    reeved
+        .balance
+        .forces(&losses, &Drive::Pull(1.0, Vec::new()))
         .is_ok_and(|forces| !untended_hitches(&reeved.rig, &reeved.motion, &forces).is_empty())
 }

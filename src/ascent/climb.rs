@@ -101,8 +101,11 @@ impl Climb {
         let rate = plan.cadence.map_or(UNKNOWN, |cadence| cadence / 60.0);
         let mut tensions = Vec::new();
         if let Some(forces) = &forces {
-            for span in forces.strands.iter().flatten() {
-                tensions.push(span.high * need);
+            for strands in &forces.strands {
+                tensions.reserve(strands.len());
+                for span in strands {
+                    tensions.push(span.high * need);
+                }
             }
         }
         if let Some(help) = &help {

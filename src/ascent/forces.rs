@@ -5,7 +5,7 @@ use super::things::{HITCHES, KIT, ROUGHNESS, TURNS, drawn};
 use crate::chance::Pick;
 use crate::field::Spread;
 use crate::quantity::Mass;
-use crate::reeving::{Drive, Forces, Losses, statics};
+use crate::reeving::{Drive, Forces, Losses};
 
 /// The peak load on the anchor while climbing, over the load standing still (judged).
 pub const CLIMBING_PEAK: Spread = Spread::new(1.2, 1.5, 2.0);
@@ -46,7 +46,7 @@ pub(super) fn needed(weight: f64, forces: Option<&Forces>, help: Option<&Forces>
 /// The forces for a unit of pull, which a catalogue rig always has, and those of helpers alone: forces add up.
 pub(super) fn forces(reeved: &Reeved, pick: &dyn Pick) -> (Option<Forces>, Option<Forces>) {
     let losses = losses(reeved, pick);
-    let by = |pull: f64, help: Vec<f64>| statics(&reeved.rig, &reeved.motion, &losses, &Drive::Pull(pull, help)).ok();
+    let by = |pull: f64, help: Vec<f64>| reeved.balance.forces(&losses, &Drive::Pull(pull, help)).ok();
     let help = if reeved.help.is_empty() { None } else { by(0.0, reeved.help.clone()) };
     (by(1.0, Vec::new()), help)
 }

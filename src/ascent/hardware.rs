@@ -11,7 +11,7 @@ use crate::gear::{TurnFields, kept_by};
 use crate::hitch::HITCH_DRAG;
 use crate::quantity::{Length, Quantity};
 use crate::reeving::{
-    BACKUP, BackupKind, KNOT_SLACK, OWN_RIG, OwnRig, Phase, RIG, RigName, TEST_MASS, TEST_PULL, kinematics,
+    BACKUP, BackupKind, Balance, KNOT_SLACK, OWN_RIG, OwnRig, Phase, RIG, RigName, TEST_MASS, TEST_PULL, kinematics,
 };
 use std::sync::Arc;
 
@@ -50,6 +50,7 @@ impl Hardware {
         let slack = self.slack?;
         let rig = name.rig(self.backup?.with_slack(Length::from_si(slack.likely))).ok()?;
         let motion = kinematics(&rig, &Phase::pull(&rig)).ok()?;
+        let balance = Balance::of(&rig, &motion);
         let (mut turns, mut draws) = (Vec::new(), Vec::new());
         for (body, place) in places(&rig) {
             turns.push((*self.said.get(body)?.get(place)?)?);
@@ -57,9 +58,10 @@ impl Hardware {
         }
         Some(Reeved {
             name,
-            drags: drags(&rig, &motion),
+            drags: drags(&rig, &motion, &balance),
             rig: Arc::new(rig),
             motion,
+            balance,
             help: Vec::new(),
             turns,
             places: draws,

@@ -5,7 +5,7 @@ use crate::draft::Reader;
 use crate::error::{Error, Reason};
 use crate::field::{Said, Spread};
 use crate::gear::kept_by;
-use crate::reeving::{Drive, Fault, Losses, OWN_RIG, OwnRig, Phase, RigName, kinematics, statics};
+use crate::reeving::{Balance, Drive, Fault, Losses, OWN_RIG, OwnRig, Phase, RigName, kinematics};
 
 /// The rig, if it moves and balances whether its turns lose much, something or little.
 pub(super) fn own_rig(own: &OwnRig, drag: Spread) -> Result<Reeved, Fault> {
@@ -17,6 +17,7 @@ pub(super) fn own_rig(own: &OwnRig, drag: Spread) -> Result<Reeved, Fault> {
         turns.push(TurnFact { kind: turn.kind, kept: kept_by(turn.kind, turn.own), by });
         draws.push(draw(body, place));
     }
+    let balance = Balance::of(rig, &motion);
     let ends: [fn(Spread) -> f64; 3] = [|spread| spread.likely, |spread| spread.low, |spread| spread.high];
     for end in ends {
         let mut losses = Losses::none(rig);
@@ -26,16 +27,17 @@ pub(super) fn own_rig(own: &OwnRig, drag: Spread) -> Result<Reeved, Fault> {
         for kept in &mut losses.hitches {
             *kept = end(drag);
         }
-        statics(rig, &motion, &losses, &Drive::Pull(1.0, Vec::new()))?;
+        balance.forces(&losses, &Drive::Pull(1.0, Vec::new()))?;
         if !own.help.is_empty() {
-            statics(rig, &motion, &losses, &Drive::Pull(0.0, own.help.clone()))?;
+            balance.forces(&losses, &Drive::Pull(0.0, own.help.clone()))?;
         }
     }
     Ok(Reeved {
         name: RigName::Own,
-        drags: drags(rig, &motion),
+        drags: drags(rig, &motion, &balance),
         rig: own.rig.clone(),
         motion,
+        balance,
         help: own.help.clone(),
         turns,
         places: draws,

@@ -4,7 +4,7 @@ use crate::climber::STACK_LENGTH;
 use crate::field::{Row, Spread};
 use crate::gear::{LOWER_TURNS, TOP_TURN, TurnFields, TurnKind, UPPER_TURNS};
 use crate::hitch::HITCH_DRAG;
-use crate::reeving::{BodyKind, Drive, Fraction, Losses, Motion, Rig, RigName, Stop, What, statics, tended_hitches};
+use crate::reeving::{Balance, BodyKind, Drive, Fraction, Losses, Motion, Rig, RigName, Stop, What, tended_hitches};
 use std::sync::Arc;
 
 /// A turn of the rig.
@@ -35,6 +35,7 @@ pub(crate) struct Reeved {
     pub(crate) name: RigName,
     pub(crate) rig: Arc<Rig>,
     pub(crate) motion: Motion,
+    pub(crate) balance: Balance,
     /// What helpers beside the driving hand pull, in newtons.
     pub(crate) help: Vec<f64>,
     /// In the order of the ropes.
@@ -133,7 +134,8 @@ pub(super) fn draw(body: usize, place: usize) -> u32 {
 }
 
 /// Whether load passes a hitch that slides.
-pub(super) fn drags(rig: &Rig, motion: &Motion) -> bool {
-    statics(rig, motion, &Losses::none(rig), &Drive::Pull(1.0, Vec::new()))
+pub(super) fn drags(rig: &Rig, motion: &Motion, balance: &Balance) -> bool {
+    balance
+        .forces(&Losses::none(rig), &Drive::Pull(1.0, Vec::new()))
         .is_ok_and(|forces| !tended_hitches(rig, motion, &forces).is_empty())
 }

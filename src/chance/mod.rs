@@ -1,8 +1,11 @@
 //! Seeded sampling: sample `i` draws the same whatever the inputs, and the same bits on every machine.
 
 mod effort;
+mod rank;
 
 pub use effort::Effort;
+pub(crate) use rank::sort;
+pub use rank::{percentile, spread_of};
 
 use crate::field::Spread;
 use crate::float;
@@ -142,50 +145,6 @@ fn tail(q: f64) -> f64 {
     over / under
 }
 
-/// What samples come to around a likely value: the likely value, and the samples' 5th and 95th percentiles.
-///
-/// # Guarantees
-/// In order: an end that the likely value lies beyond is moved to it.
-#[must_use]
-pub fn spread_of(likely: f64, mut samples: Vec<f64>) -> Spread {
-    sort(&mut samples);
-    let low = percentile(&samples, 5).unwrap_or(likely);
-    let high = percentile(&samples, 95).unwrap_or(likely);
-    Spread { low: low.min(likely), likely, high: high.max(likely) }
-}
-
-/// Puts samples in order, the smallest first; none of them is NaN.
-///
-/// Shell's method with the gaps of Gonnet and Baeza-Yates (a factor of 5/11; from memory): std's sort is as large in
-/// the shipped module as a model of a rig.
-pub(crate) fn sort(samples: &mut [f64]) {
-    let mut gap = samples.len();
-    while gap > 1 {
-        gap = (gap * 5 / 11).max(1);
-        for start in gap..samples.len() {
-            let mut at = start;
-            while let Some(before) = at.checked_sub(gap)
-                && let (Some(&one), Some(&other)) = (samples.get(before), samples.get(at))
-                && one > other
-            {
-                for (place, sample) in [(before, other), (at, one)] {
-                    if let Some(place) = samples.get_mut(place) {
-                        *place = sample;
-                    }
-                }
-                at = before;
-            }
-        }
-    }
-}
-
-/// The percentile of sorted samples, by nearest rank.
-#[must_use]
-pub fn percentile(sorted: &[f64], percent: usize) -> Option<f64> {
-    let rank = (sorted.len() * percent).div_ceil(100).max(1);
-    sorted.get(rank - 1).copied()
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -226,25 +185,5 @@ mod tests {
     #[test]
     fn a_point_is_drawn_exactly() {
         assert_eq!(Draws::sample(7).of(1, Spread::point(0.1)).to_bits(), 0.1_f64.to_bits());
-    }
-
-    #[test]
-    fn samples_are_sorted_as_std_sorts_them() {
-        for count in [0, 1, 2, 3, 10, 1000] {
-            let mut samples: Vec<f64> = (0..count).map(|sample| Draws::sample(sample).deviations(0)).collect();
-            samples.extend([f64::INFINITY, 0.0, 0.0]);
-            let mut by_std = samples.clone();
-            by_std.sort_by(f64::total_cmp);
-            sort(&mut samples);
-            assert_eq!(samples, by_std);
-        }
-    }
-
-    #[test]
-    fn percentiles_are_nearest_ranks() {
-        let samples: Vec<f64> = (1..=100).map(f64::from).collect();
-        assert_eq!(percentile(&samples, 5), Some(5.0));
-        assert_eq!(percentile(&samples, 95), Some(95.0));
-        assert_eq!(percentile(&[], 5), None);
     }
 }

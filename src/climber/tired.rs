@@ -57,8 +57,8 @@ impl Tired {
     #[must_use]
     pub fn after_pulls(tiring: Tiring, share: f64, pull: f64, rest: f64, pulls: f64) -> Self {
         let each = Self::FRESH.pulling(tiring, share, pull).0;
-        let kept = float::exp(-tiring.recovery * (pull + tiring.rest * rest));
-        Self(each * (1.0 - float::exp(pulls * float::ln(kept))) / (1.0 - kept))
+        let fades = -tiring.recovery * (pull + tiring.rest * rest);
+        Self(each * (1.0 - float::exp(pulls * fades)) / (1.0 - float::exp(fades)))
     }
 }
 

@@ -18,9 +18,9 @@ impl Losses {
         Self { turns: vec![1.0; rig.turns], hitches: vec![1.0; rig.hitches] }
     }
 
-    /// Whether there is one share for each turn and hitch, more than nought and at most one.
-    pub(super) fn fit(&self, rig: &Rig) -> bool {
-        let mut fit = self.turns.len() == rig.turns && self.hitches.len() == rig.hitches;
+    /// Whether there is one share for each of so many turns and hitches, more than nought and at most one.
+    pub(super) fn fit(&self, turns: usize, hitches: usize) -> bool {
+        let mut fit = self.turns.len() == turns && self.hitches.len() == hitches;
         for kept in self.turns.iter().chain(&self.hitches) {
             fit &= *kept > 0.0 && *kept <= 1.0;
         }

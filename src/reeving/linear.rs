@@ -18,6 +18,7 @@ impl<N: Number> Equations<N> {
 
     /// Adds an equation. What is missing counts as nought, what is too much is left out.
     pub(super) fn push(&mut self, coefficients: &[N], right: N) {
+        self.cells.reserve(self.width());
         for unknown in 0..self.unknowns {
             self.cells.push(coefficients.get(unknown).copied().unwrap_or(N::ZERO));
         }
@@ -91,7 +92,7 @@ pub(super) enum Solution<N> {
 /// # Guarantees
 /// A contradiction is reported before looseness. Equations may outnumber the unknowns if they agree.
 pub(super) fn solution<N: Number>(mut equations: Equations<N>) -> Solution<N> {
-    let mut order = Vec::new();
+    let mut order = Vec::with_capacity(equations.count());
     for row in 0..equations.count() {
         order.push(row);
     }
@@ -123,7 +124,7 @@ pub(super) fn solution<N: Number>(mut equations: Equations<N>) -> Solution<N> {
     if let Some(column) = loose {
         return Solution::Loose(column);
     }
-    let mut found = Vec::new();
+    let mut found = Vec::with_capacity(done);
     for row in 0..done {
         found.push(equations.right(row));
     }

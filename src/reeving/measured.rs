@@ -1,6 +1,6 @@
 //! Feeding back one's own test: what the turns must keep for the rig to give the advantage that was measured.
 
-use super::{Drive, Fault, Losses, Motion, Number, Rig, What, statics};
+use super::{Balance, Drive, Fault, Losses, Motion, Number, Rig, What};
 use crate::field::{Field, Kind, Limits, Row};
 use crate::float;
 use crate::quantity::{Dimension, Force, KILOGRAM, KILOGRAM_FORCE, Mass, POUND, POUND_FORCE};
@@ -23,7 +23,7 @@ use crate::quantity::{Dimension, Force, KILOGRAM, KILOGRAM_FORCE, Mass, POUND, P
 /// 0.737 to 0.750 a turn, hitch drag included.
 pub fn power_that_gives(rig: &Rig, motion: &Motion, turns: &[f64], advantage: f64) -> Result<Option<f64>, Fault> {
     let base = Losses { turns: turns.to_vec(), hitches: vec![1.0; rig.hitches] };
-    if !base.fit(rig) {
+    if !base.fit(rig.turns, rig.hitches) {
         return Ok(None);
     }
     // What the best turn that rope passes keeps.
@@ -40,6 +40,7 @@ pub fn power_that_gives(rig: &Rig, motion: &Motion, turns: &[f64], advantage: f6
             }
         }
     }
+    let balance = Balance::of(rig, motion);
     let given = |power: f64| {
         let mut losses = base.clone();
         for (kept, passed) in losses.turns.iter_mut().zip(&passed) {
@@ -47,7 +48,7 @@ pub fn power_that_gives(rig: &Rig, motion: &Motion, turns: &[f64], advantage: f6
                 *kept = raised(*kept, power);
             }
         }
-        match statics(rig, motion, &losses, &Drive::Pull(1.0, Vec::new())) {
+        match balance.forces(&losses, &Drive::Pull(1.0, Vec::new())) {
             Err(Fault::NotMoved) => Ok(0.0),
             forces => forces.map(|forces| forces.load.low),
         }

@@ -222,7 +222,7 @@ impl Rig {
     /// Whether somebody on the ground drives it.
     #[must_use]
     pub fn is_hauled(&self) -> bool {
-        self.stops().any(|stop| stop.what == What::Hand && self.kind_at(stop) == Some(BodyKind::Ground))
+        self.stops().any(|stop| matches!(stop.what, What::Hand) && self.kind_at(stop) == Some(BodyKind::Ground))
     }
 
     /// Every stop, in the order of ropes and along them.

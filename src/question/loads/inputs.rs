@@ -12,7 +12,9 @@ use crate::hitch::SETBACK;
 use crate::quantity::{Angle, Mass, Quantity};
 use crate::question::Question;
 use crate::question::fields::reader;
-use crate::reeving::{KNOT_SLACK, RigName, Stop, What, is_made_fast_at_the_foot, kinematics, made_fast_at_the_foot};
+use crate::reeving::{
+    Balance, KNOT_SLACK, RigName, Stop, What, is_made_fast_at_the_foot, kinematics, made_fast_at_the_foot,
+};
 use crate::rope::{ANCHOR, Anchor, CROTCH_HEIGHT, HITCH_HEIGHT};
 use crate::tree::{LIMB_ANGLE, LIMB_DIAMETER, LIMB_REACH, REDIRECT_ANGLE};
 use std::sync::Arc;
@@ -147,7 +149,8 @@ fn footed(reeved: &Reeved, top: TurnFact) -> Option<Reeved> {
             }
         }
     }
-    Some(Reeved { rig: Arc::new(rig), motion, turns, places, ..reeved.clone() })
+    let balance = Balance::of(&rig, &motion);
+    Some(Reeved { rig: Arc::new(rig), motion, balance, turns, places, ..reeved.clone() })
 }
 
 /// The kinds of the turns of a rig.

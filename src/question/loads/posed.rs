@@ -9,8 +9,8 @@ use crate::chance::{Likely, Pick};
 use crate::field::Spread;
 use crate::quantity::{Force, Quantity};
 use crate::reeving::{
-    BodyKind, Drive, Forces, HandDoes, Losses, Motion, Phase, Rig, Span, State, What, WhyNot, caught, in_state,
-    is_held, kinematics, load_on, pull_through, statics,
+    Balance, BodyKind, Drive, Forces, HandDoes, Losses, Motion, Phase, Rig, Span, State, What, WhyNot, caught,
+    in_state, is_held, kinematics, load_on, pull_through,
 };
 use crate::tree::{BASE_ANCHOR_PLAN, redirect};
 use std::sync::Arc;
@@ -20,6 +20,7 @@ pub(super) struct Posed {
     doing: Doing,
     pub(super) rig: Arc<Rig>,
     pub(super) motion: Motion,
+    balance: Balance,
     /// Whether its turns and hitches are those that were said; else the crotch is its only turn.
     as_said: bool,
     /// How far the climber drops before a knot or a backup holds, in metres.
@@ -59,8 +60,9 @@ impl Posed {
             return Err(Why::NoHeights);
         }
         let motion = kinematics(&rig, &phase).map_err(|_| Why::Unsolved)?;
+        let balance = Balance::of(&rig, &motion);
         let as_said = doing == Doing::Caught || rig == **said;
-        Ok(Self { doing, as_said, rig: Arc::new(rig), motion, run })
+        Ok(Self { doing, as_said, rig: Arc::new(rig), motion, balance, run })
     }
 
     /// The pieces of the rig as it is then.
@@ -100,7 +102,7 @@ impl Posed {
     pub(super) fn weighed(&self, inputs: &Inputs, pick: &dyn Pick) -> Option<Weighed> {
         let weight = all_up(inputs.body_mass, &inputs.kit_mass, pick);
         let losses = self.losses(inputs, pick);
-        let drive = |drive: &Drive| statics(&self.rig, &self.motion, &losses, drive).ok();
+        let drive = |drive: &Drive| self.balance.forces(&losses, drive).ok();
         let (forces, times, help) = if self.motion.phase.hand == HandDoes::Off {
             (drive(&Drive::Load(weight))?, 1.0, None)
         } else {
