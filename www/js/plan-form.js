@@ -142,12 +142,12 @@ export class PlanForm {
   /** Says on each folded group how much is inside, so that folding hides nothing. */
   tally() {
     const likely = this.likelyChoices;
-    for (const group of this.form.querySelectorAll("details")) {
+    for (const mark of this.form.querySelectorAll("[data-tally]")) {
+      const group = mark.closest("details");
       const inside = [...this.fields.values()].filter((field) => group.contains(field.control) && field.isShown);
       const entered = inside.filter((field) => !field.isEmpty && field.text !== likely[field.id]).length;
       const wrong = inside.filter((field) => field.complains).length;
       const words = [entered > 0 ? `${entered} entered` : "", wrong > 0 ? `${wrong} to put right` : ""];
-      const mark = group.querySelector("[data-tally]");
       setText(mark, words.filter(Boolean).join(", "));
       mark.classList.toggle("wrong", wrong > 0);
     }
