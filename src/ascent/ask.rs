@@ -1,9 +1,10 @@
 //! From a plan to what it comes to.
 
 use super::cautions::cautions;
+use super::leg_climb::leg_climb;
 use super::{Answer, By, Climb, Climbs, Evidence, Missing, Plan, Planned, TurnFact, UNKNOWN, parts};
 use crate::chance::{Effort, Likely};
-use crate::climber::{Arms, Trunk};
+use crate::climber::{Arms, Grip, Trunk};
 use crate::field::Spread;
 use crate::float;
 use crate::reeving::Fraction;
@@ -40,6 +41,7 @@ pub(crate) fn answer(plan: &Plan, effort: Effort) -> Answer {
     climbs.maybe(&mut answer.lasting_time, |climb| climb.lasting_time);
     climbs.tensions(&mut answer.tensions, &plan.rig.rig);
     answer.verdict = climbs.verdict(answer.grip_is_entered, answer.missing.is_empty(), !answer.hauled);
+    answer.legs = leg_climb(plan.legs, plan.stairs, answer.mass);
     answer.cautions = cautions(plan, &answer);
     answer
 }
@@ -77,6 +79,9 @@ fn said(plan: &Plan, effort: Effort) -> Answer {
         by_norm: None,
         norm: plan.norm,
         training: plan.training,
+        shoulder_reach: plan.shoulder_reach,
+        one_armed: plan.arms == Arms::One,
+        legs: None,
         trunk: plan.trunk,
         gloves: plan.gloves,
         grip_is_entered: plan.grip.is_some(),
@@ -118,8 +123,8 @@ fn planning(plan: &Plan) -> Option<f64> {
 fn foretold_from(plan: &Plan) -> Option<f64> {
     match plan.evidence()? {
         Evidence::Pull => None,
-        Evidence::Grip => plan.grip.map(|grip| grip.used(Arms::Two)),
-        Evidence::Norm => plan.norm.map(|norm| norm.combined_grip(0.0)),
+        Evidence::Grip => plan.grip.map(|grip| grip.of_both(plan.hands())),
+        Evidence::Norm => plan.norm.map(|norm| Grip::combined(norm.combined_grip(0.0)).of_both(plan.hands())),
     }
 }
 

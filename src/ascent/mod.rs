@@ -4,6 +4,8 @@
 
 mod answer;
 mod ask;
+mod body_caution;
+mod body_cautions;
 mod caution;
 mod cautions;
 mod climb;
@@ -12,6 +14,7 @@ mod evidence;
 mod hardware;
 mod height;
 mod lasting;
+mod leg_climb;
 mod own_rig;
 mod own_test;
 mod part;
@@ -24,6 +27,7 @@ mod verdict;
 
 pub use answer::{Answer, Missing};
 pub(crate) use ask::answer;
+pub use body_caution::BodyCaution;
 pub use caution::Caution;
 pub use climb::CLIMBING_PEAK;
 pub(crate) use climb::{Climb, Planned, all_up, jerk, losses};
@@ -32,6 +36,7 @@ pub use climbs::Gate;
 pub use evidence::Evidence;
 pub(crate) use hardware::{every_rig, reeved};
 pub use height::CLIMB_HEIGHT;
+pub use leg_climb::{HEAVY, HEAVY_CLIMBER, LegClimb, LegStanding};
 pub use part::PartFact;
 pub(crate) use part::parts;
 pub(crate) use plan::{Plan, assumed};

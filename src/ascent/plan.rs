@@ -6,8 +6,9 @@ use super::hardware::reeved;
 use super::reeved::Reeved;
 use crate::climber::{
     AGE, Arms, BODY_MASS, CADENCE, CLIMB_ARMS, GLOVES, GRIP_LEFT, GRIP_RIGHT, Gloves, Grip, HAND_TRAVEL, HELPER_PULL,
-    HOLD, Hold, KIT_MASS, MEASURED_PULL, Measured, Norm, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, Posture, SEX,
-    STACK_LENGTH, STATURE, TRAINING, TRUNK, Training, Trunk,
+    HOLD, Hold, KIT_MASS, LEGS, Legs, MEASURED_PULL, Measured, Norm, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN,
+    Posture, SEX, SHOULDER_REACH, STACK_LENGTH, STAIRS, STATURE, ShoulderReach, Stairs, TRAINING, TRUNK, Training,
+    Trunk,
 };
 use crate::draft::Reader;
 use crate::field::{Row, Spread};
@@ -31,6 +32,11 @@ pub(crate) struct Plan {
     pub(crate) training: Training,
     pub(crate) trunk: Trunk,
     pub(crate) gloves: Gloves,
+    /// What the legs do, where that is said.
+    pub(crate) legs: Option<Legs>,
+    pub(crate) stairs: Option<Stairs>,
+    /// How far up the arms go, where that is said; reckoned with as all the way where it is not.
+    pub(crate) shoulder_reach: Option<ShoulderReach>,
     /// Strokes a minute.
     pub(crate) cadence: Option<f64>,
     /// With how many arms the climber climbs.
@@ -104,6 +110,8 @@ impl Plan {
         let cadence = reader.maybe(&CADENCE).map(Count::number);
         let (hold, posture) = (reader.chosen(&HOLD), reader.chosen(&POSTURE));
         let (stature, hand_travel) = (reader.maybe(&STATURE), reader.maybe(&HAND_TRAVEL));
+        let (legs, stairs) = (reader.maybe(&LEGS), reader.maybe(&STAIRS));
+        let shoulder_reach = reader.maybe(&SHOULDER_REACH);
         let (setback, stack) = (reader.spread(&SETBACK), reader.spread(&STACK_LENGTH));
         let helper = reader.spread(&HELPER_PULL);
         let assumed = assumed(reader, rig.as_ref());
@@ -124,6 +132,9 @@ impl Plan {
             training: training?,
             trunk: trunk?,
             gloves: gloves?,
+            legs,
+            stairs,
+            shoulder_reach,
             cadence,
             grip: if arms_used == Arms::One { Grip::of_one_hand(left, right) } else { Grip::of(left, right) },
             arms: arms_used,

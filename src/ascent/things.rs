@@ -22,6 +22,7 @@ pub(super) const NORM: u32 = 15;
 pub(super) const TRUNK_SHARE: u32 = 16;
 pub(super) const TIRES: u32 = 17;
 pub(super) const HOLDS: u32 = 20;
+pub(super) const SHOULDERS: u32 = 30;
 pub(super) const TURNS: u32 = 100;
 pub(super) const HITCHES: u32 = 200;
 

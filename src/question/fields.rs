@@ -3,8 +3,9 @@
 use super::Question;
 use crate::ascent::CLIMB_HEIGHT;
 use crate::climber::{
-    AGE, BODY_MASS, CADENCE, CLIMB_ARMS, GLOVES, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, HELPER_PULL, HOLD, KIT_MASS,
-    MEASURED_PULL, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, SEX, STACK_LENGTH, STATURE, TRAINING, TRUNK,
+    AGE, BODY_MASS, CADENCE, CLIMB_ARMS, GLOVES, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, HELPER_PULL, HOLD, KIT_MASS, LEGS,
+    MEASURED_PULL, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, SEX, SHOULDER_REACH, STACK_LENGTH, STAIRS, STATURE,
+    TRAINING, TRUNK,
 };
 use crate::draft::{Draft, Reader};
 use crate::field::Row;
@@ -34,9 +35,12 @@ pub(super) static CAN_I_CLIMB: &[&Row] = &[
     &SEX.row,
     &TRAINING.row,
     &TRUNK.row,
+    &LEGS.row,
+    &STAIRS.row,
     &HOLD.row,
     &GLOVES.row,
     &STATURE.row,
+    &SHOULDER_REACH.row,
     &HAND_TRAVEL.row,
     &POSTURE.row,
     &CADENCE.row,

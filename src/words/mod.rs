@@ -1,6 +1,7 @@
 //! Facts to sentences, for a [`View`](crate::quantity::View). The only storey that words what a person reads as an answer.
 
 mod advantage;
+mod body_caution;
 mod can_i_climb;
 mod caution;
 mod chart;
@@ -8,6 +9,8 @@ mod drawing;
 mod error;
 mod figure;
 mod figures;
+mod known_caution;
+mod leg_climb;
 mod limb;
 mod load_caution;
 mod load_line;
@@ -39,7 +42,7 @@ pub use notice::notice;
 pub use own_rig::rig_rows;
 pub(crate) use record::{IsPlain, Plain};
 pub use report::{
-    AdvantageReport, CautionLine, Drawing, DrawnRope, DrawnStop, ErrorLine, Figure, Level, LimbLine, LoadLine,
+    AdvantageReport, CautionLine, Drawing, DrawnRope, DrawnStop, ErrorLine, Figure, LegLine, Level, LimbLine, LoadLine,
     LoadState, LoadsReport, PartLine, Report, RigLine, RigRow, RopeReport, RopeState, SourceLine, Strand, Tension,
     VerdictLine, WorkDone,
 };

@@ -3,9 +3,7 @@
 use super::phrase::listed;
 use super::template::{said, say};
 use super::{ErrorLine, VerdictLine};
-use crate::climber::{
-    AGE, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, HOLD, Hold, MEASURED_PULL, PULL_HELD, Posture, SEX, STATURE,
-};
+use crate::climber::{AGE, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, HOLD, MEASURED_PULL, PULL_HELD, Posture, SEX, STATURE};
 use crate::field::{Kind, Row, Spread};
 use crate::quantity::{View, written};
 use crate::question::can_i_climb::{Answer, Decided, Gate, Level, Missing, Verdict};
@@ -246,7 +244,7 @@ fn less_stuck(answer: &Answer) -> &'static str {
         "Less setback, or hitches and connectors that stack shorter, would move it."
     } else if answer.ideal <= 1.0 {
         "Less setback or a longer pull would move it."
-    } else if answer.posture == Posture::Upright && answer.hold != Hold::HandLoop {
+    } else if answer.posture == Posture::Upright && !answer.hold.is_loop() {
         "Less setback, a longer pull (leaning back, a hand loop) or a rig with less advantage would move it."
     } else {
         "Less setback, a longer pull or a rig with less advantage would move it."
