@@ -98,11 +98,15 @@ sources! {
     EN_12275: "en-12275", "EN 12275:2013, connectors: strengths by class, as a test house sums them up", Read;
     PULLEY_STANDARD: "en-12278", "EN 12278, pulleys: at least 12 kN", Memory;
     TURNER: "turner-2008", "Turner and others (2008), motionless suspension in a harness: median 29 to 31 min, range 4 to 60", Read;
-    RAUCH: "rauch-2019", "Rauch and others (2019): hanging still in a sit harness, 30 % of tests ended near fainting, the earliest at 13.4 min", Read;
+    RAUCH: "rauch-2019", "Rauch and others (2019): hanging still in a sit harness, 30 % of tests ended near fainting within the hour, the earliest at 13.4 min; a second study besides it: raised legs added about 10 min", Read;
+    DYSREFLEXIA: "dysreflexia-guideline", "Clinical guideline on autonomic dysreflexia, after spinal injury at or above T6: tight straps are among its triggers; sit up, loosen, get help", Read;
+    WHEELED_MOBILITY: "wheeled-mobility", "Anthropometry of Wheeled Mobility: of wheelchair users who can lift an empty can overhead, 20 to 25 % cannot with 2.27 kg", Read;
+    WHEELCHAIR_SHOULDERS: "wheelchair-shoulders", "Studies of wheelchair users: overused shoulders in 30 to 60 % of them", Read;
+    SPINAL_MEMORY: "spinal-injury-memory", "What is taught after a spinal injury: relieve skin without feeling of pressure, and inspect it; bones below the injury grow thin", Memory;
     GRAVITY: "standard-gravity", "Standard gravity, 9.80665 m/s2 (3rd General Conference on Weights and Measures, 1901; the place is from memory)", Definition;
     GEOMETRY: "geometry", "Ropes keep their length, and the forces on every part balance", Geometry;
     JUDGED: "judged", "The authors' own estimate, shown with its range", Judged;
-    COMMON_PRACTICE: "common-practice", "What climbers do and report: about 15 cm (6 in) a stroke sitting, about 23 cm (9 in) leaning back or with a hand loop; 3 m or 10 ft from power lines; a first try at knee height", CommonPractice;
+    COMMON_PRACTICE: "common-practice", "What climbers do and report: about 15 cm (6 in) a stroke sitting, about 23 cm (9 in) leaning back or with a hand loop; 3 m or 10 ft from power lines; a first try at knee height; a flight of stairs before a climb by the legs, which one climber of about 172 kg found hard", CommonPractice;
 }
 
 #[cfg(test)]

@@ -108,6 +108,17 @@ export interface Source {
   text: string;
 }
 
+/** A climb by the legs, on foot loops and without mechanical advantage; no figures of it were published. */
+export interface Legs {
+  id: "worth-a-trial" | "find-out" | "not-likely";
+  /** How it stands, and what to find out. */
+  text: string;
+  /** How it is done, and that nothing of it is reckoned. */
+  how: string;
+  /** Ids of `sources()`. */
+  sources: string[];
+}
+
 /** The answer to "Can I climb this?" */
 export interface CanIClimb {
   verdict: { id: "within-reach" | "at-limit" | "out-of-reach" | "none"; text: string };
@@ -118,6 +129,8 @@ export interface CanIClimb {
   /** The defaults it rests on; empty where all was said. */
   assumed: string;
   missing: FieldError[];
+  /** What the legs offer beside the arms; none where they offer nothing, or it is not said. */
+  legs: Legs | null;
   figures: Figure[];
   drawing: Drawing;
   parts: Part[];

@@ -49,11 +49,20 @@ fn a_carabiner_for_a_pulley_never_improves_it() {
     }
 }
 
-/// 172 kg all-up, hand over hand, without legs.
+/// 172 kg all-up, hand over hand: out of reach without legs, and hard with them.
 #[test]
-fn a_heavy_climber_hand_over_hand_is_out_of_reach() {
-    let heavy = answer(&man_of_45().set("bodyMass", "164 kg").set("rig", "hand-over-hand"));
-    assert_eq!(heavy.verdict.unwrap().level, Level::OutOfReach);
+fn a_heavy_climber_hand_over_hand_is_out_of_reach_and_with_legs_at_the_limit_at_best() {
+    let heavy = man_of_45().set("bodyMass", "164 kg").set("rig", "hand-over-hand");
+    let armed = answer(&heavy);
+    assert_eq!(armed.verdict.unwrap().level, Level::OutOfReach);
+    assert_eq!(armed.legs, None, "nothing is claimed of legs that nothing is said of");
+    for stairs in ["yes", "no"] {
+        let legged = answer(&heavy.clone().set("legs", "full").set("stairs", stairs));
+        assert_eq!(legged.verdict, armed.verdict, "legs leave the arms' answer as it is");
+        let legs = legged.legs.unwrap();
+        let best = if stairs == "yes" { Level::AtLimit } else { Level::OutOfReach };
+        assert_eq!((legs.level(), legs.is_heavy), (Some(best), true));
+    }
 }
 
 /// About 15 cm a stroke sitting, 23 cm leaning back or with a hand loop; setback, stack and shares of reach were chosen so.

@@ -16,7 +16,7 @@ use boughline::question::{Effort, advantage, all_fields, loads, rope_length};
 use boughline::source::SOURCES;
 use boughline::tree::Species;
 use boughline::words::{
-    AdvantageReport, CautionLine, FeasibilityMap, Figure, LoadsReport, Report, RopeReport, SourceLine,
+    AdvantageReport, CautionLine, FeasibilityMap, Figure, LegLine, LoadsReport, Report, RopeReport, SourceLine,
     advantage_report, loads_report, map_report, report, rope_report, row_line,
 };
 use std::collections::BTreeSet;
@@ -32,7 +32,10 @@ const PLANS: &[&str] = &[
     "bodyMass=60kg&climbHeight=11m&rig=tail-3&measuredPull=900N&backup=second-hitch",
     "bodyMass=60kg&climbHeight=11m&rig=moving-rope&measuredPull=900N&gripRight=300N&age=50&sex=female&stature=170cm&cadence=6",
     "bodyMass=60kg&climbHeight=11m&rig=haul-cord-2&age=50&sex=female",
-    "bodyMass=60kg&climbHeight=11m&rig=ground-5",
+    "bodyMass=60kg&climbHeight=11m&rig=ground-5&legs=some",
+    "bodyMass=60kg&climbHeight=11m&rig=tail-3&stature=170cm&trunk=unsteady&climbArms=one",
+    "bodyMass=60kg&climbHeight=11m&rig=tail-3&legs=full&stairs=yes",
+    "bodyMass=60kg&climbHeight=11m&rig=tail-3&legs=full&stairs=no",
     "bodyMass=60kg&climbHeight=11m&rig=own&ownRig=tied.tree--turn.climber.ring--turn.tree--hand.climber--helper.ground.150N",
 ];
 
@@ -169,7 +172,10 @@ fn fields_about_the_body_are_private() {
         "sex",
         "training",
         "trunk",
+        "legs",
+        "stairs",
         "stature",
+        "shoulderReach",
         "handTravel",
         "armPower",
         "testMass",
@@ -208,7 +214,7 @@ fn every_field_is_shown_whole_in_either_system() {
 }
 
 /// What is shown rests on the sources that are shown, and they on nothing else.
-fn rests_on(figures: &[&Figure], cautions: &[CautionLine], sources: &[SourceLine]) {
+fn rests_on(figures: &[&Figure], cautions: &[CautionLine], legs: Option<&LegLine>, sources: &[SourceLine]) {
     let shown: Vec<&str> = sources.iter().map(|source| source.id).collect();
     for figure in figures {
         assert!(!figure.workings.is_empty() && !figure.sources.is_empty(), "{}", figure.id);
@@ -217,7 +223,10 @@ fn rests_on(figures: &[&Figure], cautions: &[CautionLine], sources: &[SourceLine
     for caution in cautions {
         assert!(caution.sources.iter().all(|id| shown.contains(id)), "{} rests on what is not shown", caution.id);
     }
-    let figures = figures.iter().map(|figure| &figure.sources);
+    for source in legs.iter().flat_map(|legs| &legs.sources) {
+        assert!(shown.contains(source), "the legs rest on what is not shown");
+    }
+    let figures = figures.iter().map(|figure| &figure.sources).chain(legs.map(|legs| &legs.sources));
     let used: Vec<&str> = figures.chain(cautions.iter().map(|caution| &caution.sources)).flatten().copied().collect();
     assert!(shown.iter().all(|id| used.contains(id)));
 }
@@ -225,15 +234,15 @@ fn rests_on(figures: &[&Figure], cautions: &[CautionLine], sources: &[SourceLine
 #[test]
 fn every_figure_has_workings_and_sources_that_are_known() {
     for report in reports() {
-        rests_on(&report.figures.iter().collect::<Vec<_>>(), &report.cautions, &report.sources);
+        rests_on(&report.figures.iter().collect::<Vec<_>>(), &report.cautions, report.legs.as_ref(), &report.sources);
     }
     for report in rope_reports() {
         let figures: Vec<&Figure> = report.figures.iter().chain(pieces(&report)).collect();
-        rests_on(&figures, &report.cautions, &report.sources);
+        rests_on(&figures, &report.cautions, None, &report.sources);
     }
     for (list, _) in advantages() {
         let figures: Vec<&Figure> = list.rigs.iter().flat_map(|rig| &rig.figures).chain(&list.figures).collect();
-        rests_on(&figures, &list.cautions, &list.sources);
+        rests_on(&figures, &list.cautions, None, &list.sources);
     }
 }
 

@@ -4,10 +4,14 @@
 
 #[path = "wording/advantage.rs"]
 mod advantage;
+#[path = "wording/bodies.rs"]
+mod bodies;
 #[path = "wording/cautions.rs"]
 mod cautions;
 #[path = "wording/errors.rs"]
 mod errors;
+#[path = "wording/legs.rs"]
+mod legs;
 #[path = "wording/loads.rs"]
 mod loads;
 #[path = "wording/notices.rs"]

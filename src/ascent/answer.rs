@@ -1,7 +1,7 @@
 //! What an ascent comes to: facts, without words.
 
-use super::{Caution, Evidence, Gate, PartFact, TurnFact, Verdict, WayDown};
-use crate::climber::{Arms, Gloves, Hold, Measured, Norm, Posture, Training, Trial, Trunk};
+use super::{Caution, Evidence, Gate, LegClimb, PartFact, TurnFact, Verdict, WayDown};
+use crate::climber::{Arms, Gloves, Hold, Measured, Norm, Posture, ShoulderReach, Training, Trial, Trunk};
 use crate::field::{Row, Spread};
 use crate::quantity::Mass;
 use crate::reeving::{Rig, RigName};
@@ -39,7 +39,8 @@ pub struct Answer {
     pub hauled: bool,
     /// Whether load passes a hitch while it slides, so that its drag counts.
     pub drags: bool,
-    /// The grip of both hands that the pull of the arms is foretold from, likely, in newtons.
+    /// The grip of both hands that the pull of the arms is foretold from, likely, in newtons; of arms that take turns
+    /// twice the weaker hand's.
     pub grip: Option<f64>,
     /// How many hands pull at a time.
     pub hands: Arms,
@@ -87,6 +88,12 @@ pub struct Answer {
     pub norm: Option<Norm>,
     /// Whether the climber trains pulling.
     pub training: Training,
+    /// How far up the climber's arms go, where that is said.
+    pub shoulder_reach: Option<ShoulderReach>,
+    /// Whether the climber has one arm for it.
+    pub one_armed: bool,
+    /// What the climber's legs offer beside; none where they offer nothing, or it is not said.
+    pub legs: Option<LegClimb>,
     /// Whether the climber's trunk holds them.
     pub trunk: Trunk,
     /// What the hands wear.

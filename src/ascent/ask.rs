@@ -1,12 +1,13 @@
 //! From a plan to what it comes to.
 
 use super::cautions::cautions;
+use super::leg_climb::leg_climb;
 use super::verdict::{Caps, verdict};
 use super::{
     Answer, By, Climb, Climbs, Evidence, HARNESS_CLOCK, Missing, Plan, Planned, SecondPerson, TurnFact, UNKNOWN, parts,
 };
 use crate::chance::{Effort, Likely};
-use crate::climber::{Arms, Trunk};
+use crate::climber::{Arms, Grip, Trunk};
 use crate::field::Spread;
 use crate::float;
 use crate::gear::PAST_MOST;
@@ -49,6 +50,7 @@ pub(crate) fn answer(plan: &Plan, effort: Effort) -> Answer {
     climbs.tensions(&mut answer.tensions, &plan.rig.rig);
     answer.verdict =
         climbs.outcomes(!answer.hauled).map(|outcomes| verdict(&outcomes, answer.grip_is_entered, caps(plan, &answer)));
+    answer.legs = leg_climb(plan.legs, plan.stairs, answer.mass);
     answer.cautions = cautions(plan, &answer);
     answer
 }
@@ -95,6 +97,9 @@ fn said(plan: &Plan, effort: Effort) -> Answer {
         by_norm: None,
         norm: plan.norm,
         training: plan.training,
+        shoulder_reach: plan.shoulder_reach,
+        one_armed: plan.arms == Arms::One,
+        legs: None,
         trunk: plan.trunk,
         gloves: plan.gloves,
         grip_is_entered: plan.grip.is_some(),
@@ -136,8 +141,8 @@ fn planning(plan: &Plan) -> Option<f64> {
 fn foretold_from(plan: &Plan) -> Option<f64> {
     match plan.evidence()? {
         Evidence::Trial | Evidence::Pull => None,
-        Evidence::Grip => plan.grip.map(|grip| grip.used(Arms::Two)),
-        Evidence::Norm => plan.norm.map(|norm| norm.combined_grip(0.0)),
+        Evidence::Grip => plan.grip.map(|grip| grip.of_both(plan.hands())),
+        Evidence::Norm => plan.norm.map(|norm| Grip::combined(norm.combined_grip(0.0)).of_both(plan.hands())),
     }
 }
 
@@ -163,7 +168,7 @@ fn caps(plan: &Plan, answer: &Answer) -> Caps {
         lacks: !answer.missing.is_empty(),
         overloaded: plan.rated.is_some_and(|rated| mass > rated.in_kilograms()),
         unrated: plan.rated.is_none() && mass > PAST_MOST,
-        hangs_long: plan.trunk != Trunk::Steady && answer.hanging.is_some_and(|hanging| hanging.likely > HARNESS_CLOCK),
+        hangs_long: plan.hangs_still() && answer.hanging.is_some_and(|hanging| hanging.likely > HARNESS_CLOCK),
     }
 }
 

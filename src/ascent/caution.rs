@@ -1,5 +1,6 @@
 //! Something to be careful about on an ascent.
 
+use super::BodyCaution;
 use crate::quantity::Length;
 
 /// Something to be careful about.
@@ -8,6 +9,8 @@ use crate::quantity::Length;
 pub enum Caution {
     /// This is arithmetic, not training.
     Arithmetic,
+    /// What this body must be careful about.
+    Body(BodyCaution),
     /// One pull is reckoned, not many.
     OnePullOnly,
     /// Rests are those of muscles that were tested.
@@ -16,10 +19,6 @@ pub enum Caution {
     PullOverWeight,
     /// The pull was not measured.
     Predicted,
-    /// The length of the pull is that of people whose trunk holds them.
-    TrunkReach,
-    /// The trunk does not hold the climber, as after a spinal injury.
-    SpinalInjury,
     /// Older than the survey of grip tells apart.
     PastSurvey,
     /// The pull went through hands that the grip says could not hold it.

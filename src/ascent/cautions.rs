@@ -1,7 +1,8 @@
 //! Which cautions apply to an ascent.
 
+use super::body_cautions::body_cautions;
 use super::{Answer, By, Caution, Evidence, Plan};
-use crate::climber::{Gloves, Hold, OLDEST, PULL_TIME, RESET_TIME, Trunk};
+use crate::climber::{Arms, Gloves, OLDEST, PULL_TIME, RESET_TIME};
 use crate::gear::TurnKind;
 use crate::quantity::Length;
 use crate::reeving::{Drive, Losses, What, is_held, untended_hitches};
@@ -38,15 +39,15 @@ pub(super) fn cautions(plan: &Plan, answer: &Answer) -> Vec<Caution> {
         }
     };
     when(true, Caution::Arithmetic);
-    when(plan.trunk != Trunk::Steady, Caution::SpinalInjury);
+    for caution in body_cautions(plan, answer) {
+        when(true, Caution::Body(caution));
+    }
     let counted = answer.verdict.is_some_and(|verdict| verdict.reaches.is_some());
     when(!counted && !answer.hauled, Caution::OnePullOnly);
     when(counted && !answer.hauled, Caution::RestsReckoned);
     let over_weight = plan.measured.is_some_and(|measured| measured.pull > plan.body_mass.weight());
     let let_go = if answer.hauled { Caution::NothingHolds } else { Caution::NothingGrips };
     when(!is_held(&answer.rig), let_go);
-    let by_stature = answer.travel.is_some() && !answer.travel_is_own;
-    when(by_stature && plan.trunk != Trunk::Steady, Caution::TrunkReach);
     // From a 5:1 up (judged).
     when(answer.hauled && answer.ideal >= 5.0, Caution::HaulHard);
     when(over_weight && !answer.hauled, Caution::PullOverWeight);
@@ -83,8 +84,13 @@ pub(super) fn cautions(plan: &Plan, answer: &Answer) -> Vec<Caution> {
 /// Whether more went through the hands than the grip that was entered holds at its best.
 fn grip_and_pull_differ(plan: &Plan) -> bool {
     let (Some(measured), Some(grip)) = (plan.measured, plan.grip) else { return false };
-    let Some(held) = measured.held.filter(|held| *held != Hold::HandLoop) else { return false };
-    let most = grip.used(measured.arms) * held.over_grip(Gloves::None).high;
+    let Some(held) = measured.held.filter(|held| !held.is_loop()) else { return false };
+    // Which arm pulled alone was not said: the stronger, for all that is known.
+    let squeezed = match measured.arms {
+        Arms::Two => grip.used(Arms::Two),
+        Arms::One => grip.left.max(grip.right),
+    };
+    let most = squeezed * held.over_grip(Gloves::None).high;
     measured.pull.in_newtons() > most
 }
 

@@ -4,6 +4,8 @@
 
 mod answer;
 mod ask;
+mod body_caution;
+mod body_cautions;
 mod caution;
 mod cautions;
 mod climb;
@@ -17,6 +19,7 @@ mod hardware;
 mod harness_clock;
 mod height;
 mod lasting;
+mod leg_climb;
 mod level;
 mod outcome;
 mod own_rig;
@@ -34,6 +37,7 @@ mod way_down;
 
 pub use answer::{Answer, Missing};
 pub(crate) use ask::answer;
+pub use body_caution::BodyCaution;
 pub use caution::Caution;
 pub(crate) use climb::{Climb, Planned};
 pub(crate) use climbs::Climbs;
@@ -45,6 +49,7 @@ pub use gate::Gate;
 pub(crate) use hardware::{every_rig, reeved};
 pub use harness_clock::HARNESS_CLOCK;
 pub use height::CLIMB_HEIGHT;
+pub use leg_climb::{HEAVY, HEAVY_CLIMBER, LegClimb, LegStanding};
 pub use level::{AT_LEAST_WITHIN, Level, UNDER_IS_OUT};
 pub use part::PartFact;
 pub(crate) use part::parts;

@@ -5,9 +5,9 @@ use super::reeved::Reeved;
 use super::{CLIMB_HEIGHT, Evidence, SECOND_PERSON, SecondPerson, TIME_ALLOWED, WAY_DOWN, WayDown};
 use crate::climber::{
     AGE, ARM_POWER, Arms, BODY_MASS, CADENCE, CLIMB_ARMS, GLOVES, GRIP_LEFT, GRIP_RIGHT, Gloves, Grip, HAND_TRAVEL,
-    HELPER_PULL, HOLD, Hold, KIT_MASS, MEASURED_PULL, Measured, Norm, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN,
-    Posture, SEX, STACK_LENGTH, STATURE, TRAINING, TRIAL_HEIGHT, TRIAL_MORE, TRIAL_STROKES, TRIAL_TIME, TRUNK,
-    Training, Trial, Trunk,
+    HELPER_PULL, HOLD, Hold, KIT_MASS, LEGS, Legs, MEASURED_PULL, Measured, Norm, POSTURE, PULL_ARMS, PULL_HELD,
+    PULL_TAKEN, Posture, SEX, SHOULDER_REACH, STACK_LENGTH, STAIRS, STATURE, ShoulderReach, Stairs, TRAINING,
+    TRIAL_HEIGHT, TRIAL_MORE, TRIAL_STROKES, TRIAL_TIME, TRUNK, Training, Trial, Trunk,
 };
 use crate::draft::Reader;
 use crate::field::{Row, Spread};
@@ -47,6 +47,11 @@ pub(crate) struct Plan {
     pub(crate) training: Training,
     pub(crate) trunk: Trunk,
     pub(crate) gloves: Gloves,
+    /// What the legs do, where that is said.
+    pub(crate) legs: Option<Legs>,
+    pub(crate) stairs: Option<Stairs>,
+    /// How far up the arms go, where that is said; reckoned with as all the way where it is not.
+    pub(crate) shoulder_reach: Option<ShoulderReach>,
     /// Strokes a minute.
     pub(crate) cadence: Option<f64>,
     /// With how many arms the climber climbs.
@@ -78,6 +83,12 @@ impl Plan {
             RigName::Own if one_to_one => Arms::One,
             _ => self.arms,
         }
+    }
+
+    /// Whether the climber's legs do not move: whoever has a trunk that does not hold and says nothing of the legs may have
+    /// such.
+    pub(super) fn hangs_still(&self) -> bool {
+        self.legs == Some(Legs::None) || self.trunk != Trunk::Steady && self.legs != Some(Legs::Full)
     }
 
     /// Whether a pull was measured, in one way or another.
@@ -127,6 +138,8 @@ impl Plan {
         let cadence = reader.maybe(&CADENCE).map(Count::number);
         let (hold, posture) = (reader.chosen(&HOLD), reader.chosen(&POSTURE));
         let (stature, hand_travel) = (reader.maybe(&STATURE), reader.maybe(&HAND_TRAVEL));
+        let (legs, stairs) = (reader.maybe(&LEGS), reader.maybe(&STAIRS));
+        let shoulder_reach = reader.maybe(&SHOULDER_REACH);
         let (setback, stack) = (reader.spread(&SETBACK), reader.spread(&STACK_LENGTH));
         let helper = reader.spread(&HELPER_PULL);
         let time_allowed = reader.spread(&TIME_ALLOWED);
@@ -162,6 +175,9 @@ impl Plan {
             training: training?,
             trunk: trunk?,
             gloves: gloves?,
+            legs,
+            stairs,
+            shoulder_reach,
             cadence,
             grip: if arms_used == Arms::One { Grip::of_one_hand(left, right) } else { Grip::of(left, right) },
             arms: arms_used,

@@ -28,8 +28,7 @@ pub(super) fn arms(plan: &Plan, pick: &dyn Pick, pulls_with: Arms, evidence: Opt
         Evidence::Grip => plan.grip?,
         Evidence::Norm => by_norm(plan, pick)?,
     };
-    // Arms that take turns are as strong as the weaker.
-    let both = if pulls_with == Arms::One { 2.0 * grip.used(Arms::One) } else { grip.used(Arms::Two) };
+    let both = grip.of_both(pulls_with);
     let over_grip = drawn(pick, GRIP, &plan.training.pull_over_grip());
     let pull = predicted_pull(both, over_grip, pick.deviations(PERSON));
     let trunk = drawn(pick, TRUNK_SHARE, &plan.trunk.share_of_prediction()?);
@@ -56,7 +55,7 @@ fn grip(plan: &Plan, pick: &dyn Pick) -> Option<Grip> {
 /// What the hands hold: by the grip that was entered, or as the best evidence of strength foretells it.
 pub(super) fn hands(plan: &Plan, pick: &dyn Pick) -> Option<f64> {
     // Each way of holding varies on its own, and is the same hand then and now.
-    let over_grip = |hold: Hold, gloves| drawn(pick, HOLDS + hold as u32, &hold.over_grip(gloves));
+    let over_grip = |hold: Hold, gloves| drawn(pick, HOLDS + hold.alike() as u32, &hold.over_grip(gloves));
     let now = over_grip(plan.hold, plan.gloves);
     // After an injury at the neck the hands may be weaker than the arms: only what was measured counts.
     let grip = if plan.trunk == Trunk::Cervical { plan.grip } else { grip(plan, pick) };
@@ -64,7 +63,7 @@ pub(super) fn hands(plan: &Plan, pick: &dyn Pick) -> Option<f64> {
         (Some((proven(plan, trial, pick, Tiring::HAND), plan.tried_with())), now)
     } else {
         // A loop round the hand holds without a grip, so it proves only itself.
-        let proves = |held: &Hold| *held != Hold::HandLoop || plan.hold == Hold::HandLoop;
+        let proves = |held: &Hold| !held.is_loop() || plan.hold.is_loop();
         let held = plan.measured.and_then(|measured| measured.held).filter(proves);
         let proof = plan.measured.filter(|_| held.is_some());
         let proof = proof.map(|measured| (measured.pull.in_newtons(), measured.arms));

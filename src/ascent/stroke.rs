@@ -1,9 +1,9 @@
 //! One stroke: how much rope, and how much height.
 
 use super::Plan;
-use super::things::{BACK, REACH, SHARE_OF_REACH, STACK, UNKNOWN, drawn};
+use super::things::{BACK, REACH, SHARE_OF_REACH, SHOULDERS, STACK, UNKNOWN, drawn};
 use crate::chance::Pick;
-use crate::climber::{EXTRA_PAIR, reach, share_used};
+use crate::climber::{EXTRA_PAIR, ShoulderReach, reach, share_used};
 use crate::quantity::Quantity;
 
 /// One stroke.
@@ -25,7 +25,9 @@ impl Stroke {
         let back = drawn(pick, BACK, &plan.setback);
         let (mut travel, mut room) = (UNKNOWN, UNKNOWN);
         if let Some(stature) = plan.stature {
-            let reach = reach(stature.si(), pick.deviations(REACH));
+            let shoulders = plan.shoulder_reach.unwrap_or(ShoulderReach::Full);
+            let kept = drawn(pick, SHOULDERS, &shoulders.kept());
+            let reach = reach(stature.si(), pick.deviations(REACH)).kept(kept);
             travel = reach.to_chest * drawn(pick, SHARE_OF_REACH, &share_used(plan.posture, plan.hold));
             if let Some(turns) = plan.rig.upper_turns() {
                 let stack = drawn(pick, STACK, &plan.stack) + EXTRA_PAIR * turns.saturating_sub(1) as f64;

@@ -25,6 +25,7 @@ pub(super) const HOLDS: u32 = 20;
 pub(super) const PEAK: u32 = 33;
 pub(super) const KEEPS_UP: u32 = 34;
 pub(super) const SURE: u32 = 32;
+pub(super) const SHOULDERS: u32 = 30;
 pub(super) const TURNS: u32 = 100;
 pub(super) const HITCHES: u32 = 200;
 

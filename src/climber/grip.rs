@@ -53,6 +53,15 @@ impl Grip {
         Self { left: sum - right, right }
     }
 
+    /// The grip of both hands, which a pull is foretold from; of arms that take turns, twice that of the weaker.
+    #[must_use]
+    pub fn of_both(self, hands: Arms) -> f64 {
+        match hands {
+            Arms::Two => self.used(Arms::Two),
+            Arms::One => 2.0 * self.used(Arms::One),
+        }
+    }
+
     /// What counts: both hands together, or the weaker where they take turns.
     #[must_use]
     pub fn used(self, hands: Arms) -> f64 {
@@ -90,6 +99,12 @@ pub static GRIP_LEFT: Field<Force> = Field::new(grip("gripLeft", "grip, left han
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn arms_that_take_turns_are_as_strong_as_the_weaker() {
+        let grip = Grip { left: 200.0, right: 400.0 };
+        assert!((grip.of_both(Arms::One) - 400.0).abs() < 1e-9 && (grip.of_both(Arms::Two) - 600.0).abs() < 1e-9);
+    }
 
     #[test]
     fn a_hand_that_was_not_measured_counts_nine_tenths() {

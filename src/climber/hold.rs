@@ -14,10 +14,28 @@ choice! {
         CrossHandle = "cross-handle", "handle across the rope", "A bar or stick across the rope.";
         /// A loop the hand goes through.
         HandLoop = "hand-loop", "hand loop", "A loop of cord or webbing round the hand.";
+        /// A loop that was tied for a foot.
+        FootLoop = "foot-loop", "foot loop used as a hand loop", "A foot loop with the hand through it: the same as a hand loop.";
     }
 }
 
 impl Hold {
+    /// The hold that holds a hand just as well, and feels the same: a loop is a loop, whatever it was tied for (judged:
+    /// in either, cord or webbing goes round the hand and takes the pull).
+    #[must_use]
+    pub const fn alike(self) -> Self {
+        match self {
+            Self::FootLoop => Self::HandLoop,
+            other => other,
+        }
+    }
+
+    /// Whether it goes round the hand, so that it holds without a grip.
+    #[must_use]
+    pub const fn is_loop(self) -> bool {
+        matches!(self.alike(), Self::HandLoop)
+    }
+
     /// The pull that a hand can hold, over its grip.
     ///
     /// # Source
@@ -41,7 +59,7 @@ impl Hold {
     /// Whether a hand holds no more on anything else here.
     #[must_use]
     pub const fn is_best(self) -> bool {
-        matches!(self, Self::CrossHandle | Self::HandLoop)
+        matches!(self.alike(), Self::CrossHandle | Self::HandLoop)
     }
 }
 
@@ -108,6 +126,18 @@ mod tests {
                 assert!(held.low <= best.low && held.likely <= best.likely && held.high <= best.high);
                 before = held;
             }
+        }
+    }
+
+    /// Judged: a foot loop with the hand through it is a hand loop.
+    #[test]
+    fn a_loop_is_a_loop_whatever_it_was_tied_for() {
+        for gloves in Gloves::ALL {
+            assert_eq!(Hold::FootLoop.over_grip(*gloves), Hold::HandLoop.over_grip(*gloves));
+        }
+        for hold in Hold::ALL {
+            assert_eq!(hold.is_loop(), matches!(hold, Hold::HandLoop | Hold::FootLoop));
+            assert_eq!(hold.alike().is_best(), hold.is_best());
         }
     }
 

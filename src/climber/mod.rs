@@ -8,10 +8,12 @@ mod gloves;
 mod grip;
 mod helper;
 mod hold;
+mod legs;
 mod norm;
 mod pace;
 mod power;
 mod pull;
+mod shoulder;
 mod stroke;
 mod survey;
 mod tired;
@@ -27,12 +29,14 @@ pub use gloves::{GLOVES, Gloves};
 pub use grip::{GRIP_LEFT, GRIP_RIGHT, Grip, OTHER_HAND};
 pub use helper::HELPER_PULL;
 pub use hold::{HOLD, Hold, held_by};
+pub use legs::{LEGS, Legs, STAIRS, Stairs};
 pub use norm::{AGE, Norm, SEX, Sex};
 pub use pace::{LONGEST_REST, MOVING, shortest_rest, strength_for};
 pub use power::{ARM_POWER, KEPT_UP, PEAK_OVER_GRIP, peak_power};
 pub use pull::{
     ANOTHER_DAY, CLIMB_ARMS, MEASURED_PULL, Measured, ONE_ARM, PULL_ARMS, PULL_HELD, PULL_TAKEN, PullTaken, for_arms,
 };
+pub use shoulder::{SHOULDER_REACH, ShoulderReach};
 pub use stroke::{
     CADENCE, EXTRA_PAIR, HAND_TRAVEL, POSTURE, PULL_TIME, Posture, RESET_TIME, Reach, STACK_LENGTH, TO_CHEST, reach,
     share_used,

@@ -23,6 +23,14 @@ pub struct Reach {
     pub to_lap: f64,
 }
 
+impl Reach {
+    /// The reach of arms that keep a share of it.
+    #[must_use]
+    pub fn kept(self, share: f64) -> Self {
+        Self { to_chest: self.to_chest * share, to_lap: self.to_lap * share }
+    }
+}
+
 /// What the reach from overhead to the chest is of stature, and in metres on top: see [`reach`].
 pub const TO_CHEST: (f64, f64) = (0.4802, 0.0012);
 
@@ -48,11 +56,7 @@ pub fn reach(stature: f64, deviations: f64) -> Reach {
 /// Judged, chosen to meet the progress that climbers report (common practice, no source).
 #[must_use]
 pub fn share_used(posture: Posture, hold: Hold) -> Spread {
-    if posture == Posture::LeaningBack || hold == Hold::HandLoop {
-        Spread::point(1.0)
-    } else {
-        Spread::new(0.55, 0.70, 0.85)
-    }
+    if posture == Posture::LeaningBack || hold.is_loop() { Spread::point(1.0) } else { Spread::new(0.55, 0.70, 0.85) }
 }
 
 /// One pull, in seconds (judged).

@@ -49,7 +49,7 @@ pub fn advantage_report(answer: &Answer, view: View) -> AdvantageReport {
     for rig in &rigs {
         lists.push(&rig.figures);
     }
-    let sources = cited(&lists, &all_cautions);
+    let sources = cited(&lists, &all_cautions, &[]);
     AdvantageReport {
         first: which(answer, view),
         second: lesser(answer, view),

@@ -5,6 +5,7 @@ use super::caution::caution_line;
 use super::drawing::drawing;
 use super::figures::figures;
 use super::first::first;
+use super::leg_climb::leg_line;
 use super::missing::missing_lines;
 use super::part::part_lines;
 use super::second::second;
@@ -25,13 +26,15 @@ pub fn report(answer: &Answer, view: View) -> Report {
     for caution in &answer.cautions {
         cautions.push(caution_line(*caution, view));
     }
-    let sources = cited(&[&figures], &cautions);
+    let legs = answer.legs.map(|climb| leg_line(climb, view));
+    let sources = cited(&[&figures], &cautions, legs.as_ref().map_or(&[], |legs| &legs.sources));
     Report {
         verdict: verdict_line(answer.verdict),
         first: first(answer, view),
         second: second(answer, view),
         assumed: assumed(&answer.assumed, view),
         missing: missing_lines(answer),
+        legs,
         figures,
         drawing: drawing(answer, view),
         parts: part_lines(answer, view),

@@ -1,14 +1,16 @@
 //! Cautions as sentences, each with the sources it rests on.
 
 use super::CautionLine;
+use super::body_caution::body_caution;
 use super::figure::add_ids;
+use super::known_caution::Known;
 use super::template::said;
 use crate::field::Spread;
 use crate::quantity::{Length, System, View};
-use crate::question::can_i_climb::Caution;
+use crate::question::can_i_climb::{BodyCaution, Caution};
 use crate::source::{
-    AFAG401, ANSUR, CAPSTAN, COMMON_PRACTICE, DELANEY, GEOMETRY, HARNESS_TEST, JOHNSON, JUDGED, NHANES, PRATTLEY,
-    RAKSHIT, RAUCH, SETNICKA, Source, TURNER, YOUNG,
+    AFAG401, CAPSTAN, COMMON_PRACTICE, DELANEY, GEOMETRY, HARNESS_TEST, JOHNSON, JUDGED, NHANES, PRATTLEY, RAKSHIT,
+    RAUCH, SETNICKA, TURNER, YOUNG,
 };
 
 /// The caution as people read it.
@@ -28,21 +30,18 @@ fn text(caution: Caution, template: &str, view: View) -> String {
             let [before, most, after] = if by == most { ["", "", ""] } else { [", and up to ", &most, ","] };
             said(template, &[], &[&by, before, most, after], view)
         }
+        Caution::Body(BodyCaution::HarnessClock) => said(template, &[&const { Spread::point(13.4) }], &[], view),
+        Caution::Body(BodyCaution::OverheadReach) => {
+            // 2.27 kg are 5 lb, to the figures that were published.
+            let (mass, slot) = if view.system == System::Us { (5.0, "{0} lb") } else { (2.27, "{2} kg") };
+            said(template, &[], &[&said(slot, &[&Spread::point(mass)], &[], view)], view)
+        }
         Caution::FastCadence { most } => said(template, &[&Spread::point(most)], &[], view),
         Caution::OverTestMass => said(template, &[&const { Spread::point(100.0) }], &[], view),
         Caution::PastRatings => said(template, &[&const { Spread::point(140.0) }], &[], view),
         Caution::Surroundings => said(template, &[], &[if view.system == System::Us { "10 ft" } else { "3 m" }], view),
         _ => said(template, &[], &[], view),
     }
-}
-
-/// What is always the same of a caution.
-struct Known {
-    id: &'static str,
-    /// Whether it can kill.
-    grave: bool,
-    sources: &'static [Source],
-    template: &'static str,
 }
 
 const fn known(caution: Caution) -> &'static Known {
@@ -77,18 +76,7 @@ const fn known(caution: Caution) -> &'static Known {
             sources: &[JUDGED],
             template: "Your pull was not measured but guessed, good to about 30 % for one person. A luggage scale tells more in a minute.",
         },
-        Caution::TrunkReach => &Known {
-            id: "trunk-reach",
-            grave: true,
-            sources: &[ANSUR],
-            template: "The length of your pull is that of soldiers, whose trunk holds them. Measure the rope you pull in a stroke, sitting as you would climb.",
-        },
-        Caution::SpinalInjury => &Known {
-            id: "spinal-injury",
-            grave: true,
-            sources: &[COMMON_PRACTICE],
-            template: "After a spinal injury ask a doctor who knows yours before you hang in a harness. At the neck or high in the chest, tight straps can send blood pressure up at once: sit up, loosen, get help. Straps hurt skin that does not feel them: look at it after every try. Somebody beside you must know the signs.",
-        },
+        Caution::Body(caution) => body_caution(caution),
         Caution::PastSurvey => &Known {
             id: "past-survey",
             grave: false,
@@ -195,7 +183,7 @@ const fn known(caution: Caution) -> &'static Known {
             id: "knee-height",
             grave: false,
             sources: &[COMMON_PRACTICE],
-            template: "Whatever it says here, try it at knee height first: ten strokes with a trained second person beside you, helmet on, and a way to be lowered.",
+            template: "Whatever it says here, try it at knee height first: ten strokes with a trained second person beside you, helmet on, a phone that has reception, and a way to be lowered.",
         },
     }
 }

@@ -35,7 +35,7 @@ pub fn loads_report(answer: &Answer, view: View) -> LoadsReport {
         all.push(part.peak.clone());
         all.extend(part.strength.clone());
     }
-    let mut sources = cited(&[&figures, &limb.figures, &all], &cautions);
+    let mut sources = cited(&[&figures, &limb.figures, &all], &cautions, &[]);
     // What is asked of a limb first rests on no figure.
     sources.push(source_line(&OREGON_BOLE));
     LoadsReport {

@@ -2,6 +2,7 @@
 
 mod advantage;
 mod assumed;
+mod body_caution;
 mod can_i_climb;
 mod caution;
 mod chart;
@@ -10,6 +11,8 @@ mod error;
 mod figure;
 mod figures;
 mod first;
+mod known_caution;
+mod leg_climb;
 mod limb;
 mod load_caution;
 mod load_line;
@@ -43,7 +46,7 @@ pub use notice::notice;
 pub use own_rig::rig_rows;
 pub(crate) use record::{IsPlain, Plain};
 pub use report::{
-    AdvantageReport, CautionLine, Drawing, DrawnRope, DrawnStop, ErrorLine, Figure, Level, LimbLine, LoadLine,
+    AdvantageReport, CautionLine, Drawing, DrawnRope, DrawnStop, ErrorLine, Figure, LegLine, Level, LimbLine, LoadLine,
     LoadState, LoadsReport, PartLine, Report, RigLine, RigRow, RopeReport, RopeState, SourceLine, Strand, Tension,
     VerdictLine, WorkDone,
 };

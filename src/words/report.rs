@@ -142,6 +142,18 @@ records! {
         pub sources: Vec<&'static str>,
     }
 
+    /// A climb by the legs, beside the arms'.
+    pub struct LegLine {
+        /// `worth-a-trial`, `find-out` or `not-likely`.
+        pub id: &'static str,
+        /// How it stands, and what to find out.
+        pub text: String,
+        /// How it is done, and that nothing of it is reckoned.
+        pub how: &'static str,
+        /// The ids of the sources it rests on.
+        pub sources: Vec<&'static str>,
+    }
+
     /// A source.
     pub struct SourceLine {
         /// Its id.
@@ -170,6 +182,8 @@ records! {
         pub assumed: String,
         /// What has not been entered yet.
         pub missing: Vec<ErrorLine>,
+        /// What the legs offer beside; none where they offer nothing, or it is not said.
+        pub legs: Option<LegLine>,
         /// The figures, in the order to show them.
         pub figures: Vec<Figure>,
         /// The rig.

@@ -31,7 +31,7 @@ pub fn rope_report(answer: &Answer, view: View) -> RopeReport {
     for state in &states {
         lists.push(&state.items);
     }
-    let sources = cited(&lists, &cautions);
+    let sources = cited(&lists, &cautions, &[]);
     RopeReport {
         first: first(answer.need, view),
         second: second(answer.decides).to_owned(),

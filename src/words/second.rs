@@ -2,7 +2,7 @@
 
 use super::first::is_weak;
 use super::template::{said, say};
-use crate::climber::{Hold, Posture};
+use crate::climber::Posture;
 use crate::field::Spread;
 use crate::quantity::View;
 use crate::question::can_i_climb::{Answer, Decided, Level, Missing, Verdict};
@@ -99,7 +99,7 @@ fn less_stuck(answer: &Answer) -> &'static str {
         "Less setback, or hitches and connectors that stack shorter, would move it."
     } else if answer.ideal <= 1.0 {
         "Less setback or a longer pull would move it."
-    } else if answer.posture == Posture::Upright && answer.hold != Hold::HandLoop {
+    } else if answer.posture == Posture::Upright && !answer.hold.is_loop() {
         "Less setback, a longer pull (leaning back, a hand loop) or a rig with less advantage would move it."
     } else {
         "Less setback, a longer pull or a rig with less advantage would move it."

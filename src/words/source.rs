@@ -11,9 +11,9 @@ pub fn source_line(source: &Source) -> SourceLine {
     SourceLine { id: source.id, text: said("{} ({}).", &[], &[source.title, source.obtained.words()], View::default()) }
 }
 
-/// The sources that figures and cautions rest on, each once, in the order of the table.
-pub(super) fn cited(figures: &[&[Figure]], cautions: &[CautionLine]) -> Vec<SourceLine> {
-    let mut ids = Vec::new();
+/// The sources that figures, cautions and more rest on, each once, in the order of the table.
+pub(super) fn cited(figures: &[&[Figure]], cautions: &[CautionLine], more: &[&'static str]) -> Vec<SourceLine> {
+    let mut ids = more.to_vec();
     for list in figures {
         for figure in *list {
             ids.extend_from_slice(&figure.sources);

@@ -140,20 +140,40 @@ proptest! {
 
     /// Training, gloves that grip, a handle or a loop, and a trunk that holds never hurt.
     #[test]
-    fn what_helps_the_hands_and_arms_never_lowers_the_chance(plan in plans(), row in 0..5_usize) {
+    fn what_helps_the_hands_and_arms_never_lowers_the_chance(plan in plans(), row in 0..7_usize) {
         let (id, options) = [
             ("training", &["untrained", "trained-pulling"][..]),
             ("gloves", &["slick", "none", "rubbered"]),
             // What a bar and a loop hold is drawn apart from one range, so of these two either may come out ahead.
             ("hold", &["bare-rope", "cross-handle"]),
             ("hold", &["bare-rope", "hand-loop"]),
+            ("hold", &["bare-rope", "foot-loop"]),
             ("trunk", &["cervical", "unsteady", "steady"]),
-        ].get(row).copied().expect("five of them");
+            ("shoulderReach", &["limited", "full"]),
+        ].get(row).copied().expect("seven of them");
         for pair in options.windows(2) {
             let &[worse, better] = pair else { unreachable!("two of them") };
             let (worse, better) = words(&plan, id, worse, better);
             no_worse(&worse, &better)?;
         }
+    }
+
+    /// A loop that was tied for a foot holds a hand to the last bit as one that was tied for a hand does.
+    #[test]
+    fn a_foot_loop_is_a_hand_loop(plan in plans(), id in prop::sample::select(vec!["hold", "pullHeld"])) {
+        let (mut hand, foot) = words(&plan, id, "hand-loop", "foot-loop");
+        hand.hold = foot.hold;
+        hand.measured = foot.measured;
+        prop_assert_eq!(hand, foot);
+    }
+
+    /// Legs are told of beside the arms, and change nothing of what arms can do.
+    #[test]
+    fn legs_leave_the_arms_as_they_are(plan in plans(), legs in prop::sample::select(vec!["none", "some", "full"])) {
+        let (mut said, unsaid) = (answer(&with(&plan, "legs", Said::Text(legs.to_owned()))), answer(&without(&plan, &["legs"])));
+        said.legs = unsaid.legs;
+        said.cautions.clone_from(&unsaid.cautions);
+        prop_assert_eq!(said, unsaid);
     }
 
     #[test]

@@ -11,7 +11,7 @@ const climber = { bodyMass: "80 kg", climbHeight: "11 m", rig: "tail-3" };
 const measured = { ...climber, measuredPull: "400 N", pullTaken: "overhead", pullArms: "two", testMass: "80 kg", testPull: "390 N", backup: "tail-knot" };
 const rope = { crotchHeight: "12 m", anchor: "canopy" };
 const calls = {
-  canIClimb: [[climber], [measured], [{ ...climber, rig: "hand-over-hand" }, { system: "us" }], [{ bodyMass: "" }]],
+  canIClimb: [[climber], [measured], [{ ...climber, rig: "hand-over-hand" }, { system: "us" }], [{ ...climber, legs: "full", stairs: "yes" }], [{ bodyMass: "" }]],
   advantage: [[{ bodyMass: "80 kg", climbHeight: "11 m" }], [{ ...measured, stature: "1.75 m" }, { system: "us" }, 50], [{ bodyMass: "" }]],
   feasibilityMap: [[climber], [{ ...measured, stature: "1.75 m" }, { system: "us" }, 5, 4], [{ bodyMass: "" }]],
   loads: [[{ ...climber, anchor: "canopy" }], [{ ...climber, anchor: "base", crotchHeight: "14 m", hitchCord: "8 mm", limbDiameter: "20 cm", species: "white-oak" }, { system: "us" }, 50], [{ bodyMass: "" }]],

@@ -132,11 +132,11 @@ test("the best evidence of strength is asked for first, and all of it before any
   const page = await opened();
   const asked = async () => page.$$eval("form [data-field]", (all) => all.filter((one) => one.checkVisibility()).map((one) => one.dataset.field));
   const strength = ["measuredPull", "gripRight", "gripLeft", "age", "sex"];
-  assert.deepEqual(await asked(), ["bodyMass", "climbHeight", "rig", ...strength, "stature"]);
+  assert.deepEqual(await asked(), ["bodyMass", "climbHeight", "rig", ...strength, "stature", "legs"]);
   const legends = (await page.locator(".wanted legend:visible").allInnerTexts()).join("; ");
   assert.match(legends, /a pull you measured, the best evidence; or your grip, used when there is no pull; or your age and sex, used when there is neither/u);
   await box(page, "rig").selectOption("ground-3");
-  assert.deepEqual(await asked(), ["bodyMass", "climbHeight", "rig", "helperPull"], "who hauls from the ground asks nothing of the climber's arms");
+  assert.deepEqual(await asked(), ["bodyMass", "climbHeight", "rig", "helperPull", "legs"], "who hauls from the ground asks nothing of the climber's arms");
   await page.locator("summary", { hasText: "What you measured" }).click();
   assert.equal(await page.locator("legend:visible", { hasText: "Your pull" }).count(), 0, "no heading over nothing");
 });

@@ -26,6 +26,7 @@ fn present() -> BTreeSet<String> {
     ids.extend(SOURCES.iter().map(|source| format!("source {}", source.id)));
     for report in reports() {
         ids.insert(format!("verdict {}", report.verdict.id));
+        ids.extend(report.legs.iter().map(|legs| format!("legs {}", legs.id)));
         ids.extend(report.figures.iter().map(|figure| format!("figure {}", figure.id)));
         ids.extend(report.cautions.iter().map(|caution| format!("caution {}", caution.id)));
         ids.extend(report.drawing.levels.iter().map(|level| format!("level {}", level.kind)));

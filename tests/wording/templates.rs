@@ -35,6 +35,10 @@ const MORE: &[&str] = &[
     "stature=1.75m&measuredPull=520N&ratedMass=80kg&wayDown=off-the-rope&armPower=90W",
     "measuredPull=520N&trialStrokes=10&trialTime=90s&trialHeight=1.5m&trialMore=5",
     "measuredPull=520N&trialStrokes=10",
+    "legs=none&stature=1.75m&measuredPull=520N",
+    "legs=some&climbArms=one&gripRight=400N",
+    "bodyMass=150kg&legs=full&stairs=yes&age=45&sex=female",
+    "legs=full&stairs=no&shoulderReach=limited&stature=1.75m",
     "topEfficiency=0.9&upperEfficiency=0.9&lowerEfficiency=0.9",
 ];
 
@@ -182,8 +186,10 @@ fn every_template_is_told_and_fits_its_slots() {
     let mut untold = Vec::new();
     for source in [
         include_str!("../../src/words/advantage.rs"),
+        include_str!("../../src/words/body_caution.rs"),
         include_str!("../../src/words/caution.rs"),
         include_str!("../../src/words/chart.rs"),
+        include_str!("../../src/words/leg_climb.rs"),
         include_str!("../../src/words/load_caution.rs"),
         include_str!("../../src/words/load_line.rs"),
         include_str!("../../src/words/loads.rs"),

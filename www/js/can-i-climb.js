@@ -28,6 +28,12 @@ function showRig(answer) {
   at("tables").replaceChildren(strandTable(answer.drawing, dense), partTable(answer.parts), ...heightTables(answer.drawing));
 }
 
+function showLegs(legs) {
+  at("legs").hidden = legs === null;
+  setText(at("legs-text"), legs?.text ?? "");
+  setText(at("legs-how"), legs?.how ?? "");
+}
+
 export const canIClimb = {
   show(answer, fields) {
     const outcome = at("outcome");
@@ -37,6 +43,7 @@ export const canIClimb = {
     at("glance").dataset.verdict = answer.verdict.id;
     setText(at("effort"), effortText(answer.effort));
     showMissing(answer.missing, fields);
+    showLegs(answer.legs);
     showRig(answer);
   },
   glance: glanceText,

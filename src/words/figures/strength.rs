@@ -105,8 +105,13 @@ impl Rows<'_> {
                 };
                 return self.more(" = {N}: {}; another day {r2} of it", &[given, &ANOTHER_DAY], &[why]);
             }
-            (Some(Evidence::Norm), _) => "grip of both hands of people like you",
-            (Some(_), _) => "grip of both hands",
+            (Some(evidence), _) => match (evidence, answer.hands, answer.one_armed) {
+                (Evidence::Norm, Arms::Two, _) => "grip of both hands of people like you",
+                (Evidence::Norm, Arms::One, _) => "twice the grip of the weaker hand of people like you",
+                (_, Arms::Two, _) => "grip of both hands",
+                (_, Arms::One, true) => "twice the grip of your hand",
+                (_, Arms::One, false) => "twice the grip of your weaker hand",
+            },
             (None, _) => return self.line("What is pulled again and again for some minutes.", &[], &[]),
         };
         let grip = Spread::point(answer.grip.unwrap_or(0.0));
@@ -142,12 +147,17 @@ impl Rows<'_> {
     /// How the hold of the hands comes about.
     fn hands(&mut self) {
         let answer = self.answer;
-        if answer.grip_is_entered {
+        if answer.grip_is_entered && answer.one_armed {
+            self.line("From the grip you entered; of two hands, the stronger.", &[], &[]);
+        } else if answer.grip_is_entered {
             self.line(
                 "From the grip you entered; a hand that was not measured counts {1} of the other.",
                 &[&const { Spread::point(OTHER_HAND) }],
                 &[],
             );
+            if answer.hands == Arms::One {
+                self.more(" The hands take turns, so the weaker counts.", &[], &[]);
+            }
         } else if answer.evidence == Some(Evidence::Norm) {
             self.line("From the grip of people of your sex and age.", &[], &[]);
         } else if answer.trunk == Trunk::Cervical {

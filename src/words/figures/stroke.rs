@@ -1,7 +1,9 @@
 //! What a stroke brings, and how many of them it is.
 
 use super::Rows;
-use crate::climber::{Hold, KEPT_UP, MOVING, PEAK_OVER_GRIP, PULL_TIME, Posture, RESET_TIME, TO_CHEST, share_used};
+use crate::climber::{
+    Hold, KEPT_UP, MOVING, PEAK_OVER_GRIP, PULL_TIME, Posture, RESET_TIME, ShoulderReach, TO_CHEST, share_used,
+};
 use crate::field::Spread;
 use crate::reeving::BodyKind;
 use crate::source::{AMINOFF, ANSUR, COMMON_PRACTICE, GEOMETRY, HAISMA, JOHNSON, JUDGED, RAKSHIT};
@@ -38,6 +40,13 @@ impl Rows<'_> {
                 &[SLOPE, START, &share_used(Posture::Upright, Hold::BareRope)],
                 &[],
             );
+            match answer.shoulder_reach {
+                None => self.more(" Of your arms nothing is said, so they are taken to go all the way up.", &[], &[]),
+                Some(ShoulderReach::Full) => {}
+                Some(limited) => {
+                    self.more(" Of arms that do not go all the way up, {r1} of it.", &[&limited.kept()], &[]);
+                }
+            }
         }
         self.rope("strokes × (gain + setback) × rope for each unit of height");
         if let Some(time) = &answer.time {
