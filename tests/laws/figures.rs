@@ -123,8 +123,8 @@ proptest! {
     ) {
         let pull = mass * boughline::quantity::STANDARD_GRAVITY / advantage;
         let plan = super::plans::with(&plan, "rig", Said::Text("tail-3".to_owned()));
-        let plan = super::plans::with(&plan, "testMass", boughline::field::Said::Number(mass));
-        let plan = super::plans::with(&plan, "testPull", boughline::field::Said::Number(pull));
+        let plan = super::plans::with(&plan, "testMass", Said::Number(mass));
+        let plan = super::plans::with(&plan, "testPull", Said::Number(pull));
         let found = answer(&plan).advantage;
         prop_assert!((found.likely - advantage).abs() < 1e-9, "{:?} for {}", found, advantage);
         prop_assert_eq!(found.low.to_bits(), found.high.to_bits());
