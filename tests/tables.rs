@@ -32,6 +32,8 @@ const PLANS: &[&str] = &[
     "bodyMass=60kg&climbHeight=11m&rig=moving-rope&measuredPull=900N&gripRight=300N&age=50&sex=female&stature=170cm&cadence=6",
     "bodyMass=60kg&climbHeight=11m&rig=haul-cord-2&age=50&sex=female",
     "bodyMass=60kg&climbHeight=11m&rig=ground-5",
+    "bodyMass=60kg&climbHeight=11m&rig=tail-3&handTravel=60cm&crotchHeight=11m&platformHeight=11m",
+    "bodyMass=60kg&climbHeight=11m&rig=tail-3&crotchHeight=12.4m&platformHeight=11.4m&seatHeight=0.5m",
     "bodyMass=60kg&climbHeight=11m&rig=own&ownRig=tied.tree--turn.climber.ring--turn.tree--hand.climber--helper.ground.150N",
 ];
 
@@ -168,6 +170,7 @@ fn fields_about_the_body_are_private() {
         "handTravel",
         "testMass",
         "testPull",
+        "seatHeight",
         "forearmGirth",
     ];
     assert_eq!(private, body);

@@ -1,6 +1,6 @@
 //! What an ascent comes to: facts, without words.
 
-use super::{Caution, Evidence, Gate, PartFact, TurnFact, Verdict};
+use super::{Caution, Evidence, Gate, PartFact, TakenUp, TopOut, TurnFact, Verdict};
 use crate::climber::{Arms, Gloves, Hold, Measured, Norm, Posture, Training, Trunk};
 use crate::field::{Row, Spread};
 use crate::reeving::{Rig, RigName};
@@ -19,6 +19,8 @@ pub enum Missing {
     OtherHalf(&'static Row),
     /// How long the climber's pull is.
     Stroke,
+    /// How high the crotch is, of a climb that is to end over an edge.
+    Crotch,
     /// How the climber gets down.
     WayDown,
     /// Who is there.
@@ -103,6 +105,10 @@ pub struct Answer {
     pub setback: Spread,
     /// How many strokes it is; endless where nothing is gained.
     pub strokes: Option<Spread>,
+    /// What the rope gives at the start.
+    pub taken_up: TakenUp,
+    /// How near the crotch the climber comes.
+    pub top: TopOut,
     /// The rope that passes the hands.
     pub rope_handled: Option<Spread>,
     /// The work of one stroke, in joules.

@@ -1,7 +1,8 @@
 //! From a plan to what it comes to.
 
 use super::cautions::cautions;
-use super::{Answer, By, Climb, Climbs, Evidence, Missing, Plan, Planned, TurnFact, UNKNOWN, parts};
+use super::ends::ends;
+use super::{Answer, By, Climb, Climbs, Evidence, Missing, Plan, Planned, TakenUp, TopOut, TurnFact, UNKNOWN, parts};
 use crate::chance::{Effort, Likely};
 use crate::climber::{Arms, Trunk};
 use crate::field::Spread;
@@ -38,6 +39,7 @@ pub(crate) fn answer(plan: &Plan, effort: Effort) -> Answer {
     climbs.maybe(&mut answer.time, |climb| climb.time);
     climbs.maybe(&mut answer.rest, |climb| climb.rest);
     climbs.maybe(&mut answer.lasting_time, |climb| climb.lasting_time);
+    ends(&climbs, &mut answer);
     climbs.tensions(&mut answer.tensions, &plan.rig.rig);
     answer.verdict = climbs.verdict(answer.grip_is_entered, answer.missing.is_empty(), !answer.hauled);
     answer.cautions = cautions(plan, &answer);
@@ -87,6 +89,8 @@ fn said(plan: &Plan, effort: Effort) -> Answer {
         height: crate::quantity::Quantity::si(plan.height),
         setback: plan.setback,
         strokes: None,
+        taken_up: TakenUp::said(plan),
+        top: TopOut::said(plan),
         rope_handled: None,
         stroke_work: None,
         work: None,
@@ -152,6 +156,9 @@ fn missing(plan: &Plan) -> Vec<Missing> {
         if plan.stature.is_none() && plan.hand_travel.is_none() {
             missing.push(Missing::Stroke);
         }
+    }
+    if plan.setting.edge.is_some() && plan.setting.crotch.is_none() {
+        missing.push(Missing::Crotch);
     }
     // No field asks for these two yet, so no plan is ever complete.
     missing.push(Missing::WayDown);

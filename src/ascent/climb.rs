@@ -1,15 +1,18 @@
 //! One climb, with one value for everything that varies: the likely one, or a sample's.
 
+use super::forces::forces;
 use super::lasting::rest;
 use super::strength::{arms, hands};
+use super::stretch::Slack;
 use super::stroke::Stroke;
-use super::things::{HELPING, HITCHES, KIT, NORM, PULLING, RESETTING, ROUGHNESS, TURNS, UNKNOWN, drawn};
-use super::{Evidence, Plan, Reeved};
+use super::things::{HELPING, KIT, NORM, PULLING, RESETTING, ROUGHNESS, UNKNOWN, drawn};
+use super::top_out::Top;
+use super::{Evidence, Plan};
 use crate::chance::Pick;
 use crate::climber::{PULL_TIME, RESET_TIME, TWENTIETH};
 use crate::field::Spread;
 use crate::quantity::{Mass, Quantity};
-use crate::reeving::{BodyKind, Drive, Forces, Losses, statics};
+use crate::reeving::{BodyKind, Forces};
 
 /// What one climb comes to, in SI; a figure that is not known is [`UNKNOWN`].
 pub(crate) struct Climb {
@@ -36,6 +39,13 @@ pub(crate) struct Climb {
     pub(crate) gain: f64,
     /// Endless where nothing is gained.
     pub(crate) strokes: f64,
+    /// What the rope gives at the start, and what it takes to take that up.
+    pub(crate) slack: Slack,
+    /// The strokes to the height and those before it that raise nobody.
+    pub(crate) all_strokes: f64,
+    /// The time of the latter without a rest.
+    pub(crate) slack_time: f64,
+    pub(crate) top: Top,
     /// The rope of all strokes.
     pub(crate) rope: f64,
     /// The work of one stroke.
@@ -94,11 +104,13 @@ impl Climb {
             UNKNOWN
         };
         let rope_per_rise = plan.rope_per_rise();
-        // Endless strokes of nothing are endless too.
-        let all = |each: f64| if strokes.is_infinite() { strokes } else { strokes * each };
+        let all = |each: f64| times(strokes, each);
         let hauled = plan.rig.is_hauled();
         let rope = if hauled { plan.height.si() * rope_per_rise } else { all(stroke.taken) };
         let stroke_work = stroke.taken * need;
+        let top = Top::of(plan, pick);
+        let slack = Slack::of(plan, pick, weight, stroke.taken, &top);
+        let all_strokes = strokes + slack.strokes;
         // Strokes a second.
         let rate = plan.cadence.map_or(UNKNOWN, |cadence| cadence / 60.0);
         let mut tensions = Vec::new();
@@ -124,7 +136,7 @@ impl Climb {
         let beside = |other: Evidence| by(Some(other).filter(|_| best != Some(other)));
         let arms = if hauled { drawn(pick, HELPING, &plan.helper) } else { by(best) };
         let hands = if hauled { None } else { hands(plan, pick) }.unwrap_or(UNKNOWN);
-        let rest = rest(pick, [need / arms, need / hands], pulling, resetting, strokes);
+        let rest = rest(pick, [need / arms, need / hands], pulling, resetting, all_strokes);
         Self {
             weight,
             advantage,
@@ -140,6 +152,10 @@ impl Climb {
             room: stroke.room,
             gain: stroke.gain,
             strokes,
+            slack_time: times(slack.strokes, pulling + resetting),
+            slack,
+            all_strokes,
+            top,
             rope,
             stroke_work,
             work: rope * need,
@@ -148,7 +164,7 @@ impl Climb {
             climb_time: strokes / rate,
             time: all(pulling + resetting),
             rest,
-            lasting_time: all(pulling + rest),
+            lasting_time: times(all_strokes, pulling + rest),
             tensions,
             anchor: on_anchor * jerk(pick),
         }
@@ -167,16 +183,9 @@ impl Climb {
     }
 }
 
-/// What each turn and each sliding hitch keeps.
-pub(crate) fn losses(reeved: &Reeved, pick: &dyn Pick) -> Losses {
-    let mut losses = Losses::none(&reeved.rig);
-    for (kept, (place, turn)) in losses.turns.iter_mut().zip(reeved.places.iter().zip(&reeved.turns)) {
-        *kept = drawn(pick, TURNS + place, &turn.kept);
-    }
-    for (kept, thing) in losses.hitches.iter_mut().zip(HITCHES..) {
-        *kept = drawn(pick, thing, &reeved.drag);
-    }
-    losses
+/// What so many strokes come to; endless strokes of nothing are endless too.
+fn times(strokes: f64, each: f64) -> f64 {
+    if strokes.is_infinite() { strokes } else { strokes * each }
 }
 
 /// The weight of the climber and all they carry, in newtons.
@@ -187,13 +196,4 @@ pub(crate) fn all_up(body_mass: Mass, kit_mass: &Spread, pick: &dyn Pick) -> f64
 /// How much more the anchor carries while somebody climbs in jerks than while they hang still.
 pub(crate) fn jerk(pick: &dyn Pick) -> f64 {
     drawn(pick, ROUGHNESS, &CLIMBING_PEAK)
-}
-
-/// The forces for a unit of pull, which a catalogue rig always has, and those of helpers alone: forces add up.
-fn forces(plan: &Plan, pick: &dyn Pick) -> (Option<Forces>, Option<Forces>) {
-    let reeved = &plan.rig;
-    let losses = losses(reeved, pick);
-    let by = |pull: f64, help: Vec<f64>| statics(&reeved.rig, &reeved.motion, &losses, &Drive::Pull(pull, help)).ok();
-    let help = if reeved.help.is_empty() { None } else { by(0.0, reeved.help.clone()) };
-    (by(1.0, Vec::new()), help)
 }

@@ -2,7 +2,7 @@
 
 use super::own_rig::{needed, own_rig};
 use super::own_test::{OwnTest, of_the_test};
-use super::reeved::{By, Reeved, TurnFact, drags, draw, fields, places};
+use super::reeved::{By, Reeved, TurnFact, drags, draw, fields, give, places};
 use crate::draft::Reader;
 use crate::error::{Error, Reason};
 use crate::field::Spread;
@@ -57,6 +57,7 @@ impl Hardware {
         Some(Reeved {
             name,
             drags: drags(&rig, &motion),
+            give: give(&rig, &motion),
             rig: Arc::new(rig),
             motion,
             help: Vec::new(),

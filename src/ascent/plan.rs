@@ -4,16 +4,19 @@ use super::CLIMB_HEIGHT;
 use super::Evidence;
 use super::hardware::reeved;
 use super::reeved::Reeved;
+use super::setting::{Setting, USUAL_ANCHOR};
 use crate::climber::{
     AGE, Arms, BODY_MASS, CADENCE, CLIMB_ARMS, GLOVES, GRIP_LEFT, GRIP_RIGHT, Gloves, Grip, HAND_TRAVEL, HELPER_PULL,
-    HOLD, Hold, KIT_MASS, MEASURED_PULL, Measured, Norm, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, Posture, SEX,
-    STACK_LENGTH, STATURE, TRAINING, TRUNK, Training, Trunk,
+    HOLD, Hold, KIT_MASS, MEASURED_PULL, Measured, Norm, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, Posture,
+    SEAT_HEIGHT, SEX, STACK_LENGTH, STATURE, TRAINING, TRUNK, Training, Trunk,
 };
 use crate::draft::Reader;
 use crate::field::{Row, Spread};
+use crate::gear::ROPE_KIND;
 use crate::hitch::SETBACK;
 use crate::quantity::{Count, Force, Length, Mass};
 use crate::reeving::{BACKUP, Fraction, RigName};
+use crate::rope::{CROTCH_HEIGHT, is_anchored};
 
 /// Who climbs, how high, and on what.
 #[derive(Debug, Clone, PartialEq)]
@@ -45,6 +48,7 @@ pub(crate) struct Plan {
     pub(crate) stack: Spread,
     /// What a helper pulls, where one hauls.
     pub(crate) helper: Spread,
+    pub(crate) setting: Setting,
     pub(crate) rig: Reeved,
 }
 
@@ -106,6 +110,7 @@ impl Plan {
         let (stature, hand_travel) = (reader.maybe(&STATURE), reader.maybe(&HAND_TRAVEL));
         let (setback, stack) = (reader.spread(&SETBACK), reader.spread(&STACK_LENGTH));
         let helper = reader.spread(&HELPER_PULL);
+        let setting = Setting::read(reader);
         let assumed = assumed(reader, rig.as_ref());
         let measured = match pull {
             Some(pull) => Some(Measured { pull, taken: taken?, arms: arms?, held: Some(held?) }),
@@ -135,6 +140,7 @@ impl Plan {
             setback: setback?,
             stack: stack?,
             helper: helper?,
+            setting: setting?,
             rig: rig?,
         })
     }
@@ -174,8 +180,15 @@ pub(crate) fn assumed(reader: &Reader<'_>, rig: Option<&Reeved>) -> Vec<&'static
             matter(&[&TRAINING.row]);
         }
     }
+    matter(&[&ROPE_KIND.row]);
+    if reader.says(&CROTCH_HEIGHT.row) {
+        matter(&[&SEAT_HEIGHT.row]);
+    }
     if let Some(rig) = rig {
         matter(&rig.asked());
+        if is_anchored(&rig.rig) && !reader.says(&USUAL_ANCHOR) {
+            matter(&[&USUAL_ANCHOR]);
+        }
     }
     assumed
 }

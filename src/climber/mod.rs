@@ -11,6 +11,7 @@ mod hold;
 mod norm;
 mod pace;
 mod pull;
+mod seat;
 mod stroke;
 mod survey;
 mod tired;
@@ -30,6 +31,7 @@ pub use pace::{MOVING, shortest_rest, strength_for};
 pub use pull::{
     ANOTHER_DAY, CLIMB_ARMS, MEASURED_PULL, Measured, ONE_ARM, PULL_ARMS, PULL_HELD, PULL_TAKEN, PullTaken, for_arms,
 };
+pub use seat::{SEAT_BELOW, SEAT_HEIGHT};
 pub use stroke::{
     CADENCE, EXTRA_PAIR, HAND_TRAVEL, POSTURE, PULL_TIME, Posture, RESET_TIME, Reach, STACK_LENGTH, TO_CHEST, reach,
     share_used,

@@ -4,7 +4,7 @@ use super::Question;
 use crate::ascent::CLIMB_HEIGHT;
 use crate::climber::{
     AGE, BODY_MASS, CADENCE, CLIMB_ARMS, GLOVES, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, HELPER_PULL, HOLD, KIT_MASS,
-    MEASURED_PULL, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, SEX, STACK_LENGTH, STATURE, TRAINING, TRUNK,
+    MEASURED_PULL, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, SEAT_HEIGHT, SEX, STACK_LENGTH, STATURE, TRAINING, TRUNK,
 };
 use crate::draft::{Draft, Reader};
 use crate::field::Row;
@@ -14,7 +14,9 @@ use crate::gear::{
 };
 use crate::hitch::{HITCH_DRAG, SETBACK};
 use crate::reeving::{BACKUP, KNOT_SLACK, OWN_RIG, RIG, TEST_MASS, TEST_PULL};
-use crate::rope::{ANCHOR, ANCHOR_KNOT, CROTCH_HEIGHT, HITCH_HEIGHT, OVER_CROTCH, ROPE_SPARE, ROPE_TAIL};
+use crate::rope::{
+    ANCHOR, ANCHOR_KNOT, CROTCH_HEIGHT, HITCH_HEIGHT, OVER_CROTCH, PLATFORM_HEIGHT, ROPE_SPARE, ROPE_TAIL,
+};
 use crate::tree::{FOREARM_GIRTH, LIMB_ANGLE, LIMB_DIAMETER, LIMB_REACH, LIMB_WOOD, REDIRECT_ANGLE, SPECIES};
 
 /// What "Can I climb this?" reads, in the order people are asked.
@@ -63,6 +65,11 @@ pub(super) static CAN_I_CLIMB: &[&Row] = &[
     &TEST_PULL.row,
     &BACKUP.row,
     &KNOT_SLACK.row,
+    &SEAT_HEIGHT.row,
+    &CROTCH_HEIGHT.row,
+    &PLATFORM_HEIGHT.row,
+    &ROPE_KIND.row,
+    &ANCHOR.row,
 ];
 
 /// What "What does each part carry?" reads, in the order people are asked.

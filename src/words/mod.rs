@@ -8,6 +8,7 @@ mod drawing;
 mod error;
 mod figure;
 mod figures;
+mod known;
 mod limb;
 mod load_caution;
 mod load_line;
@@ -27,6 +28,7 @@ mod row;
 mod slip;
 mod source;
 mod template;
+mod top_out;
 mod verdict;
 
 pub use advantage::advantage_report;

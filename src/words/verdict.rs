@@ -9,6 +9,7 @@ use crate::climber::{
 use crate::field::{Kind, Row, Spread};
 use crate::quantity::{View, written};
 use crate::question::can_i_climb::{Answer, Decided, Gate, Level, Missing, Verdict};
+use crate::rope::CROTCH_HEIGHT;
 
 pub(super) fn verdict_line(verdict: Option<Verdict>) -> VerdictLine {
     let (id, text) = match verdict.map(|verdict| verdict.level) {
@@ -55,7 +56,7 @@ pub(super) fn first(answer: &Answer, view: View) -> String {
             let numbers = [need, &arms.share, &grasp.share];
             let template = " One pull takes about {P}, {%} of what your arms give and {%} of what your hands hold";
             say(&mut text, template, &numbers, &[], view);
-            if let Some(strokes) = &answer.strokes {
+            if let Some(strokes) = &answer.taken_up.all_strokes {
                 say(&mut text, "; the climb is about {I} such pulls", &[strokes], &[], view);
             }
             match &answer.lasting_time {
@@ -164,6 +165,7 @@ fn not_entered(answer: &Answer) -> String {
             match missing {
                 Missing::Strength | Missing::Pull | Missing::Hold | Missing::OtherHalf(_) => "no strength",
                 Missing::Stroke => "no length of pull",
+                Missing::Crotch => "no height of the crotch",
                 Missing::WayDown => "no way down",
                 Missing::SecondPerson => "no second person",
             }
@@ -278,6 +280,7 @@ pub(super) fn missing_lines(answer: &Answer) -> Vec<ErrorLine> {
     const PULL: &[&Row] = &[&MEASURED_PULL.row];
     const HOLDS: &[&Row] = &[&GRIP_RIGHT.row, &GRIP_LEFT.row, &PULL_HELD.row, &HOLD.row];
     const STROKE: &[&Row] = &[&STATURE.row, &HAND_TRAVEL.row];
+    const CROTCH: &[&Row] = &[&CROTCH_HEIGHT.row];
     let mut lines = Vec::new();
     for missing in &answer.missing {
         let (rows, message) = match missing {
@@ -297,6 +300,10 @@ pub(super) fn missing_lines(answer: &Answer) -> Vec<ErrorLine> {
             Missing::Stroke => (
                 STROKE,
                 "How long your pull is: enter your stature, or the rope you pull in a stroke. Without it there is no count of strokes.",
+            ),
+            Missing::Crotch => (
+                CROTCH,
+                "How high the crotch is: without it nobody can tell whether your seat comes above the edge of the platform.",
             ),
             Missing::WayDown => (
                 &[][..],

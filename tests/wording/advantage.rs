@@ -24,7 +24,7 @@ const SENTENCES: &[(&str, &str, &str)] = &[
         "The least kit with which one pull succeeds in four of five reckoned climbs: self-haul on the rope's tail, 3:1. It takes about 328 N (33 kgf), 90 % of what your arms give, in about 76 strokes. Easier to repeat: self-haul on the rope's tail, 7:1, at about 167 N (17 kgf) a pull.",
         "The nearest with no more kit than that, self-haul on a haul cord, 2:1, would take about 454 N (46 kgf) a pull. It is not yet a plan without a way down and somebody on the ground: try it at knee height first."),
     ("&measuredPull=700N",
-        "The least kit with which one pull succeeds in four of five reckoned climbs: self-haul on a haul cord, 2:1. It takes about 454 N (46 kgf), 93 % of what your arms give, in about 45 strokes. Easier to repeat: self-haul on the rope's tail, 5:1, at about 214 N (22 kgf) a pull.",
+        "The least kit with which one pull succeeds in four of five reckoned climbs: self-haul on a haul cord, 2:1. It takes about 454 N (46 kgf), 93 % of what your arms give, in about 46 strokes. Easier to repeat: self-haul on the rope's tail, 5:1, at about 214 N (22 kgf) a pull.",
         "The nearest with no more kit than that, moving rope, 2:1, would take about 654 N (67 kgf) a pull. It is not yet a plan without a way down and somebody on the ground: try it at knee height first."),
     ("&measuredPull=1200N&hold=hand-loop",
         "The least kit with which one pull succeeds in four of five reckoned climbs: moving rope, 2:1. It takes about 654 N (67 kgf), 78 % of what your arms give, in about 30 strokes. Easier to repeat: self-haul on the rope's tail, 3:1, at about 328 N (33 kgf) a pull.",

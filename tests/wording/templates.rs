@@ -32,6 +32,9 @@ const MORE: &[&str] = &[
     "handTravel=5cm&measuredPull=900N&setback=30cm",
     "stature=1.4m&measuredPull=900N&handTravel=1.5m&stackLength=60cm",
     "testMass=80kg&testPull=320N",
+    "crotchHeight=11m&platformHeight=14m&handTravel=60cm&measuredPull=520N",
+    "crotchHeight=12.4m&platformHeight=11.4m&seatHeight=0.5m&anchor=base&handTravel=60cm",
+    "platformHeight=11.4m",
     "topEfficiency=0.9&upperEfficiency=0.9&lowerEfficiency=0.9",
 ];
 
@@ -165,13 +168,16 @@ fn every_template_is_told_and_fits_its_slots() {
         include_str!("../../src/words/figure.rs"),
         include_str!("../../src/words/figures/mod.rs"),
         include_str!("../../src/words/figures/rig.rs"),
+        include_str!("../../src/words/figures/start.rs"),
         include_str!("../../src/words/figures/strength.rs"),
         include_str!("../../src/words/figures/stroke.rs"),
+        include_str!("../../src/words/figures/top.rs"),
         include_str!("../../src/words/notice.rs"),
         include_str!("../../src/words/part.rs"),
         include_str!("../../src/words/row.rs"),
         include_str!("../../src/words/source.rs"),
         include_str!("../../src/words/template.rs"),
+        include_str!("../../src/words/top_out.rs"),
         include_str!("../../src/words/verdict.rs"),
     ] {
         let literals = literals(source);

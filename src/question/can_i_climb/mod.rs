@@ -28,8 +28,8 @@ mod ask;
 mod inputs;
 
 pub use crate::ascent::{
-    AT_LEAST_WITHIN, Answer, By, CLIMBING_PEAK, Caution, Decided, Evidence, Gate, Level, Missing, PartFact, TurnFact,
-    UNDER_IS_OUT, Verdict,
+    AT_LEAST_WITHIN, Answer, By, CLIMBING_PEAK, Caution, Decided, Evidence, Gate, Level, Missing, PartFact, TakenUp,
+    TopOut, TurnFact, UNDER_IS_OUT, Verdict,
 };
 pub use ask::ask;
 pub use inputs::Inputs;

@@ -73,7 +73,7 @@ impl Rows<'_> {
             &[],
         );
         self.add("lastingTime", "time to the height with those rests", time, "{S}", sources);
-        self.line("strokes × (a pull + that rest)", &[], &[]);
+        self.line("strokes in all × (a pull + that rest)", &[], &[]);
     }
 
     /// A figure that follows from the strokes, where it is known.
