@@ -12,7 +12,7 @@ pub static SEAT_HEIGHT: Field<Length> = Field::new(Row {
         dimension: Dimension::Length,
         least: 0.0,
         most: 10.0,
-        example: 0.50,
+        example: 0.40,
         likely: Some(Spread::new(0.0, 0.40, 0.90)),
         bare: Some([CENTIMETRE, INCH]),
     }),
