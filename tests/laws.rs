@@ -13,6 +13,8 @@ mod better;
 mod figures;
 #[path = "laws/plans.rs"]
 mod plans;
+#[path = "laws/top.rs"]
+mod top;
 
 use boughline::field::Spread;
 use boughline::question::Effort;
@@ -44,6 +46,12 @@ fn spreads(answer: &Answer) -> Vec<(&'static str, Spread)> {
         ("need", answer.need),
         ("setback", answer.setback),
         ("anchor", answer.anchor),
+        ("rope above", answer.taken_up.above),
+        ("stretch", answer.taken_up.stretch),
+        ("rope taken up", answer.taken_up.rope),
+        ("work of taking it up", answer.taken_up.work),
+        ("seat at the start", answer.top.start),
+        ("gap under the crotch", answer.top.gap),
     ];
     let maybe = [
         ("arms", answer.arms.map(|gate| gate.capacity)),
@@ -56,6 +64,12 @@ fn spreads(answer: &Answer) -> Vec<(&'static str, Spread)> {
         ("strokes", answer.strokes),
         ("rope handled", answer.rope_handled),
         ("time", answer.time),
+        ("empty strokes", answer.taken_up.strokes),
+        ("their time", answer.taken_up.time),
+        ("all strokes", answer.taken_up.all_strokes),
+        ("seat at the top", answer.top.seat),
+        ("height left", answer.top.left),
+        ("seat over the edge", answer.top.over_edge),
         ("rest", answer.rest),
         ("time with rests", answer.lasting_time),
     ];

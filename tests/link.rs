@@ -33,7 +33,7 @@ fn the_common_case_is_short_and_says_the_choices_that_were_not_made() {
     let fragment = write(Question::CanIClimb, &read(COMMON).draft, View::default());
     assert_eq!(
         fragment,
-        "v=1&q=can-i-climb&f=1&u=si&bodyMass=80kg&climbHeight=11m&rig=tail-3&measuredPull=520N&pullTaken=overhead&pullArms=two&pullHeld=cross-handle&trunk=steady&hold=bare-rope&gloves=none&stature=175cm&posture=upright&upperTurn=bearing-pulley&lowerTurn=bearing-pulley&backup=none"
+        "v=1&q=can-i-climb&f=1&u=si&bodyMass=80kg&climbHeight=11m&rig=tail-3&measuredPull=520N&pullTaken=overhead&pullArms=two&pullHeld=cross-handle&trunk=steady&hold=bare-rope&gloves=none&stature=175cm&posture=upright&upperTurn=bearing-pulley&lowerTurn=bearing-pulley&backup=none&ropeKind=low-stretch-b"
     );
     assert!(fragment.len() < 300, "{}", fragment.len());
 }

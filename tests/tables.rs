@@ -36,6 +36,9 @@ const PLANS: &[&str] = &[
     "bodyMass=60kg&climbHeight=11m&rig=tail-3&stature=170cm&trunk=unsteady&climbArms=one",
     "bodyMass=60kg&climbHeight=11m&rig=tail-3&legs=full&stairs=yes",
     "bodyMass=60kg&climbHeight=11m&rig=tail-3&legs=full&stairs=no",
+    "bodyMass=60kg&climbHeight=11m&rig=ground-5",
+    "bodyMass=60kg&climbHeight=11m&rig=tail-3&handTravel=60cm&crotchHeight=11m&platformHeight=11m",
+    "bodyMass=60kg&climbHeight=11m&rig=tail-3&crotchHeight=12.4m&platformHeight=11.4m&seatHeight=0.5m",
     "bodyMass=60kg&climbHeight=11m&rig=own&ownRig=tied.tree--turn.climber.ring--turn.tree--hand.climber--helper.ground.150N",
 ];
 
@@ -180,6 +183,7 @@ fn fields_about_the_body_are_private() {
         "armPower",
         "testMass",
         "testPull",
+        "seatHeight",
         "forearmGirth",
     ];
     assert_eq!(private, body);

@@ -1,6 +1,6 @@
 //! What an ascent comes to: facts, without words.
 
-use super::{Caution, Evidence, Gate, LegClimb, PartFact, TurnFact, Verdict, WayDown};
+use super::{Caution, Evidence, Gate, LegClimb, PartFact, TakenUp, TopOut, TurnFact, Verdict, WayDown};
 use crate::climber::{Arms, Gloves, Hold, Measured, Norm, Posture, ShoulderReach, Training, Trial, Trunk};
 use crate::field::{Row, Spread};
 use crate::quantity::Mass;
@@ -22,6 +22,8 @@ pub enum Missing {
     RestOfTrial,
     /// How long the climber's pull is.
     Stroke,
+    /// How high the crotch is, of a climb that is to end over an edge.
+    Crotch,
     /// How the climber gets down.
     WayDown,
     /// Who is there.
@@ -115,6 +117,10 @@ pub struct Answer {
     pub setback: Spread,
     /// How many strokes it is; endless where nothing is gained.
     pub strokes: Option<Spread>,
+    /// What the rope gives at the start.
+    pub taken_up: TakenUp,
+    /// How near the crotch the climber comes.
+    pub top: TopOut,
     /// The rope that passes the hands.
     pub rope_handled: Option<Spread>,
     /// The work of one stroke, in joules.

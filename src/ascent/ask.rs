@@ -1,10 +1,12 @@
 //! From a plan to what it comes to.
 
 use super::cautions::cautions;
+use super::ends::ends;
 use super::leg_climb::leg_climb;
 use super::verdict::{Caps, verdict};
 use super::{
-    Answer, By, Climb, Climbs, Evidence, HARNESS_CLOCK, Missing, Plan, Planned, SecondPerson, TurnFact, UNKNOWN, parts,
+    Answer, By, Climb, Climbs, Evidence, HARNESS_CLOCK, Missing, Plan, Planned, SecondPerson, TakenUp, TopOut,
+    TurnFact, UNKNOWN, parts,
 };
 use crate::chance::{Effort, Likely};
 use crate::climber::{Arms, Grip, Trunk};
@@ -47,6 +49,7 @@ pub(crate) fn answer(plan: &Plan, effort: Effort) -> Answer {
     climbs.maybe(&mut answer.hanging, |climb| climb.hanging);
     climbs.maybe(&mut answer.power_needed, |climb| climb.lasting.power_needed);
     climbs.maybe(&mut answer.power_kept_up, |climb| climb.lasting.power);
+    ends(&climbs, &mut answer);
     climbs.tensions(&mut answer.tensions, &plan.rig.rig);
     answer.verdict =
         climbs.outcomes(!answer.hauled).map(|outcomes| verdict(&outcomes, answer.grip_is_entered, caps(plan, &answer)));
@@ -110,6 +113,8 @@ fn said(plan: &Plan, effort: Effort) -> Answer {
         height: crate::quantity::Quantity::si(plan.height),
         setback: plan.setback,
         strokes: None,
+        taken_up: TakenUp::said(plan),
+        top: TopOut::said(plan),
         rope_handled: None,
         stroke_work: None,
         work: None,
@@ -166,6 +171,7 @@ fn caps(plan: &Plan, answer: &Answer) -> Caps {
     let mass = answer.mass.likely;
     Caps {
         lacks: !answer.missing.is_empty(),
+        too_low: answer.top.is_too_low(),
         overloaded: plan.rated.is_some_and(|rated| mass > rated.in_kilograms()),
         unrated: plan.rated.is_none() && mass > PAST_MOST,
         hangs_long: plan.hangs_still() && answer.hanging.is_some_and(|hanging| hanging.likely > HARNESS_CLOCK),
@@ -189,6 +195,9 @@ fn missing(plan: &Plan) -> Vec<Missing> {
         if plan.stature.is_none() && plan.hand_travel.is_none() && plan.trial.is_none() {
             missing.push(Missing::Stroke);
         }
+    }
+    if plan.setting.edge.is_some() && plan.setting.crotch.is_none() {
+        missing.push(Missing::Crotch);
     }
     if plan.way_down.is_none() {
         missing.push(Missing::WayDown);

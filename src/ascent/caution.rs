@@ -53,6 +53,30 @@ pub enum Caution {
     NothingGrips,
     /// An advantage that can break gear and crush people.
     HaulHard,
+    /// The hitches close up under the crotch before the height is climbed, most likely.
+    CrotchTooLow {
+        /// How much of it is left, most likely.
+        by: Length,
+        /// How much at the most.
+        up_to: Length,
+    },
+    /// The same may come about.
+    CrotchNear {
+        /// How much of it is left at the most.
+        up_to: Length,
+    },
+    /// The seat does not come above the edge of the platform, most likely.
+    BelowEdge {
+        /// How far below it stays, most likely.
+        by: Length,
+        /// How far at the most.
+        up_to: Length,
+    },
+    /// The seat may not come above it.
+    EdgeNear {
+        /// How far below it stays at the most.
+        up_to: Length,
+    },
     /// More than harnesses are tested with.
     OverTestMass,
     /// Past most ratings.
@@ -82,6 +106,10 @@ impl Caution {
                 | Self::NothingHolds
                 | Self::NothingGrips
                 | Self::HaulHard
+                | Self::CrotchTooLow { .. }
+                | Self::CrotchNear { .. }
+                | Self::BelowEdge { .. }
+                | Self::EdgeNear { .. }
         )
     }
 }

@@ -1,6 +1,7 @@
 //! Which cautions apply to an ascent.
 
 use super::body_cautions::body_cautions;
+use super::top_out::at_the_top;
 use super::{Answer, By, Caution, Evidence, Plan};
 use crate::climber::{Arms, Gloves, OLDEST, PULL_TIME, RESET_TIME};
 use crate::gear::TurnKind;
@@ -72,6 +73,9 @@ pub(super) fn cautions(plan: &Plan, answer: &Answer) -> Vec<Caution> {
     when(hitch_is_untended(plan), Caution::UntendedHitch);
     when(sliding, Caution::SlidingTurn);
     when(bark, Caution::OverBark);
+    for caution in at_the_top(&answer.top) {
+        when(true, caution);
+    }
     // The mass that harnesses are tested with, and a rating past most, in kilograms.
     when(answer.mass.high > 140.0, Caution::PastRatings);
     when(answer.mass.high > 100.0 && answer.mass.high <= 140.0, Caution::OverTestMass);

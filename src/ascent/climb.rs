@@ -5,8 +5,10 @@ use super::forces::{all_up, forces, jerk, lift, needed};
 use super::harness_clock::hanging;
 use super::lasting::Lasting;
 use super::strength::{arms, hands};
+use super::stretch::Slack;
 use super::stroke::Stroke;
 use super::things::{HELPING, NORM, UNKNOWN, drawn};
+use super::top_out::Top;
 use super::{Evidence, Plan};
 use crate::chance::Pick;
 use crate::climber::TWENTIETH;
@@ -41,6 +43,13 @@ pub(crate) struct Climb {
     pub(crate) gain: f64,
     /// Endless where nothing is gained.
     pub(crate) strokes: f64,
+    /// What the rope gives at the start, and what it takes to take that up.
+    pub(crate) slack: Slack,
+    /// The strokes to the height and those before it that raise nobody.
+    pub(crate) all_strokes: f64,
+    /// The time of the latter without a rest.
+    pub(crate) slack_time: f64,
+    pub(crate) top: Top,
     /// The rope of all strokes.
     pub(crate) rope: f64,
     /// The work of one stroke.
@@ -92,11 +101,13 @@ impl Climb {
         } else {
             UNKNOWN
         };
-        // Endless strokes of nothing are endless too.
-        let all = |each: f64| if strokes.is_infinite() { strokes } else { strokes * each };
+        let all = |each: f64| times(strokes, each);
         let hauled = plan.rig.is_hauled();
         let rope = if hauled { plan.height.si() * plan.rig.rope_per_rise() } else { all(stroke.taken) };
         let (stroke_work, work) = (stroke.taken * need, rope * need);
+        let top = Top::of(plan, pick);
+        let slack = Slack::of(plan, pick, weight, stroke.taken, &top);
+        let all_strokes = strokes + slack.strokes;
         // Strokes a second.
         let rate = plan.cadence.map_or(UNKNOWN, |cadence| cadence / 60.0);
         let mut tensions = Vec::new();
@@ -125,8 +136,9 @@ impl Climb {
         let beside = |other: Evidence| by(Some(other).filter(|_| best != Some(other)));
         let arms = if hauled { drawn(pick, HELPING, &plan.helper) } else { by(best) };
         let hands = if hauled { None } else { hands(plan, pick) }.unwrap_or(UNKNOWN);
-        let lasting = Lasting::of(plan, pick, [need / arms, need / hands], &cycle, strokes, work);
-        let lasting_time = all(cycle.pull + lasting.rest);
+        let all_work = times(all_strokes, stroke_work);
+        let lasting = Lasting::of(plan, pick, [need / arms, need / hands], &cycle, all_strokes, all_work);
+        let lasting_time = times(all_strokes, cycle.pull + lasting.rest);
         Self {
             weight,
             advantage: lift(forces.as_ref()),
@@ -143,6 +155,10 @@ impl Climb {
             room: stroke.room,
             gain: stroke.gain,
             strokes,
+            slack_time: times(slack.strokes, cycle.pull + cycle.reset),
+            slack,
+            all_strokes,
+            top,
             rope,
             stroke_work,
             work,
@@ -162,4 +178,9 @@ impl Climb {
     pub(crate) fn is_stuck(&self) -> bool {
         self.gain <= 0.0
     }
+}
+
+/// What so many strokes come to; endless strokes of nothing are endless too.
+fn times(strokes: f64, each: f64) -> f64 {
+    if strokes.is_infinite() { strokes } else { strokes * each }
 }

@@ -19,6 +19,8 @@ pub enum Decided {
     Power,
     /// The strokes take longer than the time allowed.
     Time,
+    /// The crotch does not let the seat come as high as it is to.
+    TopOut,
     /// Longer in a harness than somebody whose legs do not move should hang.
     HarnessClock,
     /// The climber and all they carry weigh more than the labels allow, or than most do.

@@ -2,7 +2,7 @@
 
 use super::own_rig::{needed, own_rig};
 use super::own_test::{OwnTest, of_the_test};
-use super::reeved::{By, Reeved, TurnFact, drags, draw, fields, places};
+use super::reeved::{By, Reeved, TurnFact, drags, draw, fields, give, places};
 use crate::climber::TRIAL_STROKES;
 use crate::draft::Reader;
 use crate::error::{Error, Reason};
@@ -59,6 +59,7 @@ impl Hardware {
         Some(Reeved {
             name,
             drags: drags(&rig, &motion, &balance),
+            give: give(&rig, &balance),
             rig: Arc::new(rig),
             motion,
             balance,

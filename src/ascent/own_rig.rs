@@ -1,6 +1,6 @@
 //! Somebody's own rig, worked out as far as it does not depend on figures that vary.
 
-use super::reeved::{By, Reeved, TurnFact, drags, draw, places};
+use super::reeved::{By, Reeved, TurnFact, drags, draw, give, places};
 use crate::draft::Reader;
 use crate::error::{Error, Reason};
 use crate::field::{Said, Spread};
@@ -35,6 +35,7 @@ pub(super) fn own_rig(own: &OwnRig, drag: Spread) -> Result<Reeved, Fault> {
     Ok(Reeved {
         name: RigName::Own,
         drags: drags(rig, &motion, &balance),
+        give: give(rig, &balance),
         rig: own.rig.clone(),
         motion,
         balance,

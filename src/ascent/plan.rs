@@ -2,19 +2,21 @@
 
 use super::hardware::reeved;
 use super::reeved::Reeved;
+use super::setting::{Setting, USUAL_ANCHOR};
 use super::{CLIMB_HEIGHT, Evidence, SECOND_PERSON, SecondPerson, TIME_ALLOWED, WAY_DOWN, WayDown};
 use crate::climber::{
     AGE, ARM_POWER, Arms, BODY_MASS, CADENCE, CLIMB_ARMS, GLOVES, GRIP_LEFT, GRIP_RIGHT, Gloves, Grip, HAND_TRAVEL,
     HELPER_PULL, HOLD, Hold, KIT_MASS, LEGS, Legs, MEASURED_PULL, Measured, Norm, POSTURE, PULL_ARMS, PULL_HELD,
-    PULL_TAKEN, Posture, SEX, SHOULDER_REACH, STACK_LENGTH, STAIRS, STATURE, ShoulderReach, Stairs, TRAINING,
-    TRIAL_HEIGHT, TRIAL_MORE, TRIAL_STROKES, TRIAL_TIME, TRUNK, Training, Trial, Trunk,
+    PULL_TAKEN, Posture, SEAT_HEIGHT, SEX, SHOULDER_REACH, STACK_LENGTH, STAIRS, STATURE, ShoulderReach, Stairs,
+    TRAINING, TRIAL_HEIGHT, TRIAL_MORE, TRIAL_STROKES, TRIAL_TIME, TRUNK, Training, Trial, Trunk,
 };
 use crate::draft::Reader;
 use crate::field::{Row, Spread};
-use crate::gear::RATED_MASS;
+use crate::gear::{RATED_MASS, ROPE_KIND};
 use crate::hitch::SETBACK;
 use crate::quantity::{Count, Duration, Force, Length, Mass, Power, Quantity};
 use crate::reeving::{BACKUP, RigName};
+use crate::rope::{CROTCH_HEIGHT, is_anchored};
 use std::sync::Arc;
 
 /// Who climbs, how high, and on what.
@@ -66,6 +68,7 @@ pub(crate) struct Plan {
     pub(crate) stack: Spread,
     /// What a helper pulls, where one hauls.
     pub(crate) helper: Spread,
+    pub(crate) setting: Setting,
     pub(crate) rig: Reeved,
 }
 
@@ -142,6 +145,7 @@ impl Plan {
         let shoulder_reach = reader.maybe(&SHOULDER_REACH);
         let (setback, stack) = (reader.spread(&SETBACK), reader.spread(&STACK_LENGTH));
         let helper = reader.spread(&HELPER_PULL);
+        let setting = Setting::read(reader);
         let time_allowed = reader.spread(&TIME_ALLOWED);
         let (way_down, second_person) = (reader.maybe(&WAY_DOWN), reader.maybe(&SECOND_PERSON));
         let rated = reader.maybe(&RATED_MASS);
@@ -189,6 +193,7 @@ impl Plan {
             setback: setback?,
             stack: stack?,
             helper: helper?,
+            setting: setting?,
             rig: rig?,
         })
     }
@@ -241,8 +246,15 @@ pub(crate) fn assumed(reader: &Reader<'_>, rig: Option<&Reeved>) -> Vec<&'static
             matter(&[&TRAINING.row]);
         }
     }
+    matter(&[&ROPE_KIND.row]);
+    if reader.says(&CROTCH_HEIGHT.row) {
+        matter(&[&SEAT_HEIGHT.row]);
+    }
     if let Some(rig) = rig {
         matter(&rig.asked());
+        if is_anchored(&rig.rig) && !reader.says(&USUAL_ANCHOR) {
+            matter(&[&USUAL_ANCHOR]);
+        }
     }
     assumed
 }

@@ -48,6 +48,8 @@ pub(crate) struct Reeved {
     /// Whether load passes a hitch while it slides, and no test of one's own has that in it. On a haul cord's rig none
     /// does.
     pub(crate) drags: bool,
+    /// How far the ropes to the crotch give under the climber, of what one strand of that length would give.
+    pub(crate) give: f64,
 }
 
 impl Reeved {
@@ -138,4 +140,22 @@ pub(super) fn drags(rig: &Rig, motion: &Motion, balance: &Balance) -> bool {
     balance
         .forces(&Losses::none(rig), &Drive::Pull(1.0, Vec::new()))
         .is_ok_and(|forces| !tended_hitches(rig, motion, &forces).is_empty())
+}
+
+/// How far the ropes to the crotch give under the climber, of what one strand of that length would give: each in
+/// proportion to its tension, and as much as it lets the climber down by.
+pub(super) fn give(rig: &Rig, balance: &Balance) -> f64 {
+    let Ok(forces) = balance.forces(&Losses::none(rig), &Drive::Pull(1.0, Vec::new())) else { return 1.0 };
+    let mut give = 0.0;
+    for (rope, spans) in rig.ropes().iter().zip(&forces.strands) {
+        for (ends, span) in rope.stops.windows(2).zip(spans) {
+            let mut at_the_tree = 0;
+            for stop in ends {
+                at_the_tree += u32::from(rig.kind_at(stop) == Some(BodyKind::Tree));
+            }
+            let share = span.high / forces.load.low;
+            give += if at_the_tree == 1 { share * share } else { 0.0 };
+        }
+    }
+    give
 }

@@ -30,8 +30,7 @@ impl Stroke {
             let reach = reach(stature.si(), pick.deviations(REACH)).kept(kept);
             travel = reach.to_chest * drawn(pick, SHARE_OF_REACH, &share_used(plan.posture, plan.hold));
             if let Some(turns) = plan.rig.upper_turns() {
-                let stack = drawn(pick, STACK, &plan.stack) + EXTRA_PAIR * turns.saturating_sub(1) as f64;
-                room = (reach.to_lap - stack).max(0.0);
+                room = (reach.to_lap - stack(plan, pick, turns)).max(0.0);
             }
         }
         if let Some(own) = plan.hand_travel {
@@ -50,4 +49,9 @@ impl Stroke {
         let rise = if room < by_pull { room } else { by_pull };
         Self { travel, room, gain: rise - back, taken: rise * per_rise }
     }
+}
+
+/// How long hitches, turns and connectors are when they are pushed together, with so many turns at the upper hitch.
+pub(super) fn stack(plan: &Plan, pick: &dyn Pick, turns: usize) -> f64 {
+    drawn(pick, STACK, &plan.stack) + EXTRA_PAIR * turns.saturating_sub(1) as f64
 }

@@ -21,11 +21,14 @@ pub(super) const PERSON: u32 = 14;
 pub(super) const NORM: u32 = 15;
 pub(super) const TRUNK_SHARE: u32 = 16;
 pub(super) const TIRES: u32 = 17;
+pub(super) const MODULUS: u32 = 18;
+pub(super) const BELOW: u32 = 19;
 pub(super) const HOLDS: u32 = 20;
 pub(super) const PEAK: u32 = 33;
 pub(super) const KEEPS_UP: u32 = 34;
 pub(super) const SURE: u32 = 32;
 pub(super) const SHOULDERS: u32 = 30;
+pub(super) const SEAT: u32 = 35;
 pub(super) const TURNS: u32 = 100;
 pub(super) const HITCHES: u32 = 200;
 

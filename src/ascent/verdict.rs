@@ -35,6 +35,8 @@ impl Verdict {
 pub(super) struct Caps {
     /// Whether something that a plan needs has not been entered.
     pub(super) lacks: bool,
+    /// Whether the crotch does not let the seat come as high as it is to.
+    pub(super) too_low: bool,
     /// Whether the climber is heavier than the labels allow.
     pub(super) overloaded: bool,
     /// Whether the climber is heavier than most labels allow, and none has been read.
@@ -50,7 +52,7 @@ pub(super) fn verdict(outcomes: &Outcomes, grip_is_entered: bool, caps: Caps) ->
     let stuck = outcomes.share(&|end| end.by == Decided::Stroke);
     let capped = caps != Caps::default();
     let level = match Level::of(reached) {
-        _ if caps.overloaded => Level::OutOfReach,
+        _ if caps.overloaded || caps.too_low => Level::OutOfReach,
         Level::WithinReach if capped => Level::AtLimit,
         level => level,
     };
@@ -61,6 +63,8 @@ pub(super) fn verdict(outcomes: &Outcomes, grip_is_entered: bool, caps: Caps) ->
     let by = outcomes.decided(grip_is_entered);
     let decided = if caps.overloaded {
         Decided::RatedMass
+    } else if caps.too_low {
+        Decided::TopOut
     } else if reached >= AT_LEAST_WITHIN && capped {
         if caps.lacks {
             Decided::Missing
@@ -91,7 +95,7 @@ mod tests {
     use super::super::outcome::Outcome;
     use super::*;
 
-    const LACKS: Caps = Caps { lacks: true, overloaded: false, unrated: false, hangs_long: false };
+    const LACKS: Caps = Caps { lacks: true, too_low: false, overloaded: false, unrated: false, hangs_long: false };
 
     /// So many of a hundred climbs succeed; the others fail at so many times the strength, by something.
     fn outcomes(passing: usize, fails_at: f64, by: Decided) -> Outcomes {
@@ -152,6 +156,7 @@ mod tests {
         let strong = outcomes(100, 1.0, Decided::Arms);
         for (caps, level, decided) in [
             (Caps { overloaded: true, ..LACKS }, Level::OutOfReach, Decided::RatedMass),
+            (Caps { too_low: true, ..LACKS }, Level::OutOfReach, Decided::TopOut),
             (Caps { unrated: true, ..Caps::default() }, Level::AtLimit, Decided::RatedMass),
             (Caps { hangs_long: true, ..Caps::default() }, Level::AtLimit, Decided::HarnessClock),
         ] {

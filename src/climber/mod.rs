@@ -13,6 +13,7 @@ mod norm;
 mod pace;
 mod power;
 mod pull;
+mod seat;
 mod shoulder;
 mod stroke;
 mod survey;
@@ -36,6 +37,7 @@ pub use power::{ARM_POWER, KEPT_UP, PEAK_OVER_GRIP, peak_power};
 pub use pull::{
     ANOTHER_DAY, CLIMB_ARMS, MEASURED_PULL, Measured, ONE_ARM, PULL_ARMS, PULL_HELD, PULL_TAKEN, PullTaken, for_arms,
 };
+pub use seat::{SEAT_BELOW, SEAT_HEIGHT};
 pub use shoulder::{SHOULDER_REACH, ShoulderReach};
 pub use stroke::{
     CADENCE, EXTRA_PAIR, HAND_TRAVEL, POSTURE, PULL_TIME, Posture, RESET_TIME, Reach, STACK_LENGTH, TO_CHEST, reach,

@@ -4,8 +4,8 @@ use super::Question;
 use crate::ascent::{CLIMB_HEIGHT, SECOND_PERSON, TIME_ALLOWED, WAY_DOWN};
 use crate::climber::{
     AGE, ARM_POWER, BODY_MASS, CADENCE, CLIMB_ARMS, GLOVES, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, HELPER_PULL, HOLD,
-    KIT_MASS, LEGS, MEASURED_PULL, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, SEX, SHOULDER_REACH, STACK_LENGTH,
-    STAIRS, STATURE, TRAINING, TRIAL_HEIGHT, TRIAL_MORE, TRIAL_STROKES, TRIAL_TIME, TRUNK,
+    KIT_MASS, LEGS, MEASURED_PULL, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, SEAT_HEIGHT, SEX, SHOULDER_REACH,
+    STACK_LENGTH, STAIRS, STATURE, TRAINING, TRIAL_HEIGHT, TRIAL_MORE, TRIAL_STROKES, TRIAL_TIME, TRUNK,
 };
 use crate::draft::{Draft, Reader};
 use crate::field::Row;
@@ -16,7 +16,9 @@ use crate::gear::{
 };
 use crate::hitch::{HITCH_DRAG, SETBACK};
 use crate::reeving::{BACKUP, KNOT_SLACK, OWN_RIG, RIG, TEST_MASS, TEST_PULL};
-use crate::rope::{ANCHOR, ANCHOR_KNOT, CROTCH_HEIGHT, HITCH_HEIGHT, OVER_CROTCH, ROPE_SPARE, ROPE_TAIL};
+use crate::rope::{
+    ANCHOR, ANCHOR_KNOT, CROTCH_HEIGHT, HITCH_HEIGHT, OVER_CROTCH, PLATFORM_HEIGHT, ROPE_SPARE, ROPE_TAIL,
+};
 use crate::tree::{FOREARM_GIRTH, LIMB_ANGLE, LIMB_DIAMETER, LIMB_REACH, LIMB_WOOD, REDIRECT_ANGLE, SPECIES};
 
 /// What "Can I climb this?" reads, in the order people are asked.
@@ -77,6 +79,11 @@ pub(super) static CAN_I_CLIMB: &[&Row] = &[
     &TEST_PULL.row,
     &BACKUP.row,
     &KNOT_SLACK.row,
+    &SEAT_HEIGHT.row,
+    &CROTCH_HEIGHT.row,
+    &PLATFORM_HEIGHT.row,
+    &ROPE_KIND.row,
+    &ANCHOR.row,
 ];
 
 /// What "What does each part carry?" reads, in the order people are asked.

@@ -36,3 +36,20 @@ pub static HITCH_HEIGHT: Field<Length> = Field::new(Row {
     why: "1.5 m, from 1 to 1.8, is judged; 5 ft is common practice, no source. Below 0.2 m nobody hangs clear (judged).",
     private: false,
 });
+
+/// The edge that the climber wants to get over.
+pub static PLATFORM_HEIGHT: Field<Length> = Field::new(Row {
+    id: "platformHeight",
+    noun: "edge of a platform or stand",
+    hint: "From the ground to the edge that your seat is to come over, if there is one.",
+    kind: Kind::Quantity(Limits {
+        dimension: Dimension::Length,
+        least: 0.2,
+        most: 120.0,
+        example: 10.0,
+        likely: None,
+        bare: Some([METRE, FOOT]),
+    }),
+    why: "No tree is taller than 120 m; below 20 cm there is nothing to climb (judged).",
+    private: false,
+});

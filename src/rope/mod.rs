@@ -38,6 +38,6 @@ mod state;
 pub use allowance::{ANCHOR_KNOT, BASE_TIE, OVER_CROTCH, ROPE_SPARE, ROPE_TAIL, STOPPER_AND_TAIL};
 pub use anchor::{ANCHOR, Anchor, comes_to_tree, is_anchored};
 pub use course::{Course, Sizes, courses, section};
-pub use height::{CROTCH_HEIGHT, HITCH_HEIGHT};
+pub use height::{CROTCH_HEIGHT, HITCH_HEIGHT, PLATFORM_HEIGHT};
 pub use piece::Piece;
 pub use state::State;

@@ -86,6 +86,7 @@ const SHOWN: &[&str] = &[
     "idealAdvantage",
     "gain",
     "strokes",
+    "allStrokes",
     "workingTime",
     "lastingTime",
     "ropeHandled",
@@ -174,7 +175,7 @@ fn which(answer: &Answer, view: View) -> String {
     if let Some(arms) = &ascent.arms {
         say(&mut text, ", {%} of what your arms give", &[&arms.share], &[], view);
     }
-    if let Some(strokes) = &ascent.strokes {
+    if let Some(strokes) = &ascent.taken_up.all_strokes {
         say(&mut text, ", in about {I} strokes", &[strokes], &[], view);
     }
     if let Some(time) = ascent.lasting_time.filter(|time| time.likely.is_finite()) {

@@ -5,6 +5,7 @@ use super::body_caution::body_caution;
 use super::figure::add_ids;
 use super::known_caution::Known;
 use super::template::said;
+use super::top_out::{BELOW_EDGE, CROTCH_NEAR, CROTCH_TOO_LOW, EDGE_NEAR};
 use crate::field::Spread;
 use crate::quantity::{Length, System, View};
 use crate::question::can_i_climb::{BodyCaution, Caution};
@@ -25,7 +26,7 @@ pub(super) fn caution_line(caution: Caution, view: View) -> CautionLine {
 fn text(caution: Caution, template: &str, view: View) -> String {
     let length = |length: Length| said("{M}", &[&Spread::point(length.in_metres())], &[], view);
     match caution {
-        Caution::DropToKnot { by, up_to } => {
+        Caution::DropToKnot { by, up_to } | Caution::CrotchTooLow { by, up_to } | Caution::BelowEdge { by, up_to } => {
             let (by, most) = (length(by), length(up_to));
             let [before, most, after] = if by == most { ["", "", ""] } else { [", and up to ", &most, ","] };
             said(template, &[], &[&by, before, most, after], view)
@@ -36,6 +37,7 @@ fn text(caution: Caution, template: &str, view: View) -> String {
             let (mass, slot) = if view.system == System::Us { (5.0, "{0} lb") } else { (2.27, "{2} kg") };
             said(template, &[], &[&said(slot, &[&Spread::point(mass)], &[], view)], view)
         }
+        Caution::CrotchNear { up_to } | Caution::EdgeNear { up_to } => said(template, &[], &[&length(up_to)], view),
         Caution::FastCadence { most } => said(template, &[&Spread::point(most)], &[], view),
         Caution::OverTestMass => said(template, &[&const { Spread::point(100.0) }], &[], view),
         Caution::PastRatings => said(template, &[&const { Spread::point(140.0) }], &[], view),
@@ -155,6 +157,10 @@ const fn known(caution: Caution) -> &'static Known {
             sources: &[JUDGED],
             template: "With this much advantage one helper can break gear, or crush you under a limb. They must see or hear you, and stop at any resistance.",
         },
+        Caution::CrotchTooLow { .. } => &CROTCH_TOO_LOW,
+        Caution::CrotchNear { .. } => &CROTCH_NEAR,
+        Caution::BelowEdge { .. } => &BELOW_EDGE,
+        Caution::EdgeNear { .. } => &EDGE_NEAR,
         Caution::OverTestMass => &Known {
             id: "over-test-mass",
             grave: true,

@@ -42,7 +42,7 @@ pub(super) fn first(answer: &Answer, view: View) -> String {
     let reached = of_hundred(verdict.counts(), view);
     let reaches = &[reached.as_str()];
     let unknown = Spread::point(f64::NAN);
-    let strokes = answer.strokes.as_ref().unwrap_or(&unknown);
+    let strokes = answer.taken_up.all_strokes.as_ref().unwrap_or(&unknown);
     let mut text = match (verdict.decided, verdict.level) {
         (Decided::Missing, _) => not_entered(answer) + " " + &going(answer, verdict, view),
         (Decided::RatedMass, _) => match answer.rated {
@@ -57,6 +57,7 @@ pub(super) fn first(answer: &Answer, view: View) -> String {
                 &[],
             ),
         },
+        (Decided::TopOut, _) => too_low(answer, view),
         (Decided::HarnessClock, _) => {
             let hanging = answer.hanging.as_ref().unwrap_or(&unknown);
             let template = "Your strength would do, but you would hang in the harness for about {S} until you are down again. Where legs do not move, more than {S} is at best your limit.";
@@ -153,7 +154,7 @@ fn going(answer: &Answer, verdict: Verdict, view: View) -> String {
         &[],
         view,
     );
-    if let Some(strokes) = &answer.strokes {
+    if let Some(strokes) = &answer.taken_up.all_strokes {
         say(&mut text, "; the climb is about {I} such pulls", &[strokes], &[], view);
     }
     match &answer.lasting_time {
@@ -180,6 +181,22 @@ fn of_hundred(share: f64, view: View) -> String {
     } else {
         said("about {0}", &[&Spread::point(share * 100.0)], &[], view)
     }
+}
+
+/// How much the crotch is too low by.
+fn too_low(answer: &Answer, view: View) -> String {
+    let unknown = Spread::point(f64::NAN);
+    let seat = answer.top.seat.as_ref().unwrap_or(&unknown);
+    let template =
+        "The crotch is too low for this: with the hitches closed up under it your seat ends about {M} above the ground";
+    let mut text = said(template, &[seat], &[], view);
+    if let Some(left) = answer.top.left.filter(|left| left.likely > 0.0) {
+        say(&mut text, ", {M} short of the height you ask for", &[&left], &[], view);
+    }
+    if let Some(over) = answer.top.over_edge.filter(|over| over.likely < 0.0) {
+        say(&mut text, ", {M} below the edge of the platform", &[&Spread::point(-over.likely)], &[], view);
+    }
+    text + "."
 }
 
 /// What a gate is called where nothing fails at it.
@@ -242,6 +259,7 @@ fn not_entered(answer: &Answer) -> String {
                 Missing::Strength | Missing::Pull | Missing::Hold | Missing::OtherHalf(_) => "no strength",
                 Missing::RestOfTrial => "only part of a trial",
                 Missing::Stroke => "no length of pull",
+                Missing::Crotch => "no height of the crotch",
                 Missing::WayDown => "no way down",
                 Missing::SecondPerson => "no second person",
             }

@@ -8,6 +8,7 @@ use crate::climber::{
 };
 use crate::field::Row;
 use crate::question::can_i_climb::{Answer, Missing};
+use crate::rope::CROTCH_HEIGHT;
 
 /// What has not been entered yet, in sentences.
 pub(super) fn missing_lines(answer: &Answer) -> Vec<ErrorLine> {
@@ -17,6 +18,7 @@ pub(super) fn missing_lines(answer: &Answer) -> Vec<ErrorLine> {
     const HOLDS: &[&Row] = &[&GRIP_RIGHT.row, &GRIP_LEFT.row, &PULL_HELD.row, &HOLD.row];
     const STROKE: &[&Row] = &[&STATURE.row, &HAND_TRAVEL.row];
     const TRIAL: &[&Row] = &[&TRIAL_STROKES.row, &TRIAL_TIME.row, &TRIAL_HEIGHT.row];
+    const CROTCH: &[&Row] = &[&CROTCH_HEIGHT.row];
     const DOWN: &[&Row] = &[&WAY_DOWN.row];
     const PERSON: &[&Row] = &[&SECOND_PERSON.row];
     let mut lines = Vec::new();
@@ -41,6 +43,10 @@ pub(super) fn missing_lines(answer: &Answer) -> Vec<ErrorLine> {
             Missing::Stroke => (
                 STROKE,
                 "How long your pull is: enter your stature, or the rope you pull in a stroke. Without it there is no count of strokes.",
+            ),
+            Missing::Crotch => (
+                CROTCH,
+                "How high the crotch is: without it nobody can tell whether your seat comes above the edge of the platform.",
             ),
             Missing::WayDown => {
                 (DOWN, "How you come down again, tried low down first. Without a way down nothing is within reach.")

@@ -34,6 +34,7 @@ mod second;
 mod slip;
 mod source;
 mod template;
+mod top_out;
 mod verdict;
 
 pub use advantage::advantage_report;

@@ -40,6 +40,7 @@ pub(super) fn second(answer: &Answer, view: View) -> String {
         } else {
             "Read the labels of harness, connectors, pulleys and devices, and enter the least that they allow."
         }.to_owned(),
+        (Decided::TopOut, _) => "A higher crotch, hitches and connectors that stack shorter, or a lower climb would move it.".to_owned(),
         (Decided::HarnessClock, _) => {
             "A seat board under level thighs, legs raised, a stop on a platform, a lower climb or a rig with fewer strokes changes it.".to_owned()
         }

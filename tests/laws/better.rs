@@ -23,17 +23,17 @@ fn rank(answer: &Answer) -> Option<u8> {
 }
 
 /// Whether no end of one spread is above that of the other. Elimination may differ in the last places.
-fn at_most(one: Spread, other: Spread) -> bool {
+pub(crate) fn at_most(one: Spread, other: Spread) -> bool {
     let below = |one: f64, other: f64| one <= other + other.abs() * 1e-12;
     below(one.low, other.low) && below(one.likely, other.likely) && below(one.high, other.high)
 }
 
-fn numbers(plan: &Plan, id: &'static str, one: f64, other: f64) -> (Answer, Answer) {
+pub(crate) fn numbers(plan: &Plan, id: &'static str, one: f64, other: f64) -> (Answer, Answer) {
     let say = |value: f64| answer(&with(plan, id, Said::Number(value)));
     (say(one.min(other)), say(one.max(other)))
 }
 
-fn words(plan: &Plan, id: &'static str, one: &str, other: &str) -> (Answer, Answer) {
+pub(crate) fn words(plan: &Plan, id: &'static str, one: &str, other: &str) -> (Answer, Answer) {
     let say = |word: &str| answer(&with(plan, id, Said::Text(word.to_owned())));
     (say(one), say(other))
 }

@@ -39,6 +39,10 @@ const ROWS: &[Row] = &[
     (TAIL, "measuredPull=520N&pullHeld=bare-rope&gripRight=100N", "grip-and-pull", true, "Your grip says your hands could not have held the pull you entered. Measure both again.", TOLD_ALIKE),
     (TAIL, "cadence=20", "fast-cadence", false, "You count more strokes a minute than there is time for: pulling and moving the hitch leave about 6.", TOLD_ALIKE),
     (TAIL, "gripRight=400N", "predicted", false, "Your pull was not measured but guessed, good to about 30 % for one person. A luggage scale tells more in a minute.", TOLD_ALIKE),
+    (TAIL, "crotchHeight=11m&seatHeight=0.5m", "crotch-too-low", true, "The crotch is too low for the height you want to climb: pulled up as far as the rig goes, you are still about 1.3 m, and up to 1.51 m, short. A higher crotch or a shorter stack helps. Stop before anything jams under the crotch: what is jammed and loaded may not come free.", "The crotch is too low for the height you want to climb: pulled up as far as the rig goes, you are still about 4 ft 3 in, and up to 4 ft 11 in, short. A higher crotch or a shorter stack helps. Stop before anything jams under the crotch: what is jammed and loaded may not come free."),
+    (TAIL, "crotchHeight=12.4m&seatHeight=0.5m", "crotch-near", true, "The crotch may be up to 11 cm too low for the height you want to climb. Stop before anything jams under it: what is jammed and loaded may not come free.", "The crotch may be up to 4.2 in too low for the height you want to climb. Stop before anything jams under it: what is jammed and loaded may not come free."),
+    (TAIL, "crotchHeight=14m&platformHeight=14m", "below-edge", false, "Your seat does not come above the edge: pulled up as far as the rig goes, it stays about 80 cm, and up to 1.01 m, below. A higher crotch, a lower edge or a shorter stack helps.", "Your seat does not come above the edge: pulled up as far as the rig goes, it stays about 2 ft 7 in, and up to 3 ft 4 in, below. A higher crotch, a lower edge or a shorter stack helps."),
+    (TAIL, "crotchHeight=14m&platformHeight=13m", "edge-near", false, "Your seat may not come above the edge: pulled up as far as the rig goes, it may stay up to 8.3 mm below.", "Your seat may not come above the edge: pulled up as far as the rig goes, it may stay up to 0.3 in below."),
     (TAIL, "kitMass=25kg", "over-test-mass", true, "All-up you may be over 100 kg, the mass harnesses are tested with. Check the label of every part.", "All-up you may be over 220 lb, the mass harnesses are tested with. Check the label of every part."),
     (HEAVY, "", "past-ratings", true, "All-up you may be over 140 kg, past most ratings. Every part must carry a label that says it may hold you.", "All-up you may be over 309 lb, past most ratings. Every part must carry a label that says it may hold you."),
     (TAIL, "", "hanging-still", true, "Hanging still in a harness makes people faint, some within minutes and without warning, sooner if their legs do not move. Somebody who can get you down at once must be there, and starts to get you down the moment you stop moving.", TOLD_ALIKE),
@@ -66,6 +70,7 @@ fn every_caution_has_its_sentence() {
     let mut all = variants(include_str!("../../src/ascent/caution.rs"), "Caution");
     assert!(all.remove("Body"));
     assert_eq!(met, all);
+    assert_eq!(met, variants(include_str!("../../src/ascent/caution.rs"), "Caution"));
     let ids: BTreeSet<&str> = ROWS.iter().map(|row| row.2).collect();
     assert_eq!(ids.len(), met.len(), "every caution has a row");
 }
@@ -125,6 +130,15 @@ fn everything_missing_has_its_line() {
         assert_eq!((line.fields.join(" ").as_str(), line.message.as_str()), (*fields, *message));
         met.extend(answer.missing.iter().map(variant));
     }
+    // Whoever wants to get over an edge needs to know how high the crotch is.
+    let edge = super::answer(&plan(TAIL, "platformHeight=10m"));
+    let lines = report(&edge, SI).missing;
+    let line = lines.iter().find(|line| line.fields == ["crotchHeight"]).expect("the crotch is missing");
+    assert_eq!(
+        line.message,
+        "How high the crotch is: without it nobody can tell whether your seat comes above the edge of the platform."
+    );
+    met.extend(edge.missing.iter().map(variant));
     // A loop proves only itself, and from an injury at the neck nothing is predicted.
     let looped = super::answer(&plan(TAIL, "trunk=cervical&measuredPull=520N&pullHeld=hand-loop"));
     let line = report(&looped, SI).missing.into_iter().next().expect("the hold is missing");

@@ -39,6 +39,9 @@ const MORE: &[&str] = &[
     "legs=some&climbArms=one&gripRight=400N",
     "bodyMass=150kg&legs=full&stairs=yes&age=45&sex=female",
     "legs=full&stairs=no&shoulderReach=limited&stature=1.75m",
+    "crotchHeight=11m&platformHeight=14m&handTravel=60cm&measuredPull=520N",
+    "crotchHeight=12.4m&platformHeight=11.4m&seatHeight=0.5m&anchor=base&handTravel=60cm",
+    "platformHeight=11.4m",
     "topEfficiency=0.9&upperEfficiency=0.9&lowerEfficiency=0.9",
 ];
 
@@ -58,7 +61,8 @@ fn answer(rig: &str, more: &str) -> Option<Answer> {
     Inputs::of(&link.draft).ok().map(|inputs| ask(&inputs, Effort::samples(200)))
 }
 
-const DECIDED: [Decided; 11] = [
+const DECIDED: [Decided; 12] = [
+    Decided::TopOut,
     Decided::Arms,
     Decided::Hands,
     Decided::ArmsAndHands,
@@ -198,13 +202,16 @@ fn every_template_is_told_and_fits_its_slots() {
         include_str!("../../src/words/figure.rs"),
         include_str!("../../src/words/figures/mod.rs"),
         include_str!("../../src/words/figures/rig.rs"),
+        include_str!("../../src/words/figures/start.rs"),
         include_str!("../../src/words/figures/strength.rs"),
         include_str!("../../src/words/figures/stroke.rs"),
+        include_str!("../../src/words/figures/top.rs"),
         include_str!("../../src/words/notice.rs"),
         include_str!("../../src/words/part.rs"),
         include_str!("../../src/words/row.rs"),
         include_str!("../../src/words/source.rs"),
         include_str!("../../src/words/template.rs"),
+        include_str!("../../src/words/top_out.rs"),
         include_str!("../../src/words/verdict.rs"),
     ] {
         let literals = literals(source);

@@ -105,7 +105,7 @@ export function sideBySide(rigs, letters) {
     told(rig, "realAdvantage", true),
     told(rig, "idealAdvantage"),
     told(rig, "gain"),
-    told(rig, "strokes"),
+    told(rig, "allStrokes"),
     told(rig, "workingTime"),
     told(rig, "lastingTime"),
     told(rig, "ropeHandled"),

@@ -29,8 +29,8 @@ mod inputs;
 
 pub use crate::ascent::{
     AT_LEAST_WITHIN, Answer, BodyCaution, By, CLIMBING_PEAK, Caution, Decided, Evidence, Gate, HARNESS_CLOCK, HEAVY,
-    HEAVY_CLIMBER, LegClimb, LegStanding, Level, Missing, PartFact, SecondPerson, TurnFact, UNDER_IS_OUT, Verdict,
-    WayDown,
+    HEAVY_CLIMBER, LegClimb, LegStanding, Level, Missing, PartFact, SecondPerson, TakenUp, TopOut, TurnFact,
+    UNDER_IS_OUT, Verdict, WayDown,
 };
 pub use ask::ask;
 pub use inputs::Inputs;

@@ -1,8 +1,10 @@
 //! The figures of an answer, in the order to show them, each with what it comes from.
 
 mod rig;
+mod start;
 mod strength;
 mod stroke;
+mod top;
 
 use super::Figure;
 use super::figure::figure;
@@ -19,6 +21,8 @@ pub(super) fn figures(answer: &Answer, view: View) -> Vec<Figure> {
     rows.need();
     rows.strength();
     rows.stroke();
+    rows.start();
+    rows.top();
     rows.rig();
     rows.figures
 }

@@ -82,7 +82,7 @@ impl Rows<'_> {
             &[],
         );
         self.add("lastingTime", "time to the height with those rests", time, "{S}", sources);
-        self.line("strokes × (a pull + that rest)", &[], &[]);
+        self.line("strokes in all × (a pull + that rest)", &[], &[]);
         if let Some(hanging) = &self.answer.hanging {
             self.add("hangingTime", "time in the harness until you are down", hanging, "{S}", &[JUDGED]);
             self.line("that time, and the height at half a metre a second, the most that anybody should come down at on a hitch", &[], &[]);
@@ -95,7 +95,7 @@ impl Rows<'_> {
         let answer = self.answer;
         let (Some(needed), Some(kept)) = (&answer.power_needed, &answer.power_kept_up) else { return };
         self.add("powerNeeded", "power it takes in the time you allow", needed, "{W}", &[GEOMETRY]);
-        self.line("work to the height ÷ {S}", &[&Spread::point(answer.time_allowed)], &[]);
+        self.line("work of all strokes ÷ {S}", &[&Spread::point(answer.time_allowed)], &[]);
         self.add("powerKeptUp", "power your arms keep up", kept, "{W}", &[AMINOFF, HAISMA, JUDGED]);
         match answer.arm_power {
             Some(peak) => self.line("the greatest you measured, {W}, × {r1}", &[&Spread::point(peak), &KEPT_UP], &[]),
