@@ -4,6 +4,7 @@ mod all_day;
 mod arms;
 mod body;
 mod endurance;
+mod fastest;
 mod gloves;
 mod grip;
 mod helper;
@@ -14,6 +15,7 @@ mod pace;
 mod power;
 mod pull;
 mod shoulder;
+mod spell;
 mod stroke;
 mod survey;
 mod tired;
@@ -25,6 +27,7 @@ pub use all_day::all_day_share;
 pub use arms::Arms;
 pub use body::{BODY_MASS, KIT_MASS, STATURE};
 pub use endurance::Tiring;
+pub use fastest::{EVERY, LongerRest, Pace, Pulls, fastest_pace};
 pub use gloves::{GLOVES, Gloves};
 pub use grip::{GRIP_LEFT, GRIP_RIGHT, Grip, OTHER_HAND};
 pub use helper::HELPER_PULL;
@@ -37,6 +40,7 @@ pub use pull::{
     ANOTHER_DAY, CLIMB_ARMS, MEASURED_PULL, Measured, ONE_ARM, PULL_ARMS, PULL_HELD, PULL_TAKEN, PullTaken, for_arms,
 };
 pub use shoulder::{SHOULDER_REACH, ShoulderReach};
+pub(crate) use spell::Spell;
 pub use stroke::{
     CADENCE, EXTRA_PAIR, HAND_TRAVEL, POSTURE, PULL_TIME, Posture, RESET_TIME, Reach, STACK_LENGTH, TO_CHEST, reach,
     share_used,
