@@ -4,7 +4,7 @@ use super::cautions::cautions;
 use super::leg_climb::leg_climb;
 use super::verdict::{Caps, verdict};
 use super::{
-    Answer, By, Climb, Climbs, Evidence, HARNESS_CLOCK, Missing, Plan, Planned, SecondPerson, TurnFact, UNKNOWN, parts,
+    Answer, By, Climb, Climbs, Evidence, Going, HARNESS_CLOCK, Missing, Plan, Planned, SecondPerson, TurnFact, UNKNOWN, parts,
 };
 use crate::chance::{Effort, Likely};
 use crate::climber::{Arms, Grip, Trunk};
@@ -48,6 +48,8 @@ pub(crate) fn answer(plan: &Plan, effort: Effort) -> Answer {
     climbs.maybe(&mut answer.power_needed, |climb| climb.lasting.power_needed);
     climbs.maybe(&mut answer.power_kept_up, |climb| climb.lasting.power);
     climbs.tensions(&mut answer.tensions, &plan.rig.rig);
+    let resets = plan.rig.upper_turns().is_some();
+    answer.going = Going::of(climbs.likely(), resets, answer.height, answer.time_allowed);
     answer.verdict =
         climbs.outcomes(!answer.hauled).map(|outcomes| verdict(&outcomes, answer.grip_is_entered, caps(plan, &answer)));
     answer.legs = leg_climb(plan.legs, plan.stairs, answer.mass);
@@ -119,6 +121,7 @@ fn said(plan: &Plan, effort: Effort) -> Answer {
         time: None,
         rest: None,
         lasting_time: None,
+        going: None,
         anchor: unknown,
         tensions: Vec::new(),
         parts: parts(&reeved.rig),

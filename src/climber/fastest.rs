@@ -244,10 +244,9 @@ mod tests {
 
     #[test]
     fn the_time_is_that_of_pulls_and_rests() {
-        for pace in [
-            Pace { rest: 8.0, longer: None },
-            Pace { rest: 4.0, longer: Some(LongerRest { every: 5, seconds: 60.0 }) },
-        ] {
+        for pace in
+            [Pace { rest: 8.0, longer: None }, Pace { rest: 4.0, longer: Some(LongerRest { every: 5, seconds: 60.0 }) }]
+        {
             for pulls in 1..30 {
                 let mut time = 0.0;
                 for pull in 1..=pulls {
