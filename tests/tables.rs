@@ -36,6 +36,8 @@ const PLANS: &[&str] = &[
     "bodyMass=60kg&climbHeight=11m&rig=tail-3&stature=170cm&trunk=unsteady&climbArms=one",
     "bodyMass=60kg&climbHeight=11m&rig=tail-3&legs=full&stairs=yes",
     "bodyMass=60kg&climbHeight=11m&rig=tail-3&legs=full&stairs=no",
+    "bodyMass=80kg&climbHeight=3m&rig=haul-cord-2&measuredPull=850N&stature=1.75m",
+    "bodyMass=80kg&climbHeight=25m&rig=tail-5&measuredPull=600N&stature=1.75m",
     "bodyMass=60kg&climbHeight=11m&rig=own&ownRig=tied.tree--turn.climber.ring--turn.tree--hand.climber--helper.ground.150N",
 ];
 

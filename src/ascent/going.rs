@@ -86,11 +86,27 @@ impl Going {
         if going.end.strokes > 0 { Some(going) } else { None }
     }
 
+    /// The start.
+    #[must_use]
+    pub fn start(&self) -> Moment {
+        Moment::START
+    }
+
     /// The moments after the start.
     #[must_use]
     pub fn moments(&self) -> Moments {
-        let quickest = Pace { rest: self.pulls.least_rest, longer: None };
-        Moments::of(self.pulls, self.pace.unwrap_or(quickest), self.gain, self.height)
+        Moments::of(self.pulls, self.kept_pace(), self.gain, self.height)
+    }
+
+    /// The rest after a stroke, counted from one, in seconds.
+    #[must_use]
+    pub fn rest_after(&self, stroke: u32) -> f64 {
+        self.kept_pace().rest_after(stroke)
+    }
+
+    /// The pace; where none works, the quickest there is.
+    fn kept_pace(&self) -> Pace {
+        self.pace.unwrap_or(Pace { rest: self.pulls.least_rest, longer: None })
     }
 
     /// Whether it comes to the top.

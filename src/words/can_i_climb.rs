@@ -7,6 +7,7 @@ use super::figures::figures;
 use super::first::first;
 use super::leg_climb::leg_line;
 use super::missing::missing_lines;
+use super::going::going_report;
 use super::part::part_lines;
 use super::second::second;
 use super::source::cited;
@@ -36,6 +37,7 @@ pub fn report(answer: &Answer, view: View) -> Report {
         missing: missing_lines(answer),
         legs,
         figures,
+        going: answer.going.as_ref().map(|going| going_report(going, view)),
         drawing: drawing(answer, view),
         parts: part_lines(answer, view),
         cautions,
