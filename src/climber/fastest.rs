@@ -82,26 +82,31 @@ pub const EVERY: [u32; 5] = [1, 5, 10, 20, 40];
 /// ```
 #[must_use]
 pub fn fastest_pace(pulls: &Pulls) -> Option<Pace> {
-    let mut fastest: Option<Pace> = None;
+    let mut fastest = None;
+    let mut soonest = f64::INFINITY;
     for every in EVERY {
-        let Some(seconds) = pulls.rest_every(every) else { continue };
+        let Some(seconds) = pulls.rest_every(every, soonest) else { continue };
         let pace = if every > 1 && seconds > pulls.least_rest {
             Pace { rest: pulls.least_rest, longer: Some(LongerRest { every, seconds }) }
         } else {
             Pace { rest: seconds, longer: None }
         };
-        let time = |pace: &Pace| pace.time(pulls.seconds, pulls.count);
-        if fastest.is_none_or(|known| time(&pace) < time(&known)) {
-            fastest = Some(pace);
+        let time = pace.time(pulls.seconds, pulls.count);
+        if time < soonest {
+            (fastest, soonest) = (Some(pace), time);
         }
     }
     fastest
 }
 
 impl Pulls {
-    /// The shortest rest after every so many pulls, with the least after the others.
-    fn rest_every(&self, every: u32) -> Option<f64> {
-        let (mut short, mut long) = (self.least_rest, LONGEST_REST);
+    /// The shortest rest after every so many pulls, with the least after the others; none where they take longer than a
+    /// time that is known to do.
+    fn rest_every(&self, every: u32, known: f64) -> Option<f64> {
+        let quickest = Pace { rest: self.least_rest, longer: None }.time(self.seconds, self.count);
+        let rests = f64::from(self.count.saturating_sub(1) / every);
+        let mut short = self.least_rest;
+        let mut long = (short + (known - quickest) / rests).min(LONGEST_REST);
         if self.last(every, short) {
             return Some(short);
         }
@@ -236,7 +241,7 @@ mod tests {
             for (faster, every) in [MOVING.low, MOVING.likely, MOVING.high].into_iter().zip(wanted) {
                 let arms = (Tiring::ELBOW.faster(faster), share);
                 let pulls = Pulls { muscles: [arms, arms], seconds: 1.5, least_rest: 0.0, count: 60, margin: 0.0 };
-                let rest = pulls.rest_every(1).unwrap();
+                let rest = pulls.rest_every(1, f64::INFINITY).unwrap();
                 assert!((1.5 + rest - every).abs() < 1.0, "{share} {faster}: every {} s", 1.5 + rest);
             }
         }
