@@ -4,7 +4,8 @@ use super::cautions::cautions;
 use super::leg_climb::leg_climb;
 use super::verdict::{Caps, verdict};
 use super::{
-    Answer, By, Climb, Climbs, Evidence, Going, HARNESS_CLOCK, Missing, Plan, Planned, SecondPerson, TurnFact, UNKNOWN, parts,
+    Answer, By, Climb, Climbs, Evidence, Going, HARNESS_CLOCK, Missing, Plan, Planned, SecondPerson, TurnFact, UNKNOWN,
+    parts,
 };
 use crate::chance::{Effort, Likely};
 use crate::climber::{Arms, Grip, Trunk};
