@@ -132,6 +132,8 @@ export interface CanIClimb {
   /** What the legs offer beside the arms; none where they offer nothing, or it is not said. */
   legs: Legs | null;
   figures: Figure[];
+  /** How the likely climb goes, pull by pull; none where strength or strokes are not known. */
+  going: Going | null;
   drawing: Drawing;
   parts: Part[];
   cautions: Caution[];
@@ -159,6 +161,13 @@ export interface Chart {
   marks: { noun: string; y: number }[];
   /** Where this person stands, across. */
   you: number | null;
+}
+
+/** How the climb goes at the likely value of everything: a chart, and some of its strokes as a table. */
+export interface Going {
+  /** The height, and what is left of arms and hands, against time. */
+  chart: Chart;
+  rows: { strokes: number; time: string; height: string; arms: string; hands: string; next: string }[];
 }
 
 /** A rig beside the others. */

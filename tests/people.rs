@@ -5,6 +5,8 @@
 
 #[path = "people/fatigue.rs"]
 mod fatigue;
+#[path = "people/going.rs"]
+mod going;
 #[path = "people/laws.rs"]
 mod laws;
 #[path = "people/lines.rs"]

@@ -39,6 +39,8 @@ const PLANS: &[&str] = &[
     "bodyMass=60kg&climbHeight=11m&rig=ground-5",
     "bodyMass=60kg&climbHeight=11m&rig=tail-3&handTravel=60cm&crotchHeight=11m&platformHeight=11m",
     "bodyMass=60kg&climbHeight=11m&rig=tail-3&crotchHeight=12.4m&platformHeight=11.4m&seatHeight=0.5m",
+    "bodyMass=80kg&climbHeight=3m&rig=haul-cord-2&measuredPull=850N&stature=1.75m",
+    "bodyMass=80kg&climbHeight=25m&rig=tail-5&measuredPull=600N&stature=1.75m",
     "bodyMass=60kg&climbHeight=11m&rig=own&ownRig=tied.tree--turn.climber.ring--turn.tree--hand.climber--helper.ground.150N",
 ];
 

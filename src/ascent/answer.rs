@@ -1,6 +1,6 @@
 //! What an ascent comes to: facts, without words.
 
-use super::{Caution, Evidence, Gate, LegClimb, PartFact, TakenUp, TopOut, TurnFact, Verdict, WayDown};
+use super::{Caution, Evidence, Gate, Going, LegClimb, PartFact, TakenUp, TopOut, TurnFact, Verdict, WayDown};
 use crate::climber::{Arms, Gloves, Hold, Measured, Norm, Posture, ShoulderReach, Training, Trial, Trunk};
 use crate::field::{Row, Spread};
 use crate::quantity::Mass;
@@ -155,6 +155,8 @@ pub struct Answer {
     pub trial: Option<Trial>,
     /// The greatest power of the arms that was measured, in watts.
     pub arm_power: Option<f64>,
+    /// How the likely climb goes, pull by pull.
+    pub going: Option<Going>,
     /// The peak load on the anchor while climbing.
     pub anchor: Spread,
     /// The tension of every strand of every rope while pulling.

@@ -1,11 +1,12 @@
 //! From a plan to what it comes to.
 
 use super::cautions::cautions;
+use super::cycle::Cycle;
 use super::ends::ends;
 use super::leg_climb::leg_climb;
 use super::verdict::{Caps, verdict};
 use super::{
-    Answer, By, Climb, Climbs, Evidence, HARNESS_CLOCK, Missing, Plan, Planned, SecondPerson, TakenUp, TopOut,
+    Answer, By, Climb, Climbs, Evidence, Going, HARNESS_CLOCK, Missing, Plan, Planned, SecondPerson, TakenUp, TopOut,
     TurnFact, UNKNOWN, parts,
 };
 use crate::chance::{Effort, Likely};
@@ -51,6 +52,7 @@ pub(crate) fn answer(plan: &Plan, effort: Effort) -> Answer {
     climbs.maybe(&mut answer.power_kept_up, |climb| climb.lasting.power);
     ends(&climbs, &mut answer);
     climbs.tensions(&mut answer.tensions, &plan.rig.rig);
+    answer.going = Going::of(climbs.likely(), &Cycle::of(plan, &Likely), answer.height, answer.time_allowed);
     answer.verdict =
         climbs.outcomes(!answer.hauled).map(|outcomes| verdict(&outcomes, answer.grip_is_entered, caps(plan, &answer)));
     answer.legs = leg_climb(plan.legs, plan.stairs, answer.mass);
@@ -124,6 +126,7 @@ fn said(plan: &Plan, effort: Effort) -> Answer {
         time: None,
         rest: None,
         lasting_time: None,
+        going: None,
         anchor: unknown,
         tensions: Vec::new(),
         parts: parts(&reeved.rig),

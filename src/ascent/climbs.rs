@@ -22,6 +22,11 @@ impl Climbs {
         Self { likely: Climb::of(plan, &Likely), sampled }
     }
 
+    /// The likely climb.
+    pub(crate) fn likely(&self) -> &Climb {
+        &self.likely
+    }
+
     /// What a figure comes to, where it is known.
     fn spread(&self, figure: &dyn Fn(&Climb) -> f64) -> Option<Spread> {
         let likely = figure(&self.likely);

@@ -4,6 +4,7 @@ mod all_day;
 mod arms;
 mod body;
 mod endurance;
+mod fastest;
 mod gloves;
 mod grip;
 mod helper;
@@ -15,6 +16,7 @@ mod power;
 mod pull;
 mod seat;
 mod shoulder;
+mod spell;
 mod stroke;
 mod survey;
 mod tired;
@@ -26,6 +28,7 @@ pub use all_day::all_day_share;
 pub use arms::Arms;
 pub use body::{BODY_MASS, KIT_MASS, STATURE};
 pub use endurance::Tiring;
+pub use fastest::{EVERY, LongerRest, Pace, Pulls, fastest_pace};
 pub use gloves::{GLOVES, Gloves};
 pub use grip::{GRIP_LEFT, GRIP_RIGHT, Grip, OTHER_HAND};
 pub use helper::HELPER_PULL;
@@ -39,6 +42,7 @@ pub use pull::{
 };
 pub use seat::{SEAT_BELOW, SEAT_HEIGHT};
 pub use shoulder::{SHOULDER_REACH, ShoulderReach};
+pub(crate) use spell::Spell;
 pub use stroke::{
     CADENCE, EXTRA_PAIR, HAND_TRAVEL, POSTURE, PULL_TIME, Posture, RESET_TIME, Reach, STACK_LENGTH, TO_CHEST, reach,
     share_used,

@@ -25,7 +25,7 @@ use crate::float;
 /// assert!(pulled.left() < rested.left() && rested.left() < 1.0);
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Tired(f64);
+pub struct Tired(pub(super) f64);
 
 impl Tired {
     /// Nothing is tired.

@@ -5,6 +5,7 @@ use super::caution::caution_line;
 use super::drawing::drawing;
 use super::figures::figures;
 use super::first::first;
+use super::going::going_report;
 use super::leg_climb::leg_line;
 use super::missing::missing_lines;
 use super::part::part_lines;
@@ -36,6 +37,7 @@ pub fn report(answer: &Answer, view: View) -> Report {
         missing: missing_lines(answer),
         legs,
         figures,
+        going: answer.going.as_ref().map(|going| going_report(going, view)),
         drawing: drawing(answer, view),
         parts: part_lines(answer, view),
         cautions,

@@ -1,6 +1,7 @@
 //! An answer as people read it: what crosses the boundary, and what a sheet prints.
 
 use super::chart::Chart;
+use super::going::GoingReport;
 use super::record::records;
 
 records! {
@@ -186,6 +187,8 @@ records! {
         pub legs: Option<LegLine>,
         /// The figures, in the order to show them.
         pub figures: Vec<Figure>,
+        /// How the likely climb goes, pull by pull; none where that is not known.
+        pub going: Option<GoingReport>,
         /// The rig.
         pub drawing: Drawing,
         /// Whose failure drops the climber.

@@ -43,6 +43,9 @@ const MORE: &[&str] = &[
     "crotchHeight=12.4m&platformHeight=11.4m&seatHeight=0.5m&anchor=base&handTravel=60cm",
     "platformHeight=11.4m",
     "topEfficiency=0.9&upperEfficiency=0.9&lowerEfficiency=0.9",
+    "bodyMass=40kg&stature=1.75m&posture=leaning-back&measuredPull=1640N",
+    "bodyMass=40kg&stature=1.75m&posture=leaning-back&measuredPull=1904N",
+    "bodyMass=40kg&stature=1.75m&measuredPull=1262N",
 ];
 
 /// What is said on top of that for all rigs side by side.
@@ -200,12 +203,14 @@ fn every_template_is_told_and_fits_its_slots() {
         include_str!("../../src/words/map.rs"),
         include_str!("../../src/words/drawing.rs"),
         include_str!("../../src/words/figure.rs"),
+        include_str!("../../src/words/figures/going.rs"),
         include_str!("../../src/words/figures/mod.rs"),
         include_str!("../../src/words/figures/rig.rs"),
         include_str!("../../src/words/figures/start.rs"),
         include_str!("../../src/words/figures/strength.rs"),
         include_str!("../../src/words/figures/stroke.rs"),
         include_str!("../../src/words/figures/top.rs"),
+        include_str!("../../src/words/going.rs"),
         include_str!("../../src/words/notice.rs"),
         include_str!("../../src/words/part.rs"),
         include_str!("../../src/words/row.rs"),

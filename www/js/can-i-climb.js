@@ -1,4 +1,5 @@
-import { element, setText } from "./element.js";
+import { setText } from "./element.js";
+import { climbGoing } from "./going.js";
 import { showMissing } from "./missing.js";
 import { rigDrawing } from "./rig-drawing.js";
 import { rigLayout } from "./rig-layout.js";
@@ -20,6 +21,12 @@ export function effortText({ samples, more }) {
 export function glanceText({ verdict, figures }) {
   const pull = verdict.id === "none" ? figures.find(({ id }) => id === "pullNeeded") : undefined;
   return pull ? `${verdict.text}: one pull takes ${pull.text}` : verdict.text;
+}
+
+function showGoing(going) {
+  at("going").hidden = going === null;
+  setText(at("going-title"), going?.chart.noun ?? "");
+  at("going-chart").replaceChildren(...(going === null ? [] : climbGoing(going)));
 }
 
 function showRig(answer) {
@@ -44,6 +51,7 @@ export const canIClimb = {
     setText(at("effort"), effortText(answer.effort));
     showMissing(answer.missing, fields);
     showLegs(answer.legs);
+    showGoing(answer.going);
     showRig(answer);
   },
   glance: glanceText,

@@ -28,13 +28,17 @@ function bandDrawn({ top, bottom }, { left, right }) {
     path(`M${left} ${top}H${right}M${left} ${top + height}H${right}`, "line edge"));
 }
 
-/** The chart and its table; `letters` gives lines the letters that other parts of the page call them by. */
-export function lineChart(chart, letters = new Map()) {
-  const called = chart.lines.map(({ id }, i) => letters.get(id) ?? String.fromCharCode(97 + i));
-  const layout = chartLayout(chart, called, chartWidth());
+/** The letter of each line, in the order of the lines: one that other parts of the page call it by, or the next. */
+function calledIn(chart, letters) {
+  return chart.lines.map(({ id }, i) => letters.get(id) ?? String.fromCharCode(97 + i));
+}
+
+/** The chart alone. */
+export function chartDrawing(chart, letters = new Map()) {
+  const layout = chartLayout(chart, calledIn(chart, letters), chartWidth());
   const { width, height, left, right, top, bottom, you } = layout;
   // Words come last, each with a rim of paper, so that no line runs through them.
-  const drawn = svg("svg", { viewBox: `0 0 ${width} ${height}`, role: "img", "aria-label": `${chart.noun}. ${chart.text}`, class: "drawn chart" },
+  return svg("svg", { viewBox: `0 0 ${width} ${height}`, role: "img", "aria-label": `${chart.noun}. ${chart.text}`, class: "drawn chart" },
     ...layout.bands.map((band) => bandDrawn(band, layout)),
     ...frame(layout),
     ...layout.lines.map((line, i) => path(line.points.map(({ x, y }, at) => `${at ? "L" : "M"}${x.toFixed(1)} ${y.toFixed(1)}`).join(""), "line drawn-line", { "stroke-dasharray": DASHES[i % DASHES.length] })),
@@ -45,11 +49,23 @@ export function lineChart(chart, letters = new Map()) {
     ...layout.names.map(({ kind, labels }) => svg("g", { class: kind }, ...labels.map(told))),
     ...layout.ends.map(({ letter }) => told(letter)),
     you === null ? null : told(layout.youWord));
+}
+
+/** What each letter stands for, for a chart whose lines are named nowhere else. */
+export function chartLegend(chart) {
+  const called = calledIn(chart, new Map());
+  return element("ul", { class: "legend" },
+    ...chart.lines.map(({ noun }, i) => element("li", {}, element("span", { class: "letter" }, called[i]), ` ${noun}`)));
+}
+
+/** The chart and its table; `letters` gives lines the letters that other parts of the page call them by. */
+export function lineChart(chart, letters = new Map()) {
+  const called = calledIn(chart, letters);
   const heads = [chart.y.noun, ...(chart.lines[0]?.points ?? []).map(({ x }) => `${headOf(x, chart.x)} ${chart.x.unit}`)];
   const named = { ...chart, lines: chart.lines.map((line, i) => ({ ...line, noun: `${called[i]} ${line.noun}` })) };
   return [
     element("p", { class: "told" }, chart.text),
-    drawn,
+    chartDrawing(chart, letters),
     foldedTable(chart.noun,
       table(`${chart.y.noun} in ${chart.y.unit}, by ${chart.x.noun}`, heads, chartRows(named))),
   ];

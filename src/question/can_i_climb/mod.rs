@@ -28,9 +28,9 @@ mod ask;
 mod inputs;
 
 pub use crate::ascent::{
-    AT_LEAST_WITHIN, Answer, BodyCaution, By, CLIMBING_PEAK, Caution, Decided, Evidence, Gate, HARNESS_CLOCK, HEAVY,
-    HEAVY_CLIMBER, LegClimb, LegStanding, Level, Missing, PartFact, SecondPerson, TakenUp, TopOut, TurnFact,
-    UNDER_IS_OUT, Verdict, WayDown,
+    AT_LEAST_WITHIN, Answer, BodyCaution, By, CLIMBING_PEAK, Caution, Decided, Evidence, Gate, Going, HARNESS_CLOCK,
+    HEAVY, HEAVY_CLIMBER, LegClimb, LegStanding, Level, MARGIN, Missing, Moment, Moments, PartFact, SecondPerson,
+    TakenUp, TopOut, TurnBack, TurnFact, UNDER_IS_OUT, Verdict, WayDown,
 };
 pub use ask::ask;
 pub use inputs::Inputs;

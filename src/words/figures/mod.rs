@@ -1,5 +1,6 @@
 //! The figures of an answer, in the order to show them, each with what it comes from.
 
+mod going;
 mod rig;
 mod start;
 mod strength;

@@ -58,6 +58,7 @@ impl Rows<'_> {
             self.more("). Rests come on top.", &[], &[]);
         }
         self.lasting();
+        self.going();
         self.at_cadence(&answer.stroke_work, "strokeWork", "work of one stroke", "{J}", "pull × rope pulled");
         let (noun, working) = ("power at your strokes a minute", "work of one stroke × strokes a minute");
         self.at_cadence(&answer.power, "power", noun, "{W}", working);
