@@ -20,7 +20,7 @@ pub const KEPT_UP: Spread = Spread::new(0.4, 0.5, 0.6);
 ///
 /// # Source
 /// 107 W of able-bodied men at the arm crank (judged from Aminoff 1996), at 95 kgf of grip of both hands, in proportion
-/// (judged); 74 W with paraplegia and 40 W with tetraplegia (Haisma 2006), the latter whatever the grip.
+/// (judged); 74 W with paraplegia, and at most 40 W with tetraplegia (Haisma 2006).
 ///
 /// # Example
 /// ```
@@ -37,7 +37,7 @@ pub fn peak_power(grip: Grip, trunk: Trunk) -> f64 {
     match trunk {
         Trunk::Steady => ABLE * by_grip,
         Trunk::Unsteady => 74.0 * by_grip,
-        Trunk::Cervical => 40.0,
+        Trunk::Cervical => (74.0 * by_grip).min(40.0),
     }
 }
 
