@@ -32,9 +32,14 @@ fn a_man_of_45_on_a_three_to_one_is_not_out_of_reach() {
     assert!((untrained.advantage.likely - 2.3).abs() < 0.001, "{:?}", untrained.advantage);
     assert_ne!(untrained.verdict.unwrap().level, Level::OutOfReach);
     let trained = answer(&tested.set("training", "trained-pulling"));
-    assert!(trained.verdict.unwrap().chance >= 0.8, "{:?}", trained.verdict);
+    assert!(trained.verdict.unwrap().reaches.unwrap() >= 0.9, "{:?}", trained.verdict);
     assert!(trained.lasting_time.unwrap().likely < 30.0 * 60.0, "{:?}", trained.lasting_time);
-    assert!(trained.verdict.unwrap().chance > untrained.verdict.unwrap().chance);
+    assert!(trained.verdict.unwrap().reaches > untrained.verdict.unwrap().reaches);
+    // And with everything else a plan needs it is within reach.
+    let whole = answer(
+        &man_of_45().set("training", "trained-pulling").set("wayDown", "descend").set("secondPerson", "rescuer"),
+    );
+    assert_eq!(whole.verdict.unwrap().level, Level::WithinReach);
 }
 
 /// A carabiner in a pulley's place never makes it easier.
@@ -45,6 +50,7 @@ fn a_carabiner_for_a_pulley_never_improves_it() {
         let carabiner = answer(&man_of_45().set(turn, "carabiner"));
         assert!(carabiner.need.likely > pulleys.need.likely);
         assert!(carabiner.verdict.unwrap().chance <= pulleys.verdict.unwrap().chance);
+        assert!(carabiner.verdict.unwrap().reaches <= pulleys.verdict.unwrap().reaches);
         assert!(carabiner.rest.unwrap().likely >= pulleys.rest.unwrap().likely);
     }
 }
