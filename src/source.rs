@@ -78,6 +78,7 @@ sources! {
     KNOT_PAGES: "knot-pages", "Knots: a stopper takes about 23 cm of rope; tails of at least 10 cm (US Army, Ranger Handbook, ch. 9) and ten diameters (two alpine teaching pages); a double fisherman's with its tails 67 diameters (a New Zealand caving association's page)", Read;
     TIRING: "frey-law-2012", "L. Frey-Law and others, J Biomech 45:1803 (2012), after Xia and Frey-Law (2008); recovery at rest after Looft and Frey-Law (2020): how muscles tire and recover. The kind edge: measured pulls repeated for 12 minutes at a third of the time topped out at 0.37 (J Physiol 592:4775)", Read;
     RAKSHIT: "rakshit-2021", "Rakshit and others, J Biomech 110695 (2021): how fast the muscles of hand and elbow tire and recover, pooled; 1.6 times as fast gives ten repetitions at 80 % (Johnson 2009), 3.8 times 0.37 at a third of the time (J Physiol 592:4775)", Quoted;
+    JACOBS: "jacobs-2001", "Jacobs and others (2001), and other small studies of training with paraplegia: 12 to 39 % more arm strength in 12 to 16 weeks", Read;
     AMINOFF: "aminoff-1996", "Aminoff and others (1996): power at the arm crank, from which about 107 W at the peak of able-bodied men is judged", Judged;
     HAISMA: "haisma-2006", "Haisma and others (2006): power at the arm crank at its peak, 74 W with paraplegia and 40 W with tetraplegia", Read;
     WOOD_HANDBOOK: "wood-handbook", "US Department of Agriculture, Wood Handbook, FPL-GTR-190 (2010) and 282 (2021), table 5-3a: bending strength of green clear wood; table 5-6: its coefficient of variation, 16 %", Quoted;

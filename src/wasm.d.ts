@@ -212,6 +212,31 @@ export interface Advantage {
 }
 
 /** The least rig that works, at likely values, for every weight and pull. */
+/** What a climb comes to with one thing otherwise, or as it is. */
+export interface HelpLine {
+  id: string;
+  noun: string;
+  /** The chance, from 0 to 1. */
+  value: number;
+  chance: string;
+  share: string;
+  strokes: string | null;
+  time: string | null;
+  cost: string;
+}
+
+/** What would help most. */
+export interface WhatHelps {
+  first: string;
+  of: string;
+  /** As it is. */
+  now: HelpLine | null;
+  /** The most helpful first. */
+  changes: HelpLine[];
+  sources: Source[];
+  effort: { samples: number; more: boolean };
+}
+
 export interface FeasibilityMap {
   noun: string;
   text: string;
@@ -357,11 +382,16 @@ export interface Link {
   notices: string[];
 }
 
-/** Can I climb this? `effort` is the number of sampled climbs, 50 to 4000; 4000 unless said. */
+/**
+ * Can I climb this? `effort` is the number of sampled climbs, 50 to 20000; 20000 unless said. Asked for more of the same
+ * draft at once, it goes on where it stopped.
+ */
 export function canIClimb(draft: Draft, view?: View | null, effort?: number | null): Reply<CanIClimb>;
-/** What does each part carry? `effort` as for `canIClimb`. */
+/** What would help most? `effort` as for `canIClimb`, of each change; 1000 is plenty. */
+export function whatHelps(draft: Draft, view?: View | null, effort?: number | null): Reply<WhatHelps>;
+/** What does each part carry? `effort` as for `canIClimb`, 4000 at the most. */
 export function loads(draft: Draft, view?: View | null, effort?: number | null): Reply<Loads>;
-/** Which advantage? `effort` as for `canIClimb`. */
+/** Which advantage? `effort` as for `canIClimb`, of each rig, and 4000 at the most. */
 export function advantage(draft: Draft, view?: View | null, effort?: number | null): Reply<Advantage>;
 /** The least rig for every weight and pull: 2 to 200 columns (60 unless said) and rows (40). */
 export function feasibilityMap(draft: Draft, view?: View | null, columns?: number | null, rows?: number | null): Reply<FeasibilityMap>;

@@ -5,12 +5,14 @@ use crate::error::{Error, Reason};
 use crate::field::{Said, Value};
 use crate::link;
 use crate::quantity::{Decimal, System, View};
+use crate::question::can_i_climb::Reckoning;
 use crate::question::{Effort, Question, advantage, all_fields, can_i_climb, field, loads, rope_length};
 use crate::reeving::{OWN_RIG, OwnRig};
 use crate::words::{self, ErrorLine, IsPlain, Plain};
 use js_sys::{Array, Reflect};
 use serde::Serialize;
 use serde_wasm_bindgen::Serializer;
+use std::cell::RefCell;
 use wasm_bindgen::prelude::*;
 
 #[cfg(target_arch = "wasm32")]
@@ -26,8 +28,25 @@ const TYPES: &str = include_str!("wasm.d.ts");
 pub fn can_i_climb(draft: &JsValue, view: &JsValue, effort: &JsValue) -> JsValue {
     reply(draft, view, &|draft, view| {
         let inputs = can_i_climb::Inputs::of(draft)?;
-        Ok(words::report(&can_i_climb::ask(&inputs, effort_of(effort)), view).plain())
+        Ok(words::report(&reckoned(inputs, effort_of(effort)), view).plain())
     })
+}
+
+thread_local! {
+    /// The reckoning that was asked for last: whoever asks for more of the same goes on where it stopped.
+    static LAST: RefCell<Option<Reckoning>> = const { RefCell::new(None) };
+}
+
+/// The answer, from where the last reckoning stopped if it was of the same inputs.
+fn reckoned(inputs: can_i_climb::Inputs, effort: Effort) -> can_i_climb::Answer {
+    let last = LAST.take().filter(|last| last.leads_to(&inputs, effort));
+    let mut reckoning = last.unwrap_or_else(|| Reckoning::of(inputs));
+    reckoning.go_on(effort);
+    let answer = reckoning.so_far();
+    if answer.more {
+        LAST.set(Some(reckoning));
+    }
+    answer
 }
 
 /// Which advantage? See `advantage::ask`.
@@ -37,6 +56,16 @@ pub fn advantage(draft: &JsValue, view: &JsValue, effort: &JsValue) -> JsValue {
     reply(draft, view, &|draft, view| {
         let inputs = advantage::Inputs::of(draft)?;
         Ok(words::advantage_report(&advantage::ask(&inputs, effort_of(effort)), view).plain())
+    })
+}
+
+/// What would help most? See `can_i_climb::helps`.
+#[wasm_bindgen(js_name = whatHelps, skip_typescript)]
+#[must_use]
+pub fn what_helps(draft: &JsValue, view: &JsValue, effort: &JsValue) -> JsValue {
+    reply(draft, view, &|draft, view| {
+        let inputs = can_i_climb::Inputs::of(draft)?;
+        Ok(words::helps_report(can_i_climb::helps(&inputs, effort_of(effort)).as_ref(), view).plain())
     })
 }
 

@@ -47,7 +47,7 @@ fn answer(plan: &str) -> Answer {
     assert_eq!(link.notices, [], "{plan}");
     assert!(Question::ALL.contains(&link.question.unwrap_or(Question::CanIClimb)));
     let inputs = Inputs::of(&link.draft).unwrap_or_else(|errors| panic!("{plan}: {:?}", error_lines(&errors, SI)));
-    ask(&inputs, Effort::FULL)
+    ask(&inputs, Effort::samples(4000))
 }
 
 /// The words for [`COMMON`] with more said.

@@ -21,8 +21,14 @@ use crate::reeving::Fraction;
 /// # Guarantees
 /// Every likely figure is that of the likely values; low and high are the 5th and 95th percentiles of the samples.
 pub(crate) fn answer(plan: &Plan, effort: Effort) -> Answer {
-    let climbs = Climbs::of(plan, effort);
-    let mut answer = said(plan, effort);
+    let mut climbs = Climbs::of(plan);
+    climbs.go_on(plan, effort);
+    so_far(plan, &climbs)
+}
+
+/// The same as far as climbs have been sampled.
+pub(crate) fn so_far(plan: &Plan, climbs: &Climbs) -> Answer {
+    let mut answer = said(plan, climbs.count());
     climbs.always(&mut answer.weight, |climb| climb.weight);
     climbs.always(&mut answer.mass, |climb| climb.weight / crate::quantity::STANDARD_GRAVITY);
     climbs.always(&mut answer.advantage, |climb| climb.advantage);
@@ -50,7 +56,7 @@ pub(crate) fn answer(plan: &Plan, effort: Effort) -> Answer {
     climbs.maybe(&mut answer.hanging, |climb| climb.hanging);
     climbs.maybe(&mut answer.power_needed, |climb| climb.lasting.power_needed);
     climbs.maybe(&mut answer.power_kept_up, |climb| climb.lasting.power);
-    ends(&climbs, &mut answer);
+    ends(climbs, &mut answer);
     climbs.tensions(&mut answer.tensions, &plan.rig.rig);
     answer.going = Going::of(climbs.likely(), &Cycle::of(plan, &Likely), answer.height, answer.time_allowed);
     answer.verdict =
@@ -61,7 +67,7 @@ pub(crate) fn answer(plan: &Plan, effort: Effort) -> Answer {
 }
 
 /// The answer as far as it follows from the plan alone.
-fn said(plan: &Plan, effort: Effort) -> Answer {
+fn said(plan: &Plan, samples: u32) -> Answer {
     let reeved = &plan.rig;
     let hauled = reeved.is_hauled();
     let unknown = Spread::point(0.0);
@@ -133,8 +139,8 @@ fn said(plan: &Plan, effort: Effort) -> Answer {
         missing: missing(plan),
         verdict: None,
         cautions: Vec::new(),
-        samples: effort.count(),
-        more: effort < Effort::FULL,
+        samples,
+        more: samples < Effort::FULL.count(),
     }
 }
 

@@ -17,6 +17,7 @@ use crate::quantity::Quantity;
 use crate::reeving::{BodyKind, Forces};
 
 /// What one climb comes to, in SI; a figure that is not known is [`UNKNOWN`].
+#[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Climb {
     pub(crate) weight: f64,
     pub(crate) advantage: f64,
@@ -134,7 +135,7 @@ impl Climb {
         };
         let best = plan.evidence();
         let beside = |other: Evidence| by(Some(other).filter(|_| best != Some(other)));
-        let arms = if hauled { drawn(pick, HELPING, &plan.helper) } else { by(best) };
+        let arms = plan.arms_times * if hauled { drawn(pick, HELPING, &plan.helper) } else { by(best) };
         let hands = if hauled { None } else { hands(plan, pick) }.unwrap_or(UNKNOWN);
         let all_work = times(all_strokes, stroke_work);
         let lasting = Lasting::of(plan, pick, [need / arms, need / hands], &cycle, all_strokes, all_work);

@@ -8,18 +8,28 @@ use crate::field::Spread;
 use crate::reeving::Rig;
 
 /// The likely climb, and the sampled ones.
+#[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Climbs {
     likely: Climb,
     sampled: Vec<Climb>,
 }
 
 impl Climbs {
-    pub(crate) fn of(plan: &Plan, effort: Effort) -> Self {
-        let mut sampled = Vec::new();
-        for sample in 0..effort.count() {
-            sampled.push(Climb::of(plan, &Draws::sample(sample)));
+    /// Of a plan, none of them sampled yet.
+    pub(crate) fn of(plan: &Plan) -> Self {
+        Self { likely: Climb::of(plan, &Likely), sampled: Vec::new() }
+    }
+
+    /// Goes on sampling the same plan.
+    pub(crate) fn go_on(&mut self, plan: &Plan, effort: Effort) {
+        for sample in self.count()..effort.count() {
+            self.sampled.push(Climb::of(plan, &Draws::sample(sample)));
         }
-        Self { likely: Climb::of(plan, &Likely), sampled }
+    }
+
+    /// How many are sampled.
+    pub(crate) fn count(&self) -> u32 {
+        self.sampled.len() as u32
     }
 
     /// The likely climb.

@@ -74,9 +74,20 @@ impl Hardware {
 
 /// The rig that must be said.
 pub(crate) fn reeved(reader: &mut Reader<'_>) -> Option<Reeved> {
+    reeved_and_next(reader).0
+}
+
+/// The rig that must be said, and the next with more advantage made of the same parts, where there is one.
+pub(crate) fn reeved_and_next(reader: &mut Reader<'_>) -> (Option<Reeved>, Option<Reeved>) {
     let name = reader.need(&RIG);
     let hardware = Hardware::read(reader);
-    Some(said(reader, &hardware, name)?.0)
+    let Some((rig, test)) = said(reader, &hardware, name) else { return (None, None) };
+    let next = name.and_then(RigName::next).and_then(|next| hardware.rig(next));
+    let next = match test {
+        Some(test) => next.map(|next| test.told_of(next)),
+        None => next,
+    };
+    (Some(rig), next)
 }
 
 /// Every rig of the catalogue with the parts that were said, and one's own where it is written down; and which was

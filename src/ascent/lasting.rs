@@ -9,6 +9,7 @@ use crate::climber::{LONGEST_REST, MOVING, Tiring, shortest_rest, strength_for};
 
 /// What all pulls together take of somebody, over what they have. Endless where the time leaves no room for so many pulls,
 /// and unknown where a share or the count of pulls is.
+#[derive(Debug, Clone, PartialEq)]
 pub(super) struct Lasting {
     /// The shortest rest after each pull with which arms and hands last, in seconds, and at least so many that the upper
     /// hitch takes; endless where no rest is long enough.

@@ -1,6 +1,5 @@
 //! What is said of the climber, the climb and the rig, checked.
 
-use super::hardware::reeved;
 use super::reeved::Reeved;
 use super::setting::{Setting, USUAL_ANCHOR};
 use super::{CLIMB_HEIGHT, Evidence, SECOND_PERSON, SecondPerson, TIME_ALLOWED, WAY_DOWN, WayDown};
@@ -25,6 +24,8 @@ pub(crate) struct Plan {
     pub(crate) body_mass: Mass,
     pub(crate) kit_mass: Spread,
     pub(crate) height: Length,
+    /// How many times as strong the arms are as all that was said tells.
+    pub(crate) arms_times: f64,
     /// How long the climb may take, in seconds.
     pub(crate) time_allowed: f64,
     pub(crate) way_down: Option<WayDown>,
@@ -114,12 +115,6 @@ impl Plan {
         }
     }
 
-    /// The plan that was said; none where something is wrong, which is noted.
-    pub(crate) fn read(reader: &mut Reader<'_>) -> Option<Self> {
-        let rig = reeved(reader);
-        Self::on(reader, rig)
-    }
-
     /// The plan that was said, on a rig.
     pub(crate) fn on(reader: &mut Reader<'_>, rig: Option<Reeved>) -> Option<Self> {
         let body_mass = reader.need(&BODY_MASS);
@@ -165,6 +160,7 @@ impl Plan {
             body_mass,
             kit_mass: kit_mass?,
             height: height?,
+            arms_times: 1.0,
             time_allowed: time_allowed?.likely,
             way_down,
             second_person,

@@ -10,6 +10,7 @@ use crate::quantity::{Force, Length, Quantity};
 use crate::rope::{Anchor, is_anchored};
 
 /// What the rope gives at the start of one climb, in metres.
+#[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Slack {
     /// The rope above the climber.
     pub(crate) above: f64,

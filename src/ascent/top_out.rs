@@ -15,6 +15,7 @@ use crate::quantity::{Length, Quantity};
 const ALONE: Spread = Spread::new(0.15, 0.25, 0.40);
 
 /// The start and the top of one climb, in metres; unknown as far as it hangs on a crotch whose height is.
+#[derive(Debug, Clone, PartialEq)]
 pub(crate) struct Top {
     /// How far the attachment stays below the crotch.
     pub(crate) gap: f64,

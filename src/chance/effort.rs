@@ -6,9 +6,11 @@ pub struct Effort(u32);
 
 impl Effort {
     /// Enough to follow somebody typing.
-    pub const QUICK: Self = Self(200);
+    pub const QUICK: Self = Self(500);
+    /// The most of each of many climbs side by side.
+    pub const SIDE_BY_SIDE: Self = Self(4_000);
     /// What links, tests and printed sheets use, and the most that is ever used.
-    pub const FULL: Self = Self(4_000);
+    pub const FULL: Self = Self(20_000);
 
     /// This many samples, brought between the least that shows a spread and [`FULL`](Self::FULL).
     #[must_use]

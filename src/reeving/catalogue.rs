@@ -50,6 +50,23 @@ pub static RIG: Field<RigName> = Field::new(Row {
 });
 
 impl RigName {
+    /// The next rig of its family that has more advantage.
+    #[must_use]
+    pub const fn next(self) -> Option<Self> {
+        Some(match self {
+            Self::HandOverHand | Self::MovingRope => Self::TailThree,
+            Self::TailThree => Self::TailFive,
+            Self::TailFive => Self::TailSeven,
+            Self::CordTwo => Self::CordThree,
+            Self::CordThree => Self::CordFour,
+            Self::CordFour => Self::CordFive,
+            Self::GroundOne => Self::GroundThree,
+            Self::GroundThree => Self::GroundFive,
+            Self::GroundFive => Self::GroundNine,
+            Self::TailSeven | Self::CordFive | Self::GroundNine | Self::Own => return None,
+        })
+    }
+
     /// Those whose stops are known here: every one but somebody's own.
     pub const CATALOGUE: &[Self] = Self::ALL.split_at(Self::Own as usize).0;
 

@@ -42,6 +42,7 @@ mod simplex;
 mod state;
 mod statics;
 mod stop;
+mod tail_help;
 mod tension;
 
 pub use backup::{BACKUP, Backup, BackupKind, KNOT_SLACK};

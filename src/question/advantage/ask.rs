@@ -14,6 +14,7 @@ use crate::quantity::STANDARD_GRAVITY;
 /// kinds on all.
 #[must_use]
 pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
+    let effort = effort.min(Effort::SIDE_BY_SIDE);
     let mut rigs: Vec<Beside> = Vec::new();
     for plan in &inputs.plans {
         let beside = Beside { ascent: answer(plan, effort), kit: Kit::of(plan) };
@@ -40,7 +41,7 @@ pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
         strength: strength(&rigs),
         pulls: pulls(inputs, &rigs, mass.likely),
         samples: effort.count(),
-        more: effort < Effort::FULL,
+        more: effort < Effort::SIDE_BY_SIDE,
         rigs,
     }
 }

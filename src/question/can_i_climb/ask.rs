@@ -1,7 +1,7 @@
 //! From inputs to an answer.
 
-use super::{Answer, Inputs};
-use crate::ascent::answer;
+use super::{Answer, Inputs, Reckoning};
+use crate::ascent::{self, Helps};
 use crate::chance::Effort;
 
 /// Whether this person can make one pull of this climb, and how many pulls it is.
@@ -11,5 +11,18 @@ use crate::chance::Effort;
 /// likely values; low and high are the 5th and 95th percentiles of the samples.
 #[must_use]
 pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
-    answer(&inputs.plan, effort)
+    let mut reckoning = Reckoning::of(inputs.clone());
+    reckoning.go_on(effort);
+    reckoning.so_far()
+}
+
+/// What would help most: one thing at a time otherwise, ranked by what it does to the chance and to the share of strength.
+/// None while the strength is not known.
+///
+/// # Guarantees
+/// Total, and the same bits for the same inputs and effort on every machine. Every change is reckoned on the very same
+/// samples, so that what differs is the change alone.
+#[must_use]
+pub fn helps(inputs: &Inputs, effort: Effort) -> Option<Helps> {
+    ascent::helps(&inputs.plan, inputs.next.as_ref(), effort)
 }

@@ -1,6 +1,6 @@
 //! What the question reads, checked.
 
-use crate::ascent::Plan;
+use crate::ascent::{Plan, Reeved, reeved_and_next};
 use crate::draft::Draft;
 use crate::error::Error;
 use crate::field::Row;
@@ -11,6 +11,8 @@ use crate::question::fields::reader;
 #[derive(Debug, Clone, PartialEq)]
 pub struct Inputs {
     pub(super) plan: Plan,
+    /// The next rig with more advantage.
+    pub(super) next: Option<Reeved>,
 }
 
 impl Inputs {
@@ -20,8 +22,9 @@ impl Inputs {
     /// Everything that is wrong with the draft.
     pub fn of(draft: &Draft) -> Result<Self, Vec<Error>> {
         let mut reader = reader(draft, Question::CanIClimb);
-        let plan = Plan::read(&mut reader);
-        reader.done(|| Some(Self { plan: plan? }))
+        let (rig, next) = reeved_and_next(&mut reader);
+        let plan = Plan::on(&mut reader, rig);
+        reader.done(|| Some(Self { plan: plan?, next }))
     }
 
     /// The fields whose defaults the answer rests on.

@@ -26,11 +26,14 @@
 
 mod ask;
 mod inputs;
+mod reckoning;
 
 pub use crate::ascent::{
-    AT_LEAST_WITHIN, Answer, BodyCaution, By, CLIMBING_PEAK, Caution, Decided, Evidence, Gate, Going, HARNESS_CLOCK,
-    HEAVY, HEAVY_CLIMBER, LegClimb, LegStanding, Level, MARGIN, Missing, Moment, Moments, PartFact, SecondPerson,
-    TakenUp, TopOut, TurnBack, TurnFact, UNDER_IS_OUT, Verdict, WayDown,
+    AT_LEAST_WITHIN, Answer, BodyCaution, By, CLIMBING_PEAK, Caution, Change, Compared, DEVICE_DRAG, DEVICE_SETBACK,
+    Decided, Evidence, Gate, Going, HARNESS_CLOCK, HEAVY, HEAVY_CLIMBER, Help, Helps, LESS_KIT, LOWER, LegClimb,
+    LegStanding, Level, MARGIN, Missing, Moment, Moments, PartFact, STRONGER, SecondPerson, TAIL_HELP, TakenUp, TopOut,
+    TurnBack, TurnFact, UNDER_IS_OUT, Verdict, WayDown,
 };
-pub use ask::ask;
+pub use ask::{ask, helps};
 pub use inputs::Inputs;
+pub use reckoning::Reckoning;

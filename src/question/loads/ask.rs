@@ -19,6 +19,7 @@ use crate::reeving::is_held;
 /// friction leaves its load open, and a backup on all that it would take over.
 #[must_use]
 pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
+    let effort = effort.min(Effort::SIDE_BY_SIDE);
     let mut states = Vec::new();
     for doing in Doing::ALL {
         states.push(InState { doing: *doing, carried: carried(inputs, *doing, effort) });
@@ -45,7 +46,7 @@ pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
         assumed: inputs.assumed().to_vec(),
         cautions: Vec::new(),
         samples: effort.count(),
-        more: effort < Effort::FULL,
+        more: effort < Effort::SIDE_BY_SIDE,
     };
     answer.cautions = cautions(inputs, &answer);
     answer
