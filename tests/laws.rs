@@ -29,7 +29,7 @@ fn cases(cases: u32) -> Config {
 
 /// The answer to a plan, with few samples: they are drawn one by one, so that what holds of each holds of all.
 fn answer(plan: &Plan) -> Answer {
-    answer_with(plan, Effort::QUICK)
+    answer_with(plan, Effort::samples(200))
 }
 
 fn answer_with(plan: &Plan, effort: Effort) -> Answer {

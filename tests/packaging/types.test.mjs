@@ -13,6 +13,7 @@ const rope = { crotchHeight: "12 m", anchor: "canopy" };
 const calls = {
   canIClimb: [[climber], [measured], [{ ...climber, rig: "hand-over-hand" }, { system: "us" }], [{ ...climber, legs: "full", stairs: "yes" }], [{ bodyMass: "" }]],
   advantage: [[{ bodyMass: "80 kg", climbHeight: "11 m" }], [{ ...measured, stature: "1.75 m" }, { system: "us" }, 50], [{ bodyMass: "" }]],
+  whatHelps: [[climber], [{ ...measured, stature: "1.75 m" }, { system: "us" }, 100], [{ bodyMass: "" }]],
   feasibilityMap: [[climber], [{ ...measured, stature: "1.75 m" }, { system: "us" }, 5, 4], [{ bodyMass: "" }]],
   loads: [[{ ...climber, anchor: "canopy" }], [{ ...climber, anchor: "base", crotchHeight: "14 m", hitchCord: "8 mm", limbDiameter: "20 cm", species: "white-oak" }, { system: "us" }, 50], [{ bodyMass: "" }]],
   ropeLength: [[rope], [{ ...rope, anchor: "base", rig: "tail-3", hitchHeight: 1.5 }, { system: "us" }], [{ anchor: "" }]],

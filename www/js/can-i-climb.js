@@ -1,5 +1,6 @@
 import { setText } from "./element.js";
 import { climbGoing } from "./going.js";
+import { helpTable } from "./helps.js";
 import { showMissing } from "./missing.js";
 import { rigDrawing } from "./rig-drawing.js";
 import { rigLayout } from "./rig-layout.js";
@@ -41,7 +42,15 @@ function showLegs(legs) {
   setText(at("legs-how"), legs?.how ?? "");
 }
 
+/** What would help most, once it has been reckoned. */
+export function showHelps(reply) {
+  at("helps").hidden = !reply.ok || !reply.answer.now;
+  if (reply.ok) at("helps-table").replaceChildren(...helpTable(reply.answer));
+}
+
 export const canIClimb = {
+  // Samples, a step each; the engine goes on where it stopped.
+  steps: [4000, 8000, 12000, 16000, 20000],
   show(answer, fields) {
     const outcome = at("outcome");
     outcome.dataset.verdict = answer.verdict.id;
@@ -50,6 +59,7 @@ export const canIClimb = {
     at("glance").dataset.verdict = answer.verdict.id;
     setText(at("effort"), effortText(answer.effort));
     showMissing(answer.missing, fields);
+    at("helps").hidden = true;
     showLegs(answer.legs);
     showGoing(answer.going);
     showRig(answer);

@@ -11,8 +11,9 @@ import { PlanAddress } from "./plan-address.js";
 import { PlanForm } from "./plan-form.js";
 import { sayStatus, showAnswer, showErrors, showNoAnswer, showNotices } from "./answer.js";
 
-const QUICK = 200; // samples while somebody types
+const QUICK = 500; // samples while somebody types
 const FULL = undefined; // once they have stopped: as many as the engine ever takes
+const PAUSE = 60; // milliseconds between two steps, in which whatever is typed stops the rest
 const FAILED =
   "Why: the calculation failed, which is a fault of this page and not of what you typed. What you typed is still in the form. Change it, or open the page again.";
 const TOO_OLD =
@@ -46,6 +47,7 @@ class QuestionPage {
     this.pace = pace([
       { after: 400, run: () => this.guarded(() => this.settle()) },
       { after: 1000, run: () => this.guarded(() => this.speak()) },
+      ...this.furtherSteps(),
     ]);
   }
 
@@ -59,6 +61,19 @@ class QuestionPage {
       console.error(fault);
       return null;
     }
+  }
+
+  /** What comes after the first full answer, a step each: more samples, then what the question does last. */
+  furtherSteps() {
+    const { steps = [FULL], last } = this.question;
+    const runs = steps.slice(1).map((effort) => () => this.current && this.answer(effort));
+    if (last) runs.push(() => this.current && last(this.form.draft, this.form.view));
+    return runs.map((run, i) => ({ after: 1000 + PAUSE * (i + 1), run: () => this.guarded(run) }));
+  }
+
+  /** The effort of the first answer once typing has stopped. */
+  get settled() {
+    return this.question.steps?.[0] ?? FULL;
   }
 
   /** Asks the engine and shows what it says. */
@@ -113,7 +128,7 @@ class QuestionPage {
 
   /** Typing has stopped: the full answer, and an address that holds it. */
   settle() {
-    this.answer(FULL);
+    this.answer(this.settled);
     this.keep();
   }
 
@@ -130,7 +145,7 @@ class QuestionPage {
 
   /** Everything at once, for a form that was filled and not typed. */
   refresh() {
-    this.answer(FULL);
+    this.answer(this.settled);
     this.complain({ waiting: false });
     this.pace.touch();
   }

@@ -1,0 +1,22 @@
+import { element, svg } from "./element.js";
+import { table } from "./table.js";
+
+// What would help most: one change a row, the most helpful first, each with the chance it makes as a bar.
+
+const HEADS = ["what is otherwise", "chance", "share of strength", "strokes", "time with rests", "what it takes"];
+
+const bar = (value) =>
+  svg("svg", { class: "bar", viewBox: "0 0 100 8", preserveAspectRatio: "none", "aria-hidden": "true", focusable: "false" },
+    svg("path", { class: "track", d: "M0 4H100" }), svg("path", { class: "fill", d: `M0 4H${(100 * value).toFixed(1)}` }));
+
+const row = ({ noun, value, chance, share, strokes, time, cost }) =>
+  [noun, element("span", {}, `${chance} `, bar(value)), share, strokes ?? "–", time ?? "–", cost || "–"];
+
+/** The sentence and the table. */
+export function helpTable({ first, of, now, changes }) {
+  return [
+    element("p", { class: "told" }, first),
+    now && element("div", { class: "scroll-box", tabindex: "0", role: "group", "aria-label": "What each change does" },
+      table(`Each change alone: ${of}, and what it costs`, HEADS, [now, ...changes].map(row))),
+  ].filter(Boolean);
+}
