@@ -3,8 +3,9 @@
 #![allow(clippy::unwrap_used, reason = "a plan that is out of order fails the test")]
 
 use boughline::Draft;
+use boughline::field::Spread;
 use boughline::question::Effort;
-use boughline::question::can_i_climb::{Answer, Inputs, Level, ask};
+use boughline::question::can_i_climb::{Answer, Inputs, Level, Sharper, ask};
 
 /// A man of 45 and 176 cm with the median grip of men like him, 94 kg all-up.
 fn man_of_45() -> Draft {
@@ -81,4 +82,16 @@ fn a_stroke_gains_what_climbers_report() {
     assert!((gain("bare-rope", "upright") - 0.15).abs() < 0.02);
     assert!((gain("bare-rope", "leaning-back") - 0.23).abs() < 0.02);
     assert!((gain("hand-loop", "upright") - 0.23).abs() < 0.02);
+}
+
+/// A grip narrows what sex and age tell, a pull narrows both, and nothing narrows a pull that was measured but strokes.
+#[test]
+fn better_evidence_narrows_what_is_known() {
+    let width = |spread: Spread| (spread.high - spread.low) / spread.likely;
+    let by_norm = answer(&man_of_45());
+    let known = by_norm.sharper;
+    let [norm, grip, pull] = [by_norm.arms.unwrap().capacity, known.by_grip.unwrap(), known.by_pull.unwrap()];
+    assert!(width(pull) < 0.5 * width(grip) && width(grip) < width(norm), "{norm:?} {grip:?} {pull:?}");
+    let measured = answer(&man_of_45().set("measuredPull", "600 N"));
+    assert_eq!(measured.sharper, Sharper::default());
 }

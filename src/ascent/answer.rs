@@ -1,6 +1,6 @@
 //! What an ascent comes to: facts, without words.
 
-use super::{Caution, Evidence, Gate, Going, LegClimb, PartFact, TakenUp, TopOut, TurnFact, Verdict, WayDown};
+use super::{Caution, Evidence, Gate, Going, LegClimb, PartFact, Sharper, TakenUp, TopOut, TurnFact, Verdict, WayDown};
 use crate::climber::{Arms, Gloves, Hold, Measured, Norm, Posture, ShoulderReach, Training, Trial, Trunk};
 use crate::field::{Row, Spread};
 use crate::quantity::Mass;
@@ -82,6 +82,8 @@ pub struct Answer {
     pub planning: Option<f64>,
     /// What the grip that was entered foretells of the arms, where something better decides.
     pub by_grip: Option<Spread>,
+    /// What better evidence would narrow the pull of the arms to.
+    pub sharper: Sharper,
     /// What was measured gives, where something better decides.
     pub by_pull: Option<Spread>,
     /// What sex and age foretell of the arms, where something better decides.

@@ -6,8 +6,8 @@ use super::ends::ends;
 use super::leg_climb::leg_climb;
 use super::verdict::{Caps, verdict};
 use super::{
-    Answer, By, Climb, Climbs, Evidence, Going, HARNESS_CLOCK, Missing, Plan, Planned, SecondPerson, TakenUp, TopOut,
-    TurnFact, UNKNOWN, parts,
+    Answer, By, Climb, Climbs, Evidence, Going, HARNESS_CLOCK, Missing, Plan, Planned, SecondPerson, Sharper, TakenUp,
+    TopOut, TurnFact, UNKNOWN, parts,
 };
 use crate::chance::{Effort, Likely};
 use crate::climber::{Arms, Grip, Trunk};
@@ -103,6 +103,7 @@ fn said(plan: &Plan, samples: u32) -> Answer {
         hanging: None,
         power_needed: None,
         power_kept_up: None,
+        sharper: Sharper::than(plan),
         by_pull: None,
         by_grip: None,
         by_norm: None,

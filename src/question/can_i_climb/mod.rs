@@ -31,8 +31,8 @@ mod reckoning;
 pub use crate::ascent::{
     AT_LEAST_WITHIN, Answer, BodyCaution, By, CLIMBING_PEAK, Caution, Change, Compared, DEVICE_DRAG, DEVICE_SETBACK,
     Decided, Evidence, Gate, Going, HARNESS_CLOCK, HEAVY, HEAVY_CLIMBER, Help, Helps, LESS_KIT, LOWER, LegClimb,
-    LegStanding, Level, MARGIN, Missing, Moment, Moments, PartFact, STRONGER, SecondPerson, TAIL_HELP, TakenUp, TopOut,
-    TurnBack, TurnFact, UNDER_IS_OUT, Verdict, WayDown,
+    LegStanding, Level, MARGIN, Missing, Moment, Moments, PartFact, STRONGER, SecondPerson, Sharper, TAIL_HELP,
+    TakenUp, TopOut, TurnBack, TurnFact, UNDER_IS_OUT, Verdict, WayDown,
 };
 pub use ask::{ask, helps};
 pub use inputs::Inputs;

@@ -22,6 +22,7 @@ impl Rows<'_> {
             };
             self.add("armPull", have, &gate.capacity, "{N}", self.arms_rest_on());
             self.arms(gate);
+            self.sharper();
             self.share("armShare", share, gate);
         }
         if let Some(planning) = answer.planning {
@@ -65,6 +66,20 @@ impl Rows<'_> {
                     &[],
                 );
             }
+        }
+    }
+
+    /// What better evidence would make of the range.
+    fn sharper(&mut self) {
+        let sharper = self.answer.sharper;
+        for (known, how) in [(&sharper.by_grip, "your grip, measured"), (&sharper.by_pull, "your pull, measured")] {
+            if let Some(Spread { low, high, .. }) = known {
+                let ends = [&Spread::point(*low), &Spread::point(*high)];
+                self.line("If it came out the same, {} would narrow this to {N} to {N}.", &ends, &[how]);
+            }
+        }
+        if matches!(self.answer.evidence, Some(Evidence::Pull | Evidence::Grip | Evidence::Norm)) {
+            self.line("Ten strokes at knee height would tell losses, setback and tiring too.", &[], &[]);
         }
     }
 
