@@ -39,6 +39,7 @@ test("mass, height and strength give every rig in order, and the least that work
   const order = { works: 0, "one-pull": 0, "at-limit": 1, "not-known": 2, out: 3 };
   assert.deepEqual([...listed].sort((a, b) => order[a[1]] - order[b[1]]), listed);
   assert.equal(await page.locator(".rig.least").count(), 1);
+  assert.match(await page.locator("h2#headline").innerText(), /^Least kit for the height: .*3:1$/u);
   assert.match(await page.locator("#first").innerText(), /3:1/u);
   assert.ok((await page.locator("#status").textContent()).includes(await page.locator("#first").innerText()));
   assert.deepEqual(page.complaints, []);

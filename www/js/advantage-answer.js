@@ -15,7 +15,7 @@ export function lettersOf({ rigs }) {
   return new Map(rigs.map(({ id, letter }) => [id, letter]));
 }
 
-/** What stands below the form on a phone. */
+/** The answer in short: the headline, and what stands below the form on a phone. */
 export function glanceText({ rigs }) {
   const least = rigs.find((rig) => rig.least);
   if (least) return `Least kit for ${standingOf(least) === "works" ? "the height" : "one pull"}: ${least.noun}`;
@@ -26,6 +26,7 @@ export function glanceText({ rigs }) {
 
 export const advantageAnswer = {
   show(answer, fields) {
+    setText(at("headline"), glanceText(answer));
     const letters = lettersOf(answer.map);
     showMissing(answer.missing, fields);
     showRigs(at("rigs"), answer, letters);
