@@ -213,6 +213,9 @@ fn every_field_is_shown_whole_in_either_system() {
                     assert!(row.reading(&said).is_ok(), "{}: the example “{example}” is not taken", row.id);
                     assert_eq!(row.tidied(&example, system), example, "{}", row.id);
                     assert!(line.range.is_some(), "{}", row.id);
+                    let likely = line.likely.unwrap_or_default();
+                    let ends = likely.split_once(", from ").and_then(|(_, ends)| ends.split_once(" to "));
+                    assert!(ends.is_none_or(|(low, high)| low != high), "{}: “{likely}” is no range", row.id);
                 }
             }
         }

@@ -94,7 +94,7 @@ pub fn map_report(map: &Map, view: View) -> FeasibilityMap {
     let [x, y] = axes;
     FeasibilityMap {
         noun: "The least rig for every weight and pull",
-        text: "Each place is the rig of least kit with which, at likely values and with your reach and hands, one pull, the hold of the hands, and pulls again and again, with time to move the hitch between, succeed. The list counts ranges and a single pull, so it may name another rig. Ranges are left out here, the list has them; and whether pulls last is told by the kinder of two published edges.".to_owned(),
+        text: "Each place is the rig of least kit with which, at likely values and with your reach and hands, one pull, the hold of the hands, and pulls again and again, with time to move the hitch between, succeed; whether pulls last is told by the kinder of two published edges. The list counts ranges, every pull and the time you allow, so it may name another rig.".to_owned(),
         x,
         y,
         rigs,

@@ -12,9 +12,10 @@ use crate::rope::CROTCH_HEIGHT;
 
 /// What has not been entered yet, in sentences.
 pub(super) fn missing_lines(answer: &Answer) -> Vec<ErrorLine> {
+    // First the one that is the quickest to come by: a form leads there.
     const STRENGTH: &[&Row] =
-        &[&TRIAL_STROKES.row, &MEASURED_PULL.row, &GRIP_RIGHT.row, &GRIP_LEFT.row, &AGE.row, &SEX.row];
-    const PULL: &[&Row] = &[&TRIAL_STROKES.row, &MEASURED_PULL.row];
+        &[&MEASURED_PULL.row, &TRIAL_STROKES.row, &GRIP_RIGHT.row, &GRIP_LEFT.row, &AGE.row, &SEX.row];
+    const PULL: &[&Row] = &[&MEASURED_PULL.row, &TRIAL_STROKES.row];
     const HOLDS: &[&Row] = &[&GRIP_RIGHT.row, &GRIP_LEFT.row, &PULL_HELD.row, &HOLD.row];
     const STROKE: &[&Row] = &[&STATURE.row, &HAND_TRAVEL.row];
     const TRIAL: &[&Row] = &[&TRIAL_STROKES.row, &TRIAL_TIME.row, &TRIAL_HEIGHT.row];

@@ -58,7 +58,7 @@ pub fn row_line(row: &'static Row, view: View) -> RowLine {
             let likely = limits.likely.map(|likely| {
                 let [low, likely, high] =
                     [likely.low, likely.likely, likely.high].map(|si| written(si, limits.dimension, view));
-                said("{}, from {} to {}", &[], &[&likely, &low, &high], view)
+                if low == high { likely } else { said("{}, from {} to {}", &[], &[&likely, &low, &high], view) }
             });
             ("quantity", likely, Some(range(limits, view)), None, Some(example(row, limits, view)))
         }

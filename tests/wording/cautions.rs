@@ -92,7 +92,7 @@ fn a_caution_is_there_only_where_it_holds() {
 
 #[rustfmt::skip]
 const MISSING: &[(&[&str], &str)] = &[
-    (&["trialStrokes", "measuredPull", "gripRight", "gripLeft", "age", "sex"], "How strong you are: best ten strokes at knee height, else a pull you have measured, else your grip, else age and sex. Without it there is no verdict, only the pull that is needed."),
+    (&["measuredPull", "trialStrokes", "gripRight", "gripLeft", "age", "sex"], "How strong you are: best ten strokes at knee height, else a pull you have measured, else your grip, else age and sex. Without it there is no verdict, only the pull that is needed."),
     (&["stature", "handTravel"], "How long your pull is: enter your stature, or the rope you pull in a stroke. Without it there is no count of strokes."),
     (&["wayDown"], "How you come down again, tried low down first. Without a way down nothing is within reach."),
     (&["secondPerson"], "A second person on the ground, able and equipped to get you down at once."),
@@ -102,7 +102,7 @@ const MISSING: &[(&[&str], &str)] = &[
 const STRENGTH: &[(&str, &str, &str)] = &[
     (
         "trunk=cervical&gripRight=300N",
-        "trialStrokes measuredPull",
+        "measuredPull trialStrokes",
         "How strong you are: after an injury at the neck only a measured pull counts.",
     ),
     ("age=45", "sex", "Age and sex tell something only together. A measured pull or a grip tells more."),

@@ -3,7 +3,7 @@ import { lineChart } from "./chart.js";
 import { setText } from "./element.js";
 import { feasibilityMap } from "./feasibility-map.js";
 import { showMissing } from "./missing.js";
-import { showRigs, sideBySide } from "./rig-list.js";
+import { showRigs, sideBySide, standingOf } from "./rig-list.js";
 import { fillScroll } from "./scroll-box.js";
 
 // What only the answer to "Which advantage?" has: the rigs, the chart, the map.
@@ -15,10 +15,10 @@ export function lettersOf({ rigs }) {
   return new Map(rigs.map(({ id, letter }) => [id, letter]));
 }
 
-/** What stands below the form on a phone. */
+/** The answer in short: the headline, and what stands below the form on a phone. */
 export function glanceText({ rigs }) {
   const least = rigs.find((rig) => rig.least);
-  if (least) return `Least kit for one pull: ${least.noun}`;
+  if (least) return `Least kit for ${standingOf(least) === "works" ? "the height" : "one pull"}: ${least.noun}`;
   if (rigs.some(({ standing, hauled }) => standing === "not-known" && !hauled)) return "Your strength is not known yet";
   const helped = rigs.find(({ standing, hauled }) => standing === "works" && hauled);
   return helped ? `Only with a helper: ${helped.noun}` : "No rig here works yet";
@@ -26,6 +26,7 @@ export function glanceText({ rigs }) {
 
 export const advantageAnswer = {
   show(answer, fields) {
+    setText(at("headline"), glanceText(answer));
     const letters = lettersOf(answer.map);
     showMissing(answer.missing, fields);
     showRigs(at("rigs"), answer, letters);

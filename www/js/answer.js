@@ -8,14 +8,14 @@ import { sentenceLinks } from "./places.js";
 
 const at = (id) => document.getElementById(id);
 
-/** Places an answer in the page; `question` shows what it alone has, and says it in short. */
+/** Places an answer in the page; `question` shows what it alone has or in its own way, and says it in short. */
 export function showAnswer(answer, fields, question) {
   setText(at("first"), answer.first);
   setText(at("second"), answer.second);
   setText(at("assumed"), answer.assumed ?? "");
   at("assumed").hidden = at("assumed").textContent === "";
 
-  showFigures(at("figures"), answer.figures, new Map(answer.sources.map(({ id, text }) => [id, text])));
+  (question.showFigures ?? showFigures)(at("figures"), answer.figures, new Map(answer.sources.map(({ id, text }) => [id, text])));
   // That this is arithmetic and not training stands on the page always, answer or not.
   const watched = answer.cautions.filter(({ id }) => id !== "arithmetic");
   at("answer-cautions").hidden = watched.length === 0;

@@ -1,4 +1,5 @@
 import { setText } from "./element.js";
+import { showGroups } from "./figure-groups.js";
 import { climbGoing } from "./going.js";
 import { helpTable } from "./helps.js";
 import { showMissing } from "./missing.js";
@@ -51,6 +52,7 @@ export function showHelps(reply) {
 export const canIClimb = {
   // Samples, a step each; the engine goes on where it stopped.
   steps: [4000, 8000, 12000, 16000, 20000],
+  showFigures: showGroups,
   show(answer, fields) {
     const outcome = at("outcome");
     outcome.dataset.verdict = answer.verdict.id;

@@ -4,7 +4,7 @@ import { sameDraft } from "./draft.js";
 
 /** What the mark beside the form says while these numbers are in it. */
 export const STORY =
-  "An invented volunteer, not you: she counts lichens in an oak wood and has to reach a platform in the canopy, by arms alone. She pulled on a luggage scale hung overhead to find her strength.";
+  "An invented volunteer, not you: she counts lichens in an oak wood and has to reach a platform in the canopy, by arms alone. She pulled on a luggage scale hung overhead to find her strength; a trained friend stays below.";
 
 // One plan for all pages. The same person written by two hands: neither is a conversion of the other.
 const DRAFTS = {
@@ -13,14 +13,14 @@ const DRAFTS = {
     kitMass: "7 kg", stature: "170 cm", hold: "hand-loop",
     measuredPull: "520 N", pullTaken: "overhead", pullArms: "two", pullHeld: "hand-loop",
     upperTurn: "bearing-pulley", lowerTurn: "carabiner", backup: "second-hitch",
-    crotchHeight: "14 m", anchor: "canopy",
+    crotchHeight: "14 m", anchor: "canopy", wayDown: "descend", secondPerson: "rescuer",
   },
   us: {
     bodyMass: "150 lb", climbHeight: "40 ft", rig: "tail-3",
     kitMass: "15 lb", stature: "5 ft 7 in", hold: "hand-loop",
     measuredPull: "115 lbf", pullTaken: "overhead", pullArms: "two", pullHeld: "hand-loop",
     upperTurn: "bearing-pulley", lowerTurn: "carabiner", backup: "second-hitch",
-    crotchHeight: "46 ft", anchor: "canopy",
+    crotchHeight: "46 ft", anchor: "canopy", wayDown: "descend", secondPerson: "rescuer",
   },
 };
 

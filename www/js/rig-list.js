@@ -10,16 +10,18 @@ import { table } from "./table.js";
 
 /** What is said of how a rig stands: a word, and the shape beside it. */
 export const STANDINGS = {
-  works: { word: "one pull succeeds", shape: "within-reach" },
+  works: { word: "comes to the height in time", shape: "within-reach" },
+  "one-pull": { word: "one pull succeeds", shape: "within-reach" },
   hard: { word: "one pull succeeds, few will follow", shape: "at-limit" },
   "at-limit": { word: "at your limit", shape: "at-limit" },
   out: { word: "out of reach", shape: "out-of-reach" },
   "not-known": { word: "strength not known", shape: "none" },
 };
 
-/** How a rig stands; a pull that takes nearly all of somebody's strength is no climb. */
-export function standingOf({ standing, cautions }) {
-  return standing === "works" && cautions.some(({ id }) => id === "hard-pull") ? "hard" : standing;
+/** How a rig stands; where only one pull could be reckoned, one that takes nearly all of somebody's strength is no climb. */
+export function standingOf({ standing, figures, cautions }) {
+  if (standing !== "works" || figures.some(({ id }) => id === "reachChance")) return standing;
+  return cautions.some(({ id }) => id === "hard-pull") ? "hard" : "one-pull";
 }
 
 /** The text of a figure of a rig, with its range if it has one; a dash where it is not known. */
