@@ -9,7 +9,9 @@ after(() => site.close());
 
 const answered = async (page) => {
   await page.click("#show-example");
-  await settled(page); // the whole answer, after which nothing is drawn anew
+  await settled(page);
+  // The whole answer, after which nothing is drawn anew.
+  if ((await page.locator("#helps").count()) > 0) await page.locator("#helps").waitFor();
   for (const summary of await page.$$("form > details > summary, .figure summary, .rig summary, .state:not([open]) summary, .sources summary, .as-table summary")) await summary.click();
   await page.click("#copy-link");
 };

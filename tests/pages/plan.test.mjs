@@ -41,12 +41,16 @@ for (const [where, base] of [["over http", () => site.url], ["from disk", () => 
     assert.equal(await page.locator("#notices li").count(), 0);
     await box(page, "crotchHeight").fill("36");
     await box(page, "anchor").selectOption("base");
+    await box(page, "ropeTail").evaluate((one) => { one.closest("details").open = true; });
+    await box(page, "ropeTail").fill("20");
     await go(page, CLIMB);
-    assert.deepEqual(tight(await boxes(page)), tight({ ...said, kitMass: "15 lb" }));
+    assert.deepEqual(tight(await boxes(page)), tight({ ...said, kitMass: "15 lb", crotchHeight: "36 ft", anchor: "base" }));
+    assert.ok(!("ropeTail" in said), "it has no box there, and is carried");
     await box(page, "climbHeight").fill("8 m");
     await go(page, ROPE);
     assert.equal(tight(await boxes(page)).crotchHeight, "36ft");
     assert.equal(await box(page, "anchor").inputValue(), "base");
+    assert.equal(tight(await boxes(page)).ropeTail, "20in");
     assert.notDeepEqual(await numbersShown(page), []);
     assert.deepEqual(page.complaints, []);
   });

@@ -1,4 +1,5 @@
 import { element, svg } from "./element.js";
+import { scrollBox } from "./scroll-box.js";
 import { table } from "./table.js";
 
 // What would help most: one change a row, the most helpful first, each with the chance it makes as a bar.
@@ -16,7 +17,7 @@ const row = ({ noun, value, chance, share, strokes, time, cost }) =>
 export function helpTable({ first, of, now, changes }) {
   return [
     element("p", { class: "told" }, first),
-    now && element("div", { class: "scroll-box", tabindex: "0", role: "group", "aria-label": "What each change does" },
+    now && scrollBox("What each change does",
       table(`Each change alone: ${of}, and what it costs`, HEADS, [now, ...changes].map(row))),
   ].filter(Boolean);
 }
