@@ -22,7 +22,9 @@ impl Climbs {
 
     /// Goes on sampling the same plan.
     pub(crate) fn go_on(&mut self, plan: &Plan, effort: Effort) {
-        for sample in self.count()..effort.count() {
+        let more = self.count()..effort.count();
+        self.sampled.reserve(more.len());
+        for sample in more {
             self.sampled.push(Climb::of(plan, &Draws::sample(sample)));
         }
     }
@@ -43,7 +45,7 @@ impl Climbs {
         if likely.is_nan() {
             return None;
         }
-        let mut samples = Vec::new();
+        let mut samples = Vec::with_capacity(self.sampled.len());
         for climb in &self.sampled {
             let sample = figure(climb);
             if !sample.is_nan() {
@@ -76,7 +78,7 @@ impl Climbs {
         if by_hand && hands.is_nan() {
             return None;
         }
-        let mut ends = Vec::new();
+        let mut ends = Vec::with_capacity(self.sampled.len());
         for climb in &self.sampled {
             ends.push(Outcome::of(climb)?);
         }

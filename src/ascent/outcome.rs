@@ -3,7 +3,7 @@
 use super::climb::Climb;
 use super::decided::Decided;
 use super::level::Level;
-use crate::chance::sort;
+use crate::chance::ranked;
 
 /// How one reckoned climb ends.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -79,14 +79,14 @@ impl Outcomes {
         self.ends.iter().filter(|end| is_true(end)).count()
     }
 
-    /// What the whole climb takes over what there is for it, in order.
-    pub(super) fn strains(&self) -> Vec<f64> {
-        let mut strains = Vec::new();
+    /// How many times the strength a share of them needs for the whole climb; nothing where none is reckoned.
+    pub(super) fn strain_of(&self, share: f64) -> f64 {
+        let mut strains = Vec::with_capacity(self.ends.len());
         for end in &self.ends {
             strains.push(end.whole);
         }
-        sort(&mut strains);
-        strains
+        let place = ((strains.len() as f64 * share).ceil() as usize).saturating_sub(1);
+        ranked(&mut strains, place).unwrap_or(0.0)
     }
 
     /// What most of the climbs that fail do so by, or what makes the difference to one pull; of climbs that all succeed, what most of them come nearest to failing

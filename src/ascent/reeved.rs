@@ -4,7 +4,7 @@ use crate::climber::STACK_LENGTH;
 use crate::field::{Row, Spread};
 use crate::gear::{LOWER_TURNS, TOP_TURN, TurnFields, TurnKind, UPPER_TURNS};
 use crate::hitch::HITCH_DRAG;
-use crate::reeving::{Balance, BodyKind, Drive, Fraction, Losses, Motion, Rig, RigName, Stop, What, tended_hitches};
+use crate::reeving::{Balance, BodyKind, Drive, Fraction, Losses, Motion, Rig, RigName, What, tended_hitches};
 use std::sync::Arc;
 
 /// A turn of the rig.
@@ -65,9 +65,7 @@ impl Reeved {
 
     /// How many turns the upper hitch carries, where there is one that the climber pushes up.
     pub(crate) fn upper_turns(&self) -> Option<usize> {
-        let carriage = self.rig.body(BodyKind::Carriage).filter(|_| !self.is_hauled())?;
-        let on_it = |stop: &&Stop| stop.body == Some(carriage) && matches!(stop.what, What::Turn(_));
-        Some(self.rig.stops().filter(on_it).count())
+        self.rig.upper_turns()
     }
 
     /// The fields that say what its turns and hitches are.

@@ -57,9 +57,7 @@ pub(super) fn verdict(outcomes: &Outcomes, grip_is_entered: bool, caps: Caps) ->
         level => level,
     };
     let next = if reached < UNDER_IS_OUT { UNDER_IS_OUT } else { AT_LEAST_WITHIN };
-    let strains = outcomes.strains();
-    let needed = ((strains.len() as f64 * next).ceil() as usize).saturating_sub(1);
-    let strain = strains.get(needed).copied().unwrap_or(0.0);
+    let strain = outcomes.strain_of(next);
     let by = outcomes.decided(grip_is_entered);
     let decided = if caps.overloaded {
         Decided::RatedMass

@@ -4,7 +4,7 @@ mod effort;
 mod rank;
 
 pub use effort::Effort;
-pub(crate) use rank::sort;
+pub(crate) use rank::ranked;
 pub use rank::{percentile, spread_of};
 
 use crate::field::Spread;

@@ -8,30 +8,30 @@ use crate::field::Spread;
 /// In order: an end that the likely value lies beyond is moved to it.
 #[must_use]
 pub fn spread_of(likely: f64, mut samples: Vec<f64>) -> Spread {
-    let low = percentile(&mut samples, 5).unwrap_or(likely);
-    let high = percentile(&mut samples, 95).unwrap_or(likely);
-    Spread { low: low.min(likely), likely, high: high.max(likely) }
+    let [low, high] = [5, 95].map(|percent| rank(samples.len(), percent));
+    let least = ranked(&mut samples, low).unwrap_or(likely);
+    // None before that one is greater.
+    let rest = samples.get_mut(low..).unwrap_or_default();
+    let most = ranked(rest, high - low).unwrap_or(likely);
+    Spread { low: least.min(likely), likely, high: most.max(likely) }
 }
 
 /// The percentile of samples in any order, by nearest rank; none of them is NaN.
 #[must_use]
 pub fn percentile(samples: &mut [f64], percent: usize) -> Option<f64> {
-    let rank = (samples.len() * percent).div_ceil(100).max(1) - 1;
-    settle(samples, rank);
-    samples.get(rank).copied()
+    ranked(samples, rank(samples.len(), percent))
 }
 
-/// Puts samples in order, the smallest first; none of them is NaN. Std's sort is as large in the shipped module as a
-/// model of a rig.
-pub(crate) fn sort(samples: &mut [f64]) {
-    let middle = samples.len() / 2;
-    if middle > 0 {
-        settle(samples, middle);
-        if let Some((below, above)) = samples.split_at_mut_checked(middle) {
-            sort(below);
-            sort(above);
-        }
-    }
+/// The place of a percentile among so many samples in order, by nearest rank.
+fn rank(count: usize, percent: usize) -> usize {
+    (count * percent).div_ceil(100).max(1) - 1
+}
+
+/// The sample that order puts in a place, counted from the smallest; none of them is NaN. Std's ways to it are as large in
+/// the shipped module as a model of a rig.
+pub(crate) fn ranked(samples: &mut [f64], place: usize) -> Option<f64> {
+    settle(samples, place);
+    samples.get(place).copied()
 }
 
 /// Moves samples until the one in a place is the one that order puts there, with none greater before it and none smaller
@@ -98,15 +98,6 @@ mod tests {
     }
 
     #[test]
-    fn samples_are_sorted_as_std_sorts_them() {
-        for mut samples in all() {
-            let sorted = by_std(&samples);
-            sort(&mut samples);
-            assert_eq!(samples, sorted);
-        }
-    }
-
-    #[test]
     fn what_is_settled_is_where_std_sorts_it() {
         for samples in all() {
             let sorted = by_std(&samples);
@@ -126,5 +117,7 @@ mod tests {
         assert_eq!(percentile(&mut samples, 5), Some(5.0));
         assert_eq!(percentile(&mut samples, 95), Some(95.0));
         assert_eq!(percentile(&mut [], 5), None);
+        assert_eq!(spread_of(50.0, samples), Spread::new(5.0, 50.0, 95.0));
+        assert_eq!(spread_of(7.0, Vec::new()), Spread::point(7.0));
     }
 }

@@ -51,7 +51,9 @@ pub fn strength_for(tiring: Tiring, pull: f64, rest: f64, pulls: f64) -> f64 {
 /// ```
 #[must_use]
 pub fn shortest_rest(tiring: Tiring, share: f64, pull: f64, pulls: f64) -> Option<f64> {
-    let lasts = |rest: f64| share * strength_for(tiring, pull, rest, pulls) <= 1.0;
+    // The same as `strength_for`, with what one pull does reckoned once.
+    let one = Tired::FRESH.pulling(tiring, 1.0, pull);
+    let lasts = |rest: f64| share * (2.0 - one.times(tiring, pull, rest, pulls).left()) <= 1.0;
     if lasts(0.0) {
         return Some(0.0);
     }

@@ -56,9 +56,14 @@ impl Tired {
     /// What pull by pull comes to, by one sum.
     #[must_use]
     pub fn after_pulls(tiring: Tiring, share: f64, pull: f64, rest: f64, pulls: f64) -> Self {
-        let each = Self::FRESH.pulling(tiring, share, pull).0;
+        Self::FRESH.pulling(tiring, share, pull).times(tiring, pull, rest, pulls)
+    }
+
+    /// After so many of the pull that left somebody so tired, with a rest between each two.
+    #[must_use]
+    pub(super) fn times(self, tiring: Tiring, pull: f64, rest: f64, pulls: f64) -> Self {
         let fades = -tiring.recovery * (pull + tiring.rest * rest);
-        Self(each * (1.0 - float::exp(pulls * fades)) / (1.0 - float::exp(fades)))
+        Self(self.0 * (1.0 - float::exp(pulls * fades)) / (1.0 - float::exp(fades)))
     }
 }
 

@@ -75,6 +75,9 @@ pub struct Rig {
     pub(super) turns: usize,
     pub(super) hitches: usize,
     pub(super) helpers: usize,
+    /// Asked in every climb, and so worked out once.
+    hauled: bool,
+    upper_turns: Option<usize>,
 }
 
 impl Rope {
@@ -142,7 +145,13 @@ impl Rig {
                 }
             }
         }
-        Ok(Self { bodies, ropes, turns, hitches, helpers })
+        let rig = Self { bodies, ropes, turns, hitches, helpers, hauled: false, upper_turns: None };
+        let hauled =
+            rig.stops().any(|stop| matches!(stop.what, What::Hand) && rig.kind_at(stop) == Some(BodyKind::Ground));
+        let upper_turns = rig.body(BodyKind::Carriage).filter(|_| !hauled).map(|carriage| {
+            rig.stops().filter(|stop| stop.body == Some(carriage) && matches!(stop.what, What::Turn(_))).count()
+        });
+        Ok(Self { hauled, upper_turns, ..rig })
     }
 
     /// The bodies, from the highest to the lowest.
@@ -222,7 +231,12 @@ impl Rig {
     /// Whether somebody on the ground drives it.
     #[must_use]
     pub fn is_hauled(&self) -> bool {
-        self.stops().any(|stop| matches!(stop.what, What::Hand) && self.kind_at(stop) == Some(BodyKind::Ground))
+        self.hauled
+    }
+
+    /// How many turns the upper hitch carries, where there is one that the climber pushes up.
+    pub(crate) fn upper_turns(&self) -> Option<usize> {
+        self.upper_turns
     }
 
     /// Every stop, in the order of ropes and along them.
