@@ -26,6 +26,8 @@ pub enum Missing {
     Crotch,
     /// How the climber gets down.
     WayDown,
+    /// Another way down: from the crotch a rope lets nobody down.
+    Lowering,
     /// Who is there.
     SecondPerson,
 }
@@ -82,6 +84,8 @@ pub struct Answer {
     pub planning: Option<f64>,
     /// What the grip that was entered foretells of the arms, where something better decides.
     pub by_grip: Option<Spread>,
+    /// Whether the climber's legs do not move, or may not.
+    pub hangs_still: bool,
     /// What better evidence would narrow the pull of the arms to.
     pub sharper: Sharper,
     /// What was measured gives, where something better decides.

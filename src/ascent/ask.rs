@@ -7,14 +7,15 @@ use super::leg_climb::leg_climb;
 use super::verdict::{Caps, verdict};
 use super::{
     Answer, By, Climb, Climbs, Evidence, Going, HARNESS_CLOCK, Missing, Plan, Planned, SecondPerson, Sharper, TakenUp,
-    TopOut, TurnFact, UNKNOWN, parts,
+    TopOut, TurnFact, UNKNOWN, WayDown, parts,
 };
 use crate::chance::{Effort, Likely};
 use crate::climber::{Arms, Grip, Trunk};
 use crate::field::Spread;
 use crate::float;
 use crate::gear::PAST_MOST;
-use crate::reeving::Fraction;
+use crate::reeving::{Fraction, is_held};
+use crate::rope::{Anchor, is_anchored};
 
 /// Whether this person can make one pull of this climb, and how many pulls it is.
 ///
@@ -58,7 +59,7 @@ pub(crate) fn so_far(plan: &Plan, climbs: &Climbs) -> Answer {
     climbs.maybe(&mut answer.power_kept_up, |climb| climb.lasting.power);
     ends(climbs, &mut answer);
     climbs.tensions(&mut answer.tensions, &plan.rig.rig);
-    answer.going = Going::of(climbs.likely(), &Cycle::of(plan, &Likely), answer.height, answer.time_allowed);
+    answer.going = Going::of(climbs.likely(), &Cycle::of(plan, &Likely), answer.height, plan.time_to_plan_on());
     answer.verdict =
         climbs.outcomes(!answer.hauled).map(|outcomes| verdict(&outcomes, answer.grip_is_entered, caps(plan, &answer)));
     answer.legs = leg_climb(plan.legs, plan.stairs, answer.mass);
@@ -103,6 +104,7 @@ fn said(plan: &Plan, samples: u32) -> Answer {
         hanging: None,
         power_needed: None,
         power_kept_up: None,
+        hangs_still: plan.hangs_still(),
         sharper: Sharper::than(plan),
         by_pull: None,
         by_grip: None,
@@ -178,13 +180,15 @@ fn hands_are_known(plan: &Plan) -> bool {
 
 /// What caps the verdict, whatever the strength.
 fn caps(plan: &Plan, answer: &Answer) -> Caps {
-    let mass = answer.mass.likely;
+    let mass = answer.mass;
+    let may_overload = plan.rated.is_some_and(|rated| mass.high > rated.in_kilograms());
     Caps {
         lacks: !answer.missing.is_empty(),
         too_low: answer.top.is_too_low(),
-        overloaded: plan.rated.is_some_and(|rated| mass > rated.in_kilograms()),
-        unrated: plan.rated.is_none() && mass > PAST_MOST,
-        hangs_long: plan.hangs_still() && answer.hanging.is_some_and(|hanging| hanging.likely > HARNESS_CLOCK),
+        overloaded: plan.rated.is_some_and(|rated| mass.likely > rated.in_kilograms()),
+        unrated: may_overload || plan.rated.is_none() && mass.likely > PAST_MOST,
+        hangs_long: plan.hangs_still() && answer.hanging.is_none_or(|hanging| hanging.likely > HARNESS_CLOCK),
+        nothing_holds: !is_held(&answer.rig),
     }
 }
 
@@ -209,8 +213,13 @@ fn missing(plan: &Plan) -> Vec<Missing> {
     if plan.setting.edge.is_some() && plan.setting.crotch.is_none() {
         missing.push(Missing::Crotch);
     }
-    if plan.way_down.is_none() {
-        missing.push(Missing::WayDown);
+    match plan.way_down {
+        None => missing.push(Missing::WayDown),
+        // From the crotch a rope lets nobody down.
+        Some(WayDown::Lowered) if plan.setting.anchor == Anchor::Canopy && is_anchored(&plan.rig.rig) => {
+            missing.push(Missing::Lowering);
+        }
+        Some(_) => {}
     }
     if !hauled && plan.second_person != Some(SecondPerson::Rescuer) {
         missing.push(Missing::SecondPerson);

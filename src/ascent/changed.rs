@@ -15,8 +15,8 @@ impl Plan {
     pub(super) fn with(&self, change: Change, next: Option<&Reeved>) -> Option<Self> {
         let mut plan = self.clone();
         // What a trial was made on stays what it was.
-        if plan.trial.is_some() && plan.trial_rig.is_none() {
-            plan.trial_rig = Some(Arc::new(self.rig.clone()));
+        if plan.trial.is_some() && plan.trial_of.is_none() {
+            plan.trial_of = Some(Arc::new(self.clone()));
         }
         let by_hand = !self.rig.is_hauled();
         match change {
@@ -59,7 +59,8 @@ impl Plan {
                 (self.kit_mass.likely > 0.0).then_some(plan)
             }
             Change::MoreTime => {
-                plan.time_allowed *= 2.0;
+                // No more than can be entered.
+                plan.time_allowed = (2.0 * plan.time_allowed).min(14_400.0);
                 // Nobody whose legs do not move should hang longer.
                 (by_hand && !self.hangs_still()).then_some(plan)
             }

@@ -17,9 +17,9 @@ impl Cycle {
     pub(super) fn of(plan: &Plan, pick: &dyn Pick) -> Self {
         let pull = drawn(pick, PULLING, &PULL_TIME);
         let resets = |rig: &Reeved| rig.upper_turns().is_some();
-        let tried = plan.trial.filter(|_| resets(plan.tried_on()) == resets(&plan.rig));
+        let tried = plan.trial.filter(|_| resets(&plan.tried().rig) == resets(&plan.rig));
         let reset = match tried {
-            Some(trial) => (trial.cycle() - pull).max(0.0),
+            Some(trial) => trial.rest(pull),
             None if resets(&plan.rig) => drawn(pick, RESETTING, &RESET_TIME),
             None => 0.0,
         };

@@ -21,6 +21,8 @@ pub enum Decided {
     Time,
     /// The crotch does not let the seat come as high as it is to.
     TopOut,
+    /// Nothing holds the climber once a hand lets go.
+    NothingHolds,
     /// Longer in a harness than somebody whose legs do not move should hang.
     HarnessClock,
     /// The climber and all they carry weigh more than the labels allow, or than most do.

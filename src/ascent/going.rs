@@ -60,7 +60,9 @@ impl Going {
     /// How the likely climb goes in a time that is allowed, in seconds. None where strength or strokes are not known, where
     /// a stroke gains nothing, and where it takes more strokes than anybody makes.
     pub(super) fn of(climb: &Climb, cycle: &Cycle, height: f64, allowed: f64) -> Option<Self> {
-        let Climb { arms_share, hands_share, gain, strokes, .. } = *climb;
+        // Those that only stretch the rope are spread over all.
+        let Climb { arms_share, hands_share, all_strokes: strokes, .. } = *climb;
+        let gain = height / strokes;
         if arms_share.is_nan() || hands_share.is_nan() || strokes.is_nan() || strokes > MOST_STROKES {
             return None;
         }
@@ -68,7 +70,7 @@ impl Going {
         let pulls = Pulls {
             muscles: [(Tiring::ELBOW.faster(faster), arms_share), (Tiring::HAND.faster(faster), hands_share)],
             seconds: cycle.pull,
-            least_rest: cycle.reset,
+            least_rest: cycle.reset.max(climb.stroke_work / climb.lasting.power - cycle.pull),
             count: strokes.ceil() as u32,
             margin: MARGIN.likely,
         };

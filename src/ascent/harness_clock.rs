@@ -9,6 +9,11 @@ pub const HARNESS_CLOCK: f64 = 600.0;
 /// How fast anybody should come down on a hitch, in metres a second (judged: at most, with stops to feel it).
 const DOWN: f64 = 0.5;
 
+/// The time to plan a climb on, where legs do not move: so much less that the climber is down within the clock.
+pub(super) fn within_the_clock(allowed: f64, height: f64) -> f64 {
+    allowed.min((HARNESS_CLOCK - height / DOWN).max(0.0))
+}
+
 /// From leaving the seat to being back on it, in seconds.
 pub(super) fn hanging(climb_time: f64, height: f64) -> f64 {
     climb_time + height / DOWN

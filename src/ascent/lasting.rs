@@ -5,7 +5,7 @@ use super::cycle::Cycle;
 use super::strength::power;
 use super::things::{TIRES, UNKNOWN, drawn};
 use crate::chance::Pick;
-use crate::climber::{LONGEST_REST, MOVING, Tiring, shortest_rest, strength_for};
+use crate::climber::{KEPT_UP_FOR, LONGEST_REST, MOVING, Tiring, shortest_rest, strength_for};
 
 /// What all pulls together take of somebody, over what they have. Endless where the time leaves no room for so many pulls,
 /// and unknown where a share or the count of pulls is.
@@ -62,6 +62,10 @@ impl Lasting {
         }
         let [arms, hands] = takes;
         let power = power(plan, pick).unwrap_or(UNKNOWN);
-        Self { rest, arms, hands, power_needed: work / plan.time_allowed, power, slow }
+        // No faster than the arms' power allows; unknown power bounds nothing.
+        rest = rest.max(work / pulls / power - pull);
+        // What is kept up for half an hour is not kept up for longer.
+        let power_needed = work / plan.time_allowed.min(KEPT_UP_FOR);
+        Self { rest, arms, hands, power_needed, power, slow }
     }
 }

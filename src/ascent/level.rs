@@ -7,7 +7,7 @@ pub enum Level {
     WithinReach,
     /// Some do, or something is missing or past a limit.
     AtLimit,
-    /// Hardly any do, or a part would carry more than it is rated for.
+    /// Hardly any do, or the labels or the crotch do not allow it.
     OutOfReach,
 }
 

@@ -31,6 +31,9 @@ impl Outcome {
         let mut one = Tightest { strain: arms, by: Decided::Arms };
         one.meet(hands, Decided::Hands);
         let mut whole = one;
+        if climb.top.left > 0.0 || climb.top.over_edge < 0.0 {
+            whole.meet(f64::INFINITY, Decided::TopOut);
+        }
         if lasting.slow {
             whole.meet(f64::INFINITY, Decided::Time);
         }
@@ -89,8 +92,8 @@ impl Outcomes {
         ranked(&mut strains, place).unwrap_or(0.0)
     }
 
-    /// What most of the climbs that fail do so by, or what makes the difference to one pull; of climbs that all succeed, what most of them come nearest to failing
-    /// by.
+    /// What most of the climbs that fail do so by, or what makes the difference to one pull that succeeds; of climbs that
+    /// all succeed, what most of them come nearest to failing by.
     pub(super) fn decided(&self, grip_is_entered: bool) -> Decided {
         let succeeds = self.count(&|end| end.whole <= 1.0) == self.ends.len();
         let most = |among: &[Decided]| {
@@ -110,7 +113,7 @@ impl Outcomes {
             }
             sum
         };
-        let many = [Decided::LastingArms, Decided::LastingHands, Decided::Power, Decided::Time];
+        let many = [Decided::LastingArms, Decided::LastingHands, Decided::Power, Decided::Time, Decided::TopOut];
         let (of_one, of_many, of_none) = (sum(&[Decided::Arms, Decided::Hands]), sum(&many), sum(&[Decided::Stroke]));
         let [arms, hands] = self.likely;
         let level = |is_true: &dyn Fn(&Outcome) -> bool| Level::of(self.share(is_true));

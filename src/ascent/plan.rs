@@ -1,5 +1,6 @@
 //! What is said of the climber, the climb and the rig, checked.
 
+use super::harness_clock::within_the_clock;
 use super::reeved::Reeved;
 use super::setting::{Setting, USUAL_ANCHOR};
 use super::{CLIMB_HEIGHT, Evidence, SECOND_PERSON, SecondPerson, TIME_ALLOWED, WAY_DOWN, WayDown};
@@ -38,8 +39,8 @@ pub(crate) struct Plan {
     pub(crate) trial: Option<Trial>,
     /// Whether only some of it was said.
     pub(crate) part_of_a_trial: bool,
-    /// The rig that was done on; none where it is this one.
-    pub(crate) trial_rig: Option<Arc<Reeved>>,
+    /// The plan that was tried; none where it is this one.
+    pub(crate) trial_of: Option<Arc<Self>>,
     pub(crate) measured: Option<Measured>,
     /// The grip that was entered.
     pub(crate) grip: Option<Grip>,
@@ -93,6 +94,11 @@ impl Plan {
     /// such.
     pub(super) fn hangs_still(&self) -> bool {
         self.legs == Some(Legs::None) || self.trunk != Trunk::Steady && self.legs != Some(Legs::Full)
+    }
+
+    /// The time to turn back by: what was allowed, less by the harness clock where legs do not move.
+    pub(super) fn time_to_plan_on(&self) -> f64 {
+        if self.hangs_still() { within_the_clock(self.time_allowed, self.height.si()) } else { self.time_allowed }
     }
 
     /// Whether a pull was measured, in one way or another.
@@ -168,7 +174,7 @@ impl Plan {
             arm_power,
             trial,
             part_of_a_trial,
-            trial_rig: None,
+            trial_of: None,
             measured,
             norm: age.zip(sex).map(|(age, sex)| Norm { sex, age, stature, body_mass }),
             half_a_norm,

@@ -17,7 +17,7 @@ pub(super) fn arms(plan: &Plan, pick: &dyn Pick, pulls_with: Arms, evidence: Opt
     let grip = match evidence? {
         Evidence::Trial => {
             let pull = proven(plan, plan.trial?, pick, Tiring::ELBOW);
-            return Some(pull * for_arms(plan.tried_with(), pulls_with, one_arm));
+            return Some(pull * for_arms(plan.tried().hands(), pulls_with, one_arm));
         }
         Evidence::Pull => {
             let measured = plan.measured?;
@@ -60,7 +60,8 @@ pub(super) fn hands(plan: &Plan, pick: &dyn Pick) -> Option<f64> {
     // After an injury at the neck the hands may be weaker than the arms: only what was measured counts.
     let grip = if plan.trunk == Trunk::Cervical { plan.grip } else { grip(plan, pick) };
     let (proof, then) = if let Some(trial) = plan.trial {
-        (Some((proven(plan, trial, pick, Tiring::HAND), plan.tried_with())), now)
+        let tried = plan.tried();
+        (Some((proven(plan, trial, pick, Tiring::HAND), tried.hands())), over_grip(tried.hold, tried.gloves))
     } else {
         // A loop round the hand holds without a grip, so it proves only itself.
         let proves = |held: &Hold| !held.is_loop() || plan.hold.is_loop();
@@ -78,7 +79,7 @@ pub(super) fn power(plan: &Plan, pick: &dyn Pick) -> Option<f64> {
         Some(measured) => measured,
         None => {
             let arms = for_arms(Arms::Two, plan.arms, drawn(pick, ONE_OF_TWO, &ONE_ARM));
-            peak_power(grip(plan, pick)?, plan.trunk) * drawn(pick, PEAK, &PEAK_OVER_GRIP) * arms
+            peak_power(grip(plan, pick)?, plan.trunk, drawn(pick, PEAK, &PEAK_OVER_GRIP)) * arms
         }
     };
     Some(peak * drawn(pick, KEEPS_UP, &KEPT_UP))

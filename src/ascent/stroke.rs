@@ -38,9 +38,9 @@ impl Stroke {
         }
         if let Some(trial) = plan.trial {
             // What a stroke gained there it gains again, and the room was what it was.
-            let rise = trial.gain() + back;
-            travel = rise * plan.tried_on().rope_per_rise();
-            if plan.trial_rig.is_none() {
+            let tried = plan.tried();
+            travel = (trial.gain() + drawn(pick, BACK, &tried.setback)) * tried.rig.rope_per_rise();
+            if plan.trial_of.is_none() {
                 return Self { travel, room: UNKNOWN, gain: trial.gain(), taken: travel };
             }
         }

@@ -39,10 +39,12 @@ pub(super) struct Caps {
     pub(super) too_low: bool,
     /// Whether the climber is heavier than the labels allow.
     pub(super) overloaded: bool,
-    /// Whether the climber is heavier than most labels allow, and none has been read.
+    /// Whether the climber may be heavier than the labels allow, or is heavier than most do and none has been read.
     pub(super) unrated: bool,
-    /// Whether somebody whose legs do not move hangs longer than they should.
+    /// Whether somebody whose legs do not move hangs longer than they should, or nobody knows how long.
     pub(super) hangs_long: bool,
+    /// Whether nothing holds the climber once a hand lets go.
+    pub(super) nothing_holds: bool,
 }
 
 /// The verdict on reckoned climbs.
@@ -66,12 +68,14 @@ pub(super) fn verdict(outcomes: &Outcomes, grip_is_entered: bool, caps: Caps) ->
     } else if reached >= AT_LEAST_WITHIN && capped {
         if caps.lacks {
             Decided::Missing
+        } else if caps.nothing_holds {
+            Decided::NothingHolds
         } else if caps.hangs_long {
             Decided::HarnessClock
         } else {
             Decided::RatedMass
         }
-    } else if strain.is_infinite() && by != Decided::Time {
+    } else if strain.is_infinite() && !matches!(by, Decided::Time | Decided::TopOut) {
         // No strength makes up for a stroke that gains nothing, or for time.
         let slow = outcomes.share(&|end| end.by == Decided::Time);
         if slow > stuck { Decided::Time } else { Decided::Stroke }
@@ -93,7 +97,14 @@ mod tests {
     use super::super::outcome::Outcome;
     use super::*;
 
-    const LACKS: Caps = Caps { lacks: true, too_low: false, overloaded: false, unrated: false, hangs_long: false };
+    const LACKS: Caps = Caps {
+        lacks: true,
+        too_low: false,
+        overloaded: false,
+        unrated: false,
+        hangs_long: false,
+        nothing_holds: false,
+    };
 
     /// So many of a hundred climbs succeed; the others fail at so many times the strength, by something.
     fn outcomes(passing: usize, fails_at: f64, by: Decided) -> Outcomes {
@@ -155,6 +166,7 @@ mod tests {
         for (caps, level, decided) in [
             (Caps { overloaded: true, ..LACKS }, Level::OutOfReach, Decided::RatedMass),
             (Caps { too_low: true, ..LACKS }, Level::OutOfReach, Decided::TopOut),
+            (Caps { nothing_holds: true, ..Caps::default() }, Level::AtLimit, Decided::NothingHolds),
             (Caps { unrated: true, ..Caps::default() }, Level::AtLimit, Decided::RatedMass),
             (Caps { hangs_long: true, ..Caps::default() }, Level::AtLimit, Decided::HarnessClock),
         ] {

@@ -36,7 +36,7 @@ pub use hold::{HOLD, Hold, held_by};
 pub use legs::{LEGS, Legs, STAIRS, Stairs};
 pub use norm::{AGE, Norm, SEX, Sex};
 pub use pace::{LONGEST_REST, MOVING, shortest_rest, strength_for};
-pub use power::{ARM_POWER, KEPT_UP, PEAK_OVER_GRIP, peak_power};
+pub use power::{ARM_POWER, KEPT_UP, KEPT_UP_FOR, PEAK_OVER_GRIP, peak_power};
 pub use pull::{
     ANOTHER_DAY, CLIMB_ARMS, MEASURED_PULL, Measured, ONE_ARM, PULL_ARMS, PULL_HELD, PULL_TAKEN, PullTaken, for_arms,
 };

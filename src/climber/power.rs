@@ -16,7 +16,11 @@ pub const PEAK_OVER_GRIP: Spread = Spread::new(0.7, 1.0, 1.3);
 /// Judged, about half, of somebody untrained; its range is judged too.
 pub const KEPT_UP: Spread = Spread::new(0.4, 0.5, 0.6);
 
-/// The greatest power of somebody's arms, in watts, as their grip foretells it.
+/// As long as that is kept up, in seconds.
+pub const KEPT_UP_FOR: f64 = 1800.0;
+
+/// The greatest power of somebody's arms, in watts, as their grip foretells it, and
+/// `over_grip` times that.
 ///
 /// # Source
 /// 107 W of able-bodied men at the arm crank (judged from Aminoff 1996), at 95 kgf of grip of both hands, in proportion
@@ -28,12 +32,12 @@ pub const KEPT_UP: Spread = Spread::new(0.4, 0.5, 0.6);
 /// use boughline::quantity::Force;
 ///
 /// let hand = Force::kilograms_force(47.5).in_newtons();
-/// assert_eq!(peak_power(Grip { left: hand, right: hand }, Trunk::Steady).round(), 107.0);
+/// assert_eq!(peak_power(Grip { left: hand, right: hand }, Trunk::Steady, 1.0).round(), 107.0);
 /// ```
 #[must_use]
-pub fn peak_power(grip: Grip, trunk: Trunk) -> f64 {
+pub fn peak_power(grip: Grip, trunk: Trunk, over_grip: f64) -> f64 {
     const ABLE: f64 = 107.0;
-    let by_grip = (grip.left + grip.right) / Force::kilograms_force(95.0).in_newtons();
+    let by_grip = over_grip * (grip.left + grip.right) / Force::kilograms_force(95.0).in_newtons();
     match trunk {
         Trunk::Steady => ABLE * by_grip,
         Trunk::Unsteady => 74.0 * by_grip,

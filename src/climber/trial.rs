@@ -29,6 +29,12 @@ impl Trial {
         self.seconds / self.strokes
     }
 
+    /// What lies between a pull of so many seconds and the next: one time less than there are pulls.
+    #[must_use]
+    pub fn rest(self, pull: f64) -> f64 {
+        ((self.seconds - self.strokes * pull) / (self.strokes - 1.0)).max(0.0)
+    }
+
     /// The height of a stroke.
     #[must_use]
     pub fn gain(self) -> f64 {

@@ -35,9 +35,11 @@ pub(super) fn first(answer: &Answer, view: View) -> String {
     let gives = &arms.capacity;
     let often = of_hundred(verdict.chance, view);
     let often = &[often.as_str()];
+    if let Some(text) = capped(verdict.decided, answer, view) {
+        return text;
+    }
     let Some(grasp) = &answer.grasp else { return hauled(answer, verdict, arms, view) };
     let holds = &grasp.capacity;
-    let mass = &answer.mass;
     let allowed = &Spread::point(answer.time_allowed);
     let reached = of_hundred(verdict.counts(), view);
     let reaches = &[reached.as_str()];
@@ -45,24 +47,6 @@ pub(super) fn first(answer: &Answer, view: View) -> String {
     let strokes = answer.taken_up.all_strokes.as_ref().unwrap_or(&unknown);
     let mut text = match (verdict.decided, verdict.level) {
         (Decided::Missing, _) => not_entered(answer) + " " + &going(answer, verdict, view),
-        (Decided::RatedMass, _) => match answer.rated {
-            Some(rated) => tell(
-                "You and what you carry weigh about {K}, more than the {K} that the labels of your gear allow.",
-                &[mass, &Spread::point(rated.in_kilograms())],
-                &[],
-            ),
-            None => tell(
-                "You and what you carry weigh about {K}, past most ratings, and what the labels of your gear allow has not been entered.",
-                &[mass],
-                &[],
-            ),
-        },
-        (Decided::TopOut, _) => too_low(answer, view),
-        (Decided::HarnessClock, _) => {
-            let hanging = answer.hanging.as_ref().unwrap_or(&unknown);
-            let template = "Your strength would do, but you would hang in the harness for about {S} until you are down again. Where legs do not move, more than {S} is at best your limit.";
-            tell(template, &[hanging, &const { Spread::point(HARNESS_CLOCK) }], &[])
-        }
         (decided, Level::WithinReach) => {
             let mut text = going(answer, verdict, view);
             say(&mut text, " What comes nearest to failing: {}.", &[], &[tightest(decided)], view);
@@ -86,7 +70,11 @@ pub(super) fn first(answer: &Answer, view: View) -> String {
         }
         (Decided::Time, _) => {
             let template = "The time is too short: about {I} strokes take about {S} without any rest, and you allow {S}. It is enough in {} of 100 reckoned climbs.";
-            tell(template, &[strokes, answer.time.as_ref().unwrap_or(&unknown), allowed], reaches)
+            tell(
+                template,
+                &[answer.strokes.as_ref().unwrap_or(&unknown), answer.time.as_ref().unwrap_or(&unknown), allowed],
+                reaches,
+            )
         }
         (Decided::Stroke, _) => {
             let template =
@@ -117,14 +105,15 @@ pub(super) fn first(answer: &Answer, view: View) -> String {
             &[need, holds],
             often,
         ),
-        (Decided::Arms, _) => tell(
-            "Your arms decide: one pull takes about {P}; they give about {P}, more or less, and it succeeds in {} of 100 reckoned climbs.",
-            &[need, gives],
-            often,
-        ),
         (Decided::ArmsAndHands, _) => tell(
             "Your arms and hands decide: one pull takes about {P}; your arms give about {P} and your hands hold about {P}, more or less, and it succeeds in {} of 100 reckoned climbs.",
             &[need, gives, holds],
+            often,
+        ),
+        // What caps it has been told.
+        (_, _) => tell(
+            "Your arms decide: one pull takes about {P}; they give about {P}, more or less, and it succeeds in {} of 100 reckoned climbs.",
+            &[need, gives],
             often,
         ),
     };
@@ -183,6 +172,57 @@ fn of_hundred(share: f64, view: View) -> String {
     }
 }
 
+/// What caps the verdict, whatever the strength.
+fn capped(decided: Decided, answer: &Answer, view: View) -> Option<String> {
+    Some(match decided {
+        Decided::RatedMass => rated(answer, view),
+        Decided::TopOut => too_low(answer, view),
+        Decided::NothingHolds => {
+            "Nothing in this rig holds you once a hand lets go of the rope, so it is at best your limit, whatever the strength."
+                .to_owned()
+        }
+        Decided::HarnessClock => hanging(answer, view),
+        _ => return None,
+    })
+}
+
+/// How much too heavy the climber is.
+fn rated(answer: &Answer, view: View) -> String {
+    let mass = &answer.mass;
+    let Some(rated) = answer.rated else {
+        return said(
+            "You and what you carry weigh about {K}, past most ratings, and what the labels of your gear allow has not been entered.",
+            &[mass],
+            &[],
+            view,
+        );
+    };
+    let rated = &Spread::point(rated.in_kilograms());
+    if mass.likely > rated.likely {
+        let template = "You and what you carry weigh about {K}, more than the {K} that the labels of your gear allow.";
+        said(template, &[mass, rated], &[], view)
+    } else {
+        let template =
+            "You and what you carry may weigh as much as {K}, more than the {K} that the labels of your gear allow.";
+        said(template, &[&Spread::point(mass.high), rated], &[], view)
+    }
+}
+
+/// How long somebody whose legs do not move would hang.
+fn hanging(answer: &Answer, view: View) -> String {
+    let clock = &const { Spread::point(HARNESS_CLOCK) };
+    match &answer.hanging {
+        Some(hanging) => {
+            let template = "Your strength would do, but you would hang in the harness for about {S} until you are down again. Where legs do not move, more than {S} is at best your limit.";
+            said(template, &[hanging, clock], &[], view)
+        }
+        None => {
+            let template = "How long you would hang in the harness is not known. Where legs do not move, more than {S} is at best your limit.";
+            said(template, &[clock], &[], view)
+        }
+    }
+}
+
 /// How much the crotch is too low by.
 fn too_low(answer: &Answer, view: View) -> String {
     let unknown = Spread::point(f64::NAN);
@@ -195,6 +235,9 @@ fn too_low(answer: &Answer, view: View) -> String {
     }
     if let Some(over) = answer.top.over_edge.filter(|over| over.likely < 0.0) {
         say(&mut text, ", {M} below the edge of the platform", &[&Spread::point(-over.likely)], &[], view);
+    }
+    if !answer.top.is_too_low() {
+        text.push_str(", too near to what you ask for to be sure of it");
     }
     text + "."
 }
@@ -261,6 +304,7 @@ fn not_entered(answer: &Answer) -> String {
                 Missing::Stroke => "no length of pull",
                 Missing::Crotch => "no height of the crotch",
                 Missing::WayDown => "no way down",
+                Missing::Lowering => "no way down that the rope allows",
                 Missing::SecondPerson => "no second person",
             }
             .to_owned(),

@@ -143,7 +143,7 @@ const fn cost(change: Change) -> &'static str {
         Change::MoreTime => "as long again in the harness",
         Change::HelperOnTail => "somebody who stays on the rope’s tail all the way",
         Change::StrongerPull => {
-            "months of training: small studies of people with paraplegia gained 12 to 39 % in 12 to 16 weeks"
+            "months of training: small studies of people with paraplegia gained 12 to 39 % in 12 to 16 weeks; shoulders are soon overused"
         }
         Change::LowerClimb => "a lower goal",
     }

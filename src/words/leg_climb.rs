@@ -19,7 +19,7 @@ pub(super) fn leg_line(climb: LegClimb, view: View) -> LegLine {
         LegStanding::FindOut { .. } => ("find-out", "Not known yet, and at your limit at best."),
         LegStanding::NotLikely => (
             "not-likely",
-            "Not likely to be your way up for now: what climbers ask first is a flight of stairs, without the handrail and without getting out of breath. That can be worked at, and what your arms can do is not touched by it.",
+            "Not likely to be your way up for now: what climbers ask first is a flight of stairs, without the handrail and without getting out of breath. What your arms can do is not touched by it.",
         ),
     };
     let mut text = first.to_owned();

@@ -8,7 +8,7 @@ use crate::climber::{
 };
 use crate::field::Row;
 use crate::question::can_i_climb::{Answer, Missing};
-use crate::rope::CROTCH_HEIGHT;
+use crate::rope::{ANCHOR, CROTCH_HEIGHT};
 
 /// What has not been entered yet, in sentences.
 pub(super) fn missing_lines(answer: &Answer) -> Vec<ErrorLine> {
@@ -20,6 +20,7 @@ pub(super) fn missing_lines(answer: &Answer) -> Vec<ErrorLine> {
     const STROKE: &[&Row] = &[&STATURE.row, &HAND_TRAVEL.row];
     const TRIAL: &[&Row] = &[&TRIAL_STROKES.row, &TRIAL_TIME.row, &TRIAL_HEIGHT.row];
     const CROTCH: &[&Row] = &[&CROTCH_HEIGHT.row];
+    const LOWERING: &[&Row] = &[&WAY_DOWN.row, &ANCHOR.row];
     const DOWN: &[&Row] = &[&WAY_DOWN.row];
     const PERSON: &[&Row] = &[&SECOND_PERSON.row];
     let mut lines = Vec::new();
@@ -52,6 +53,10 @@ pub(super) fn missing_lines(answer: &Answer) -> Vec<ErrorLine> {
             Missing::WayDown => {
                 (DOWN, "How you come down again, tried low down first. Without a way down nothing is within reach.")
             }
+            Missing::Lowering => (
+                LOWERING,
+                "To be lowered, the rope must be tied at the foot of the tree, so that it can be let out; yours is tied at the crotch. Tie it at the foot, or come down otherwise.",
+            ),
             Missing::SecondPerson => {
                 (PERSON, "A second person on the ground, able and equipped to get you down at once.")
             }

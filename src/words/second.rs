@@ -26,7 +26,7 @@ pub(super) fn second(answer: &Answer, view: View) -> String {
     }
     match (verdict.decided, verdict.stronger) {
         (Decided::Missing, _) => {
-            let plan = answer.missing.iter().any(|missing| matches!(missing, Missing::WayDown | Missing::SecondPerson));
+            let plan = answer.missing.iter().any(|missing| matches!(missing, Missing::WayDown | Missing::Lowering | Missing::SecondPerson));
             let template = "{}; then try it at knee height first.";
             let first = if plan {
                 "Plan the way down and who stays on the ground before anything else"
@@ -41,11 +41,15 @@ pub(super) fn second(answer: &Answer, view: View) -> String {
             "Read the labels of harness, connectors, pulleys and devices, and enter the least that they allow."
         }.to_owned(),
         (Decided::TopOut, _) => "A higher crotch, hitches and connectors that stack shorter, or a lower climb would move it.".to_owned(),
+        (Decided::NothingHolds, _) => {
+            "A hitch at the harness that grips the rope, or something at the foot of the tree that does, would move it.".to_owned()
+        }
         (Decided::HarnessClock, _) => {
             "A seat board under level thighs, legs raised, a stop on a platform, a lower climb or a rig with fewer strokes changes it.".to_owned()
         }
         (Decided::Time, None) => {
-            "More time, a longer pull, less setback or a rig with less advantage would move it.".to_owned()
+            let time = if answer.hangs_still { "A" } else { "More time, a" };
+            said("{} longer pull, less setback or a rig with less advantage would move it.", &[], &[time], view)
         }
         (Decided::Stroke, _) if is_weak(answer) => {
             "No one change would move it: it takes more strength and a stroke that gains height.".to_owned()
@@ -88,7 +92,7 @@ fn stronger(answer: &Answer, verdict: Verdict, times: f64, view: View) -> String
     };
     let less = Spread::point(1.0 - 1.0 / times);
     say(&mut text, ", or a pull that takes {A} less{}, would {}{}.", &[&less], &[how, next, end], view);
-    if verdict.decided.is_of_many_pulls() {
+    if verdict.decided.is_of_many_pulls() && !answer.hangs_still {
         text.push_str(" So may more time.");
     }
     text

@@ -59,6 +59,8 @@ proptest! {
         let says = |id, text: &str| plan.iter().any(|(of, said)| *of == id && *said == Said::Text(text.to_owned()));
         let down = plan.iter().any(|(id, _)| *id == "wayDown");
         prop_assert_eq!(down, !answer.missing.contains(&Missing::WayDown));
+        // From the crotch a rope lets nobody down.
+        prop_assert!(!answer.missing.contains(&Missing::Lowering) || says("wayDown", "lowered") && !answer.hauled);
         prop_assert_eq!(
             answer.hauled || says("secondPerson", "rescuer"),
             !answer.missing.contains(&Missing::SecondPerson)

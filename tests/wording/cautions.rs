@@ -1,7 +1,7 @@
 //! Every caution, and every line about what has not been entered.
 
 use super::{SI, US, answer, variant, variants};
-use boughline::question::can_i_climb::Caution;
+use boughline::question::can_i_climb::{Caution, Missing};
 use boughline::words::report;
 use std::collections::BTreeSet;
 
@@ -155,5 +155,14 @@ fn everything_missing_has_its_line() {
         "Your trial at knee height counts once its strokes, its time and its height are all there."
     );
     met.extend(tried.missing.iter().map(variant));
+    let lowered = super::answer(&plan(TAIL, "measuredPull=520N&wayDown=lowered"));
+    let line = report(&lowered, SI).missing.into_iter().find(|line| line.fields.contains(&"anchor".to_owned()));
+    assert_eq!(
+        line.expect("a rope tied at the crotch lets nobody down").message,
+        "To be lowered, the rope must be tied at the foot of the tree, so that it can be let out; yours is tied at the crotch. Tie it at the foot, or come down otherwise."
+    );
+    met.extend(lowered.missing.iter().map(variant));
+    let at_the_foot = super::answer(&plan(TAIL, "measuredPull=520N&wayDown=lowered&anchor=base"));
+    assert!(at_the_foot.missing.iter().all(|missing| !matches!(missing, Missing::Lowering | Missing::WayDown)));
     assert_eq!(met, variants(include_str!("../../src/ascent/answer.rs"), "Missing"));
 }

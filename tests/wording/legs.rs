@@ -16,7 +16,7 @@ const ROWS: &[(&str, &str, &str)] = &[
     ("legs=some", "find-out",
         "Not known yet, and at your limit at best. Find out whether you climb a flight of stairs without the handrail and without getting out of breath. Find out, somebody beside you, whether your legs lift your whole weight ten times from sitting to standing, the arms only steadying."),
     ("legs=full&stairs=no", "not-likely",
-        "Not likely to be your way up for now: what climbers ask first is a flight of stairs, without the handrail and without getting out of breath. That can be worked at, and what your arms can do is not touched by it."),
+        "Not likely to be your way up for now: what climbers ask first is a flight of stairs, without the handrail and without getting out of breath. What your arms can do is not touched by it."),
 ];
 
 #[test]

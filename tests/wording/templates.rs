@@ -35,6 +35,7 @@ const MORE: &[&str] = &[
     "stature=1.75m&measuredPull=520N&ratedMass=80kg&wayDown=off-the-rope&armPower=90W",
     "measuredPull=520N&trialStrokes=10&trialTime=90s&trialHeight=1.5m&trialMore=5",
     "measuredPull=520N&trialStrokes=10",
+    "stature=1.75m&measuredPull=900N&wayDown=lowered&legs=none&ratedMass=89kg&crotchHeight=12.3m",
     "legs=none&stature=1.75m&measuredPull=520N",
     "legs=some&climbArms=one&gripRight=400N",
     "bodyMass=150kg&legs=full&stairs=yes&age=45&sex=female",
@@ -64,7 +65,8 @@ fn answer(rig: &str, more: &str) -> Option<Answer> {
     Inputs::of(&link.draft).ok().map(|inputs| ask(&inputs, Effort::samples(200)))
 }
 
-const DECIDED: [Decided; 12] = [
+const DECIDED: [Decided; 13] = [
+    Decided::NothingHolds,
     Decided::TopOut,
     Decided::Arms,
     Decided::Hands,

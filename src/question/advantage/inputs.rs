@@ -42,10 +42,10 @@ impl Inputs {
             // The trial was made on the rig that was said; a helper's haul tries nobody.
             let tried = said.and_then(|said| rigs.iter().find(|rig| rig.name == said)).filter(|rig| !rig.is_hauled());
             let trial = plan.trial.filter(|_| tried.is_some());
-            let tried = trial.and(tried).map(|rig| Arc::new(rig.clone()));
+            let tried = trial.and(tried).map(|rig| Arc::new(Plan { rig: rig.clone(), ..plan.clone() }));
             for rig in rigs {
-                let trial_rig = tried.clone().filter(|tried| tried.name != rig.name);
-                plans.push(Plan { rig, trial, trial_rig, ..plan.clone() });
+                let trial_of = tried.clone().filter(|tried| tried.rig.name != rig.name);
+                plans.push(Plan { rig, trial, trial_of, ..plan.clone() });
             }
             Some(Self { plans, said, assumed: all })
         })

@@ -2,7 +2,8 @@
 
 use super::Rows;
 use crate::climber::{
-    Hold, KEPT_UP, MOVING, PEAK_OVER_GRIP, PULL_TIME, Posture, RESET_TIME, ShoulderReach, TO_CHEST, share_used,
+    Hold, KEPT_UP, KEPT_UP_FOR, MOVING, PEAK_OVER_GRIP, PULL_TIME, Posture, RESET_TIME, ShoulderReach, TO_CHEST,
+    share_used,
 };
 use crate::field::Spread;
 use crate::reeving::BodyKind;
@@ -96,7 +97,8 @@ impl Rows<'_> {
         let answer = self.answer;
         let (Some(needed), Some(kept)) = (&answer.power_needed, &answer.power_kept_up) else { return };
         self.add("powerNeeded", "power it takes in the time you allow", needed, "{W}", &[GEOMETRY]);
-        self.line("work of all strokes ÷ {S}", &[&Spread::point(answer.time_allowed)], &[]);
+        let time = if answer.time_allowed < KEPT_UP_FOR { answer.time_allowed } else { KEPT_UP_FOR };
+        self.line("work of all strokes ÷ {S}, half an hour at the most", &[&Spread::point(time)], &[]);
         self.add("powerKeptUp", "power your arms keep up", kept, "{W}", &[AMINOFF, HAISMA, JUDGED]);
         match answer.arm_power {
             Some(peak) => self.line("the greatest you measured, {W}, × {r1}", &[&Spread::point(peak), &KEPT_UP], &[]),
