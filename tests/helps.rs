@@ -93,7 +93,7 @@ fn it_is_told_in_words() {
     assert!(tired.first.contains(" of the reckoned climbs come to the height in time, and not "), "{}", tired.first);
     let strong = told(&person(&[("measuredPull", "1600 N"), ("timeAllowed", "2 h")]), us);
     assert!(
-        strong.first.starts_with("No one of these moves the chance by as much as one climb in a hundred."),
+        strong.first.starts_with("No one of these raises the chance by as much as one climb in a hundred."),
         "{}",
         strong.first
     );

@@ -11,13 +11,13 @@ use boughline::field::{Kind, Row};
 use boughline::gear::CLAMP_LOAD;
 use boughline::link::read;
 use boughline::quantity::{System, View};
-use boughline::question::can_i_climb::{Inputs, ask};
+use boughline::question::can_i_climb::{Inputs, ask, helps};
 use boughline::question::{Effort, advantage, all_fields, loads, rope_length};
 use boughline::source::SOURCES;
 use boughline::tree::Species;
 use boughline::words::{
     AdvantageReport, CautionLine, FeasibilityMap, Figure, LegLine, LoadsReport, Report, RopeReport, SourceLine,
-    advantage_report, loads_report, map_report, report, rope_report, row_line,
+    advantage_report, helps_report, loads_report, map_report, report, rope_report, row_line,
 };
 use std::collections::BTreeSet;
 
@@ -296,6 +296,9 @@ fn every_source_is_shown_with_something() {
     let mut shown: BTreeSet<&str> = shown.map(|source| source.id).collect();
     let loads = load_reports();
     shown.extend(loads.iter().flat_map(|report| &report.sources).map(|source| source.id));
+    let strong = read("bodyMass=80kg&climbHeight=11m&rig=tail-3&measuredPull=520N").draft;
+    let helps = helps(&Inputs::of(&strong).expect("in order"), Effort::samples(50));
+    shown.extend(helps_report(helps.as_ref(), View::default()).sources.iter().map(|source| source.id));
     // A clamp is no part of a rig here; what it bears is told beside the facts.
     shown.insert(CLAMP_LOAD.source.id);
     // Every species names its own.

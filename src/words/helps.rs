@@ -82,14 +82,15 @@ fn first(helps: &Helps, view: View) -> String {
     }
     let mut spares = best;
     for help in &helps.changes {
-        if help.with.share < spares.with.share {
+        // Nobody is shown a lighter pull that makes the climb less likely.
+        if help.with.share < spares.with.share && help.with.chance > now - 0.01 {
             spares = help;
         }
     }
     let noun = noun(spares.change, helps, view);
     let shares = [&Spread::point(spares.with.share), &Spread::point(helps.as_it_is.share)];
     said(
-        "No one of these moves the chance by as much as one climb in a hundred. What spares most strength: {}. A pull then takes {%} of it, and not {%}.",
+        "No one of these raises the chance by as much as one climb in a hundred. What spares most strength: {}. A pull then takes {%} of it, and not {%}.",
         &shares,
         &[&noun],
         view,

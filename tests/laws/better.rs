@@ -171,8 +171,13 @@ proptest! {
     #[test]
     fn legs_leave_the_arms_as_they_are(plan in plans(), legs in prop::sample::select(vec!["none", "some", "full"])) {
         let (mut said, unsaid) = (answer(&with(&plan, "legs", Said::Text(legs.to_owned()))), answer(&without(&plan, &["legs"])));
+        // What legs that do not move bring is the clock: when to turn back, what caps the verdict, and cautions.
         said.legs = unsaid.legs;
+        said.hangs_still = unsaid.hangs_still;
         said.cautions.clone_from(&unsaid.cautions);
+        said.going.clone_from(&unsaid.going);
+        prop_assert_eq!((chance(&said), reaches(&said)), (chance(&unsaid), reaches(&unsaid)));
+        said.verdict = unsaid.verdict;
         prop_assert_eq!(said, unsaid);
     }
 

@@ -44,9 +44,9 @@ const MORE: &[&str] = &[
     "crotchHeight=12.4m&platformHeight=11.4m&seatHeight=0.5m&anchor=base&handTravel=60cm",
     "platformHeight=11.4m",
     "topEfficiency=0.9&upperEfficiency=0.9&lowerEfficiency=0.9",
-    "bodyMass=40kg&stature=1.75m&posture=leaning-back&measuredPull=1640N",
-    "bodyMass=40kg&stature=1.75m&posture=leaning-back&measuredPull=1904N",
-    "bodyMass=40kg&stature=1.75m&measuredPull=1262N",
+    "bodyMass=40kg&stature=1.75m&posture=leaning-back&measuredPull=1640N&armPower=400W",
+    "bodyMass=40kg&stature=1.75m&posture=leaning-back&measuredPull=1904N&armPower=400W",
+    "bodyMass=40kg&stature=1.75m&measuredPull=1262N&armPower=400W",
 ];
 
 /// What is said on top of that for all rigs side by side.

@@ -14,10 +14,10 @@ const row = ({ noun, value, chance, share, strokes, time, cost }) =>
   [noun, element("span", {}, `${chance} `, bar(value)), share, strokes ?? "–", time ?? "–", cost || "–"];
 
 /** The sentence and the table. */
-export function helpTable({ first, of, now, changes }) {
+export function helpTable({ first, of, now, changes, effort }) {
   return [
     element("p", { class: "told" }, first),
     now && scrollBox("What each change does",
-      table(`Each change alone: ${of}, and what it costs`, HEADS, [now, ...changes].map(row))),
+      table(`Each change alone: ${of}, and what it costs. Each is ${effort.samples} reckoned climbs, so a chance may stand a point or two beside the answer’s`, HEADS, [now, ...changes].map(row))),
   ].filter(Boolean);
 }
