@@ -27,8 +27,9 @@ export class PlanForm {
   }
 
   get view() {
-    const data = new FormData(this.form);
-    return { system: data.get("system") ?? "si", decimal: data.get("decimal") ?? "." };
+    // Only these two: a FormData of the whole form for every box would be most of what an edit takes.
+    const chosen = (name, usual) => this.form.elements.namedItem(name)?.value || usual;
+    return { system: chosen("system", "si"), decimal: chosen("decimal", ".") };
   }
 
   set view({ system, decimal }) {
