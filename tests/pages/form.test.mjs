@@ -138,7 +138,7 @@ test("the best evidence of strength is asked for first, and all of it before any
   const strength = ["measuredPull", "gripRight", "gripLeft", "age", "sex"];
   assert.deepEqual(await asked(), ["bodyMass", "climbHeight", "rig", ...strength, "stature", "legs"]);
   const legends = (await page.locator(".wanted legend:visible").allInnerTexts()).join("; ");
-  assert.match(legends, /a pull you measured, the best evidence; or your grip, used when there is no pull; or your age and sex, used when there is neither/u);
+  assert.match(legends, /a pull you measured; a trial at knee height, below, tells more; or your grip, used when there is no pull; or your age and sex, used when there is neither/u);
   await box(page, "rig").selectOption("ground-3");
   assert.deepEqual(await asked(), ["bodyMass", "climbHeight", "rig", "helperPull", "legs"], "who hauls from the ground asks nothing of the climber's arms");
   await page.locator("summary", { hasText: "What you measured" }).click();

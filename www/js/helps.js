@@ -18,6 +18,8 @@ export function helpTable({ first, of, now, changes, effort }) {
   return [
     element("p", { class: "told" }, first),
     now && scrollBox("What each change does",
-      table(`Each change alone: ${of}, and what it costs. Each is ${effort.samples} reckoned climbs, so a chance may stand a point or two beside the answer’s`, HEADS, [now, ...changes].map(row))),
+      table(`Each change alone: ${of}, and what it costs`, HEADS, [now, ...changes].map(row))),
+    now && element("p", { class: "effort" },
+      `Each is ${effort.samples} reckoned climbs, the same ones every time: a chance may stand a point or two beside the answer’s.`),
   ].filter(Boolean);
 }

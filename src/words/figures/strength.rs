@@ -102,7 +102,7 @@ impl Rows<'_> {
         let given = &gate.capacity;
         if let Some(trial) = answer.trial.filter(|_| answer.evidence == Some(Evidence::Trial)) {
             self.line(
-                "At knee height you made {0} strokes, one every {S}, and were sure of {0} more, of which {r1} are counted. Arms that tire as fast as that rig tires them must have {N} for it.",
+                "At knee height you made {0} strokes, one every {S}, and were sure of {0} more; the share of those that counts is {r1}. Arms that tire as fast as that rig tires them must have {N} for it.",
                 &[&Spread::point(trial.strokes), &Spread::point(trial.cycle()), &Spread::point(trial.more), &SURE_OF, given],
                 &[],
             );
