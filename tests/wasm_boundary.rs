@@ -32,7 +32,7 @@ fn errors(reply: &JsValue) -> Vec<(String, String)> {
         .collect()
 }
 
-const PLAN: &str = "bodyMass: '80 kg', climbHeight: '11 m', rig: 'tail-3', measuredPull: '520 N', stature: 1.75";
+const PLAN: &str = "bodyMass: '80 kg', climbHeight: '11 m', rig: 'tail-3', measuredPull: '700 N', stature: 1.75";
 
 #[wasm_bindgen_test]
 fn a_plan_of_text_and_numbers_gets_an_answer_of_plain_objects() {
@@ -147,6 +147,23 @@ fn a_strange_view_or_effort_is_as_if_it_were_not_said() {
     assert_eq!(get(&least, "answer.effort.samples").as_f64(), Some(50.0));
     let nan = wasm::can_i_climb(&js(&format!("{{ {PLAN} }}")), &JsValue::NULL, &js("NaN"));
     assert_eq!(get(&nan, "answer.effort.samples").as_f64(), Some(50.0));
+}
+
+/// Asked for more of the same, it goes on where it stopped; asked for less, or of another plan, it begins again.
+#[wasm_bindgen_test]
+fn however_an_effort_was_come_to_the_answer_is_the_same() {
+    let at = |plan: &str, effort: f64| {
+        let reply = wasm::can_i_climb(&js(&format!("{{ {plan} }}")), &JsValue::UNDEFINED, &effort.into());
+        String::from(JSON::stringify(&reply).unwrap())
+    };
+    let other = PLAN.replace("80 kg", "81 kg");
+    let at_once = at(PLAN, 400.0);
+    let before = at(&other, 100.0);
+    assert_ne!(at(PLAN, 100.0), at_once);
+    assert_eq!(at(PLAN, 400.0), at_once, "in two steps");
+    assert_eq!(at(&other, 100.0), before, "another plan");
+    at(PLAN, 1000.0);
+    assert_eq!(at(PLAN, 400.0), at_once, "less than it had come to");
 }
 
 #[wasm_bindgen_test]
