@@ -74,7 +74,8 @@ export async function fillNeeded(page, { bodyMass = "80", climbHeight = "8", rig
 
 /** Waits until typing counts as stopped and everything late has been said, however busy the machine is. */
 export async function settled(page) {
-  await page.waitForTimeout(1200);
+  // The last step of a full answer is due 1.3 s after the last key.
+  await page.waitForTimeout(1400);
   // A timer set now runs after those of the page that were due before.
   await page.evaluate(() => new Promise((done) => { setTimeout(done, 0); }));
 }
