@@ -17,7 +17,7 @@ use crate::gear::PAST_MOST;
 use crate::reeving::{Fraction, is_held};
 use crate::rope::{Anchor, is_anchored};
 
-/// Whether this person can make one pull of this climb, and how many pulls it is.
+/// Whether this person can climb this: one pull, how many of them, and whether arms and hands last through them all.
 ///
 /// # Guarantees
 /// Every likely figure is that of the likely values; low and high are the 5th and 95th percentiles of the samples.

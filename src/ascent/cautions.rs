@@ -4,7 +4,7 @@ use super::body_cautions::body_cautions;
 use super::top_out::at_the_top;
 use super::{Answer, By, Caution, Evidence, Plan};
 use crate::climber::{Arms, Gloves, OLDEST, PULL_TIME, RESET_TIME};
-use crate::gear::TurnKind;
+use crate::gear::{PAST_MOST, TEST_RATING, TurnKind};
 use crate::quantity::Length;
 use crate::reeving::{Drive, Losses, What, is_held, untended_hitches};
 
@@ -76,9 +76,8 @@ pub(super) fn cautions(plan: &Plan, answer: &Answer) -> Vec<Caution> {
     for caution in at_the_top(&answer.top) {
         when(true, caution);
     }
-    // The mass that harnesses are tested with, and a rating past most, in kilograms.
-    when(answer.mass.high > 140.0, Caution::PastRatings);
-    when(answer.mass.high > 100.0 && answer.mass.high <= 140.0, Caution::OverTestMass);
+    when(answer.mass.high > PAST_MOST, Caution::PastRatings);
+    when(answer.mass.high > TEST_RATING && answer.mass.high <= PAST_MOST, Caution::OverTestMass);
     when(true, Caution::HangingStill);
     when(true, Caution::Surroundings);
     when(true, Caution::KneeHeight);

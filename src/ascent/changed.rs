@@ -2,6 +2,7 @@
 
 use super::change::{Change, DEVICE_DRAG, DEVICE_SETBACK, LESS_KIT, LOWER, STRONGER, TAIL_HELP};
 use super::reeved::By;
+use super::time_allowed::MOST;
 use super::{Plan, Reeved};
 use crate::climber::{Hold, Posture, Trunk};
 use crate::field::Spread;
@@ -59,8 +60,7 @@ impl Plan {
                 (self.kit_mass.likely > 0.0).then_some(plan)
             }
             Change::MoreTime => {
-                // No more than can be entered.
-                plan.time_allowed = (2.0 * plan.time_allowed).min(14_400.0);
+                plan.time_allowed = (2.0 * plan.time_allowed).min(MOST);
                 // Nobody whose legs do not move should hang longer.
                 (by_hand && !self.hangs_still()).then_some(plan)
             }

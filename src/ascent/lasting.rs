@@ -31,13 +31,12 @@ impl Lasting {
     pub(super) fn of(plan: &Plan, pick: &dyn Pick, shares: [f64; 2], cycle: &Cycle, pulls: f64, work: f64) -> Self {
         let [arms, hands] = shares;
         if arms.is_nan() || hands.is_nan() || pulls.is_nan() {
-            let unknown = UNKNOWN;
             return Self {
-                rest: unknown,
-                arms: unknown,
-                hands: unknown,
-                power_needed: unknown,
-                power: unknown,
+                rest: UNKNOWN,
+                arms: UNKNOWN,
+                hands: UNKNOWN,
+                power_needed: UNKNOWN,
+                power: UNKNOWN,
                 slow: false,
             };
         }

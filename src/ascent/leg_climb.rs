@@ -3,14 +3,10 @@
 use super::Level;
 use crate::climber::{Legs, Stairs};
 use crate::field::Spread;
+use crate::gear::PAST_MOST;
 
-/// All-up masses over this one are told of somebody who found it hard, in kilograms.
-///
-/// # Source
-/// Judged: where most ratings end, and well below the mass of [`HEAVY_CLIMBER`].
-pub const HEAVY: f64 = 140.0;
-
-/// All-up, of one climber who found it hard, in kilograms (common practice, no source).
+/// All-up, of one climber who found it hard, in kilograms (common practice, no source). Whoever is past most ratings is
+/// told of them (judged).
 pub const HEAVY_CLIMBER: f64 = 172.0;
 
 /// How a climb by the legs stands. Nobody has published what legs drive up a rope, so none is ever within reach.
@@ -34,7 +30,7 @@ pub enum LegStanding {
 pub struct LegClimb {
     /// How it stands.
     pub standing: LegStanding,
-    /// Whether the climber may be over [`HEAVY`] all-up.
+    /// Whether the climber may be past most ratings.
     pub is_heavy: bool,
 }
 
@@ -62,7 +58,7 @@ pub(super) fn leg_climb(legs: Option<Legs>, stairs: Option<Stairs>, mass: Spread
         Some(Stairs::Yes) if !lift => LegStanding::WorthATrial,
         _ => LegStanding::FindOut { stairs: stairs.is_none(), lift },
     };
-    Some(LegClimb { standing, is_heavy: mass.high > HEAVY })
+    Some(LegClimb { standing, is_heavy: mass.high > PAST_MOST })
 }
 
 #[cfg(test)]

@@ -63,7 +63,7 @@ pub use harness_clock::HARNESS_CLOCK;
 pub use height::CLIMB_HEIGHT;
 pub(crate) use helps::helps;
 pub use helps::{Compared, Help, Helps};
-pub use leg_climb::{HEAVY, HEAVY_CLIMBER, LegClimb, LegStanding};
+pub use leg_climb::{HEAVY_CLIMBER, LegClimb, LegStanding};
 pub use level::{AT_LEAST_WITHIN, Level, UNDER_IS_OUT};
 pub use moment::{Moment, Moments};
 pub use part::PartFact;

@@ -96,25 +96,16 @@ impl Outcomes {
     /// all succeed, what most of them come nearest to failing by.
     pub(super) fn decided(&self, grip_is_entered: bool) -> Decided {
         let succeeds = self.count(&|end| end.whole <= 1.0) == self.ends.len();
-        let most = |among: &[Decided]| {
-            let mut most = (Decided::Arms, 0);
-            for by in among {
-                let count = self.count(&|end| end.by == *by && (succeeds || end.whole > 1.0));
-                if count > most.1 {
-                    most = (*by, count);
-                }
+        let count = |by| self.count(&|end| end.by == by && (succeeds || end.whole > 1.0));
+        let (mut of_many, mut most) = (0, (Decided::Arms, 0));
+        for by in [Decided::LastingArms, Decided::LastingHands, Decided::Power, Decided::Time, Decided::TopOut] {
+            let by_this = count(by);
+            of_many += by_this;
+            if by_this > most.1 {
+                most = (by, by_this);
             }
-            most
-        };
-        let sum = |among: &[Decided]| {
-            let mut sum = 0;
-            for by in among {
-                sum += most(&[*by]).1;
-            }
-            sum
-        };
-        let many = [Decided::LastingArms, Decided::LastingHands, Decided::Power, Decided::Time, Decided::TopOut];
-        let (of_one, of_many, of_none) = (sum(&[Decided::Arms, Decided::Hands]), sum(&many), sum(&[Decided::Stroke]));
+        }
+        let (of_one, of_none) = (count(Decided::Arms) + count(Decided::Hands), count(Decided::Stroke));
         let [arms, hands] = self.likely;
         let level = |is_true: &dyn Fn(&Outcome) -> bool| Level::of(self.share(is_true));
         // Most likely one pull succeeds, and by it alone they would stand better.
@@ -122,7 +113,7 @@ impl Outcomes {
         if of_none > of_one && of_none > of_many {
             Decided::Stroke
         } else if of_many > of_one || of_many > 0 && one_would_do {
-            most(&many).0
+            most.0
         } else if arms > 1.0 && hands > 1.0 && grip_is_entered {
             Decided::ArmsAndHands
         } else if hands > arms {

@@ -3,6 +3,9 @@
 use crate::field::{Field, Kind, Limits, Row, Spread};
 use crate::quantity::{Dimension, Duration, MINUTE};
 
+/// The longest that can be allowed, in seconds (judged).
+pub(super) const MOST: f64 = 14_400.0;
+
 /// The time from the first pull to the height.
 pub static TIME_ALLOWED: Field<Duration> = Field::new(Row {
     id: "timeAllowed",
@@ -11,7 +14,7 @@ pub static TIME_ALLOWED: Field<Duration> = Field::new(Row {
     kind: Kind::Quantity(Limits {
         dimension: Dimension::Duration,
         least: 60.0,
-        most: 14_400.0,
+        most: MOST,
         example: 1800.0,
         likely: Some(Spread::point(1800.0)),
         bare: Some([MINUTE, MINUTE]),

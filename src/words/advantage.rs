@@ -194,15 +194,19 @@ fn which(answer: &Answer, view: View) -> String {
     text
 }
 
+/// Whether the count of pulls is known, so that the whole climb counts.
+fn is_counted(beside: &Beside) -> bool {
+    beside.ascent.verdict.is_some_and(|verdict| verdict.reaches.is_some())
+}
+
 /// What counts as success with a rig.
 fn succeeds(beside: &Beside) -> &'static str {
-    let counted = beside.ascent.verdict.is_some_and(|verdict| verdict.reaches.is_some());
-    if counted { "you come to the height in time" } else { "one pull succeeds" }
+    if is_counted(beside) { "you come to the height in time" } else { "one pull succeeds" }
 }
 
 /// The same, asked.
 fn does(beside: &Beside) -> &'static str {
-    if succeeds(beside) == "one pull succeeds" { "does one pull succeed" } else { "do you come to the height in time" }
+    if is_counted(beside) { "do you come to the height in time" } else { "does one pull succeed" }
 }
 
 /// What the rig that was chosen takes, where another is named.

@@ -7,6 +7,7 @@ use super::known_caution::Known;
 use super::template::said;
 use super::top_out::{BELOW_EDGE, CROTCH_NEAR, CROTCH_TOO_LOW, EDGE_NEAR};
 use crate::field::Spread;
+use crate::gear::{PAST_MOST, TEST_RATING};
 use crate::quantity::{Length, System, View};
 use crate::question::can_i_climb::{BodyCaution, Caution};
 use crate::source::{
@@ -39,8 +40,8 @@ fn text(caution: Caution, template: &str, view: View) -> String {
         }
         Caution::CrotchNear { up_to } | Caution::EdgeNear { up_to } => said(template, &[], &[&length(up_to)], view),
         Caution::FastCadence { most } => said(template, &[&Spread::point(most)], &[], view),
-        Caution::OverTestMass => said(template, &[&const { Spread::point(100.0) }], &[], view),
-        Caution::PastRatings => said(template, &[&const { Spread::point(140.0) }], &[], view),
+        Caution::OverTestMass => said(template, &[&const { Spread::point(TEST_RATING) }], &[], view),
+        Caution::PastRatings => said(template, &[&const { Spread::point(PAST_MOST) }], &[], view),
         Caution::Surroundings => said(template, &[], &[if view.system == System::Us { "10 ft" } else { "3 m" }], view),
         _ => said(template, &[], &[], view),
     }

@@ -1,14 +1,52 @@
 //! What would help most, in words.
 
-use super::WorkDone;
-use super::report::{HelpLine, HelpsReport};
+use super::record::records;
 use super::source::cited;
 use super::template::said;
+use super::{SourceLine, WorkDone};
 use crate::chance::Effort;
 use crate::field::Spread;
 use crate::quantity::{Force, View};
 use crate::question::can_i_climb::{Change, Compared, Helps, LESS_KIT, TAIL_HELP};
 use crate::source::{JACOBS, JUDGED};
+
+records! {
+    /// What a climb comes to with one thing otherwise, or as it is.
+    pub struct HelpLine {
+        /// Its id, which never changes.
+        pub id: &'static str,
+        /// What people call it.
+        pub noun: String,
+        /// The chance, from nought to one.
+        pub value: f64,
+        /// The same as people read it.
+        pub chance: String,
+        /// The share of strength that a pull takes.
+        pub share: String,
+        /// The strokes in all; none where they are not known.
+        pub strokes: Option<String>,
+        /// The time with rests; none where it is not known.
+        pub time: Option<String>,
+        /// What it takes beside them; empty of the climb as it is.
+        pub cost: &'static str,
+    }
+
+    /// What would help most.
+    pub struct HelpsReport {
+        /// What does most, in a sentence.
+        pub first: String,
+        /// Which chance is compared; empty where nothing is.
+        pub of: &'static str,
+        /// The climb as it is; none while the strength is not known.
+        pub now: Option<HelpLine>,
+        /// Every change that can be made, the most helpful first.
+        pub changes: Vec<HelpLine>,
+        /// The sources.
+        pub sources: Vec<SourceLine>,
+        /// The effort each rests on.
+        pub effort: WorkDone,
+    }
+}
 
 /// What would help most, as people read it; nothing to compare while the strength is not known.
 ///
@@ -66,7 +104,7 @@ fn line(id: &'static str, noun: String, with: &Compared, cost: &'static str, vie
 
 /// The change that does most, in a sentence.
 fn first(helps: &Helps, view: View) -> String {
-    let Some(best) = helps.changes.first() else { return "There is nothing here to change.".to_owned() };
+    let Some(best) = helps.changes.first() else { return String::new() };
     let (now, then) = (helps.as_it_is.chance, best.with.chance);
     let chances = [&Spread::point(then), &Spread::point(now)];
     // Less than one climb in a hundred is no help that anybody would notice (judged).

@@ -3,8 +3,9 @@
 use super::LegLine;
 use super::template::say;
 use crate::field::Spread;
+use crate::gear::PAST_MOST;
 use crate::quantity::View;
-use crate::question::can_i_climb::{HEAVY, HEAVY_CLIMBER, LegClimb, LegStanding};
+use crate::question::can_i_climb::{HEAVY_CLIMBER, LegClimb, LegStanding};
 use crate::source::{COMMON_PRACTICE, JUDGED};
 
 const HOW: &str = "The way of it: a rope tied above, a friction hitch at the harness, a second one with loops for the feet, and no mechanical advantage. You stand up in the loops, the harness hitch goes up, you sit and draw the feet up. No figures of what legs drive up a rope were published, so none are reckoned: all this is common practice, no source.";
@@ -39,7 +40,7 @@ pub(super) fn leg_line(climb: LegClimb, view: View) -> LegLine {
         say(
             &mut text,
             template,
-            &[&const { Spread::point(HEAVY) }, &const { Spread::point(HEAVY_CLIMBER) }],
+            &[&const { Spread::point(PAST_MOST) }, &const { Spread::point(HEAVY_CLIMBER) }],
             &[],
             view,
         );

@@ -4,6 +4,7 @@ mod advantage;
 mod assumed;
 mod body_caution;
 mod can_i_climb;
+mod capped;
 mod caution;
 mod chart;
 mod drawing;
@@ -44,16 +45,16 @@ pub use can_i_climb::report;
 pub use chart::{Axis, Band, Chart, ChartLine, Mark, Point};
 pub use error::{error_lines, message};
 pub use going::{GoingReport, GoingRow};
-pub use helps::helps_report;
+pub use helps::{HelpLine, HelpsReport, helps_report};
 pub use loads::loads_report;
 pub use map::{FeasibilityMap, MapPlace, MapRig, map_report};
 pub use notice::notice;
 pub use own_rig::rig_rows;
 pub(crate) use record::{IsPlain, Plain};
 pub use report::{
-    AdvantageReport, CautionLine, Drawing, DrawnRope, DrawnStop, ErrorLine, Figure, HelpLine, HelpsReport, LegLine,
-    Level, LimbLine, LoadLine, LoadState, LoadsReport, PartLine, Report, RigLine, RigRow, RopeReport, RopeState,
-    SourceLine, Strand, Tension, VerdictLine, WorkDone,
+    AdvantageReport, CautionLine, Drawing, DrawnRope, DrawnStop, ErrorLine, Figure, LegLine, Level, LimbLine, LoadLine,
+    LoadState, LoadsReport, PartLine, Report, RigLine, RigRow, RopeReport, RopeState, SourceLine, Strand, Tension,
+    VerdictLine, WorkDone,
 };
 pub use rope_length::rope_report;
 pub use row::{ChoiceLine, RowLine, row_line};

@@ -201,42 +201,6 @@ records! {
         pub effort: WorkDone,
     }
 
-    /// What a climb comes to with one thing otherwise, or as it is.
-    pub struct HelpLine {
-        /// Its id, which never changes.
-        pub id: &'static str,
-        /// What people call it.
-        pub noun: String,
-        /// The chance, from nought to one.
-        pub value: f64,
-        /// The same as people read it.
-        pub chance: String,
-        /// The share of strength that a pull takes.
-        pub share: String,
-        /// The strokes in all; none where they are not known.
-        pub strokes: Option<String>,
-        /// The time with rests; none where it is not known.
-        pub time: Option<String>,
-        /// What it takes beside them; empty of the climb as it is.
-        pub cost: &'static str,
-    }
-
-    /// What would help most.
-    pub struct HelpsReport {
-        /// What does most, in a sentence.
-        pub first: String,
-        /// Which chance is compared; empty where nothing is.
-        pub of: &'static str,
-        /// The climb as it is; none while the strength is not known.
-        pub now: Option<HelpLine>,
-        /// Every change that can be made, the most helpful first.
-        pub changes: Vec<HelpLine>,
-        /// The sources.
-        pub sources: Vec<SourceLine>,
-        /// The effort each rests on.
-        pub effort: WorkDone,
-    }
-
     /// A rig beside the others.
     pub struct RigLine {
         /// Its id in links.

@@ -4,7 +4,7 @@ use super::{Answer, Inputs, Reckoning};
 use crate::ascent::{self, Helps};
 use crate::chance::Effort;
 
-/// Whether this person can make one pull of this climb, and how many pulls it is.
+/// Whether this person can climb this: one pull, how many of them, and whether arms and hands last through them all.
 ///
 /// # Guarantees
 /// Total, and the same bits for the same inputs and effort on every machine. Every likely figure is that of the

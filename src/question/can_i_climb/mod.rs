@@ -1,4 +1,4 @@
-//! Can I climb this? One pull, by the arms and by the hands, and how many of them it is to the height.
+//! Can I climb this? One pull, how many of them it is to the height, and whether arms and hands last through them all.
 //!
 //! ```text
 //!   pull needed = weight / real advantage              (reeving)
@@ -30,9 +30,9 @@ mod reckoning;
 
 pub use crate::ascent::{
     AT_LEAST_WITHIN, Answer, BodyCaution, By, CLIMBING_PEAK, Caution, Change, Compared, DEVICE_DRAG, DEVICE_SETBACK,
-    Decided, Evidence, Gate, Going, HARNESS_CLOCK, HEAVY, HEAVY_CLIMBER, Help, Helps, LESS_KIT, LOWER, LegClimb,
-    LegStanding, Level, MARGIN, Missing, Moment, Moments, PartFact, STRONGER, SecondPerson, Sharper, TAIL_HELP,
-    TakenUp, TopOut, TurnBack, TurnFact, UNDER_IS_OUT, Verdict, WayDown,
+    Decided, Evidence, Gate, Going, HARNESS_CLOCK, HEAVY_CLIMBER, Help, Helps, LESS_KIT, LOWER, LegClimb, LegStanding,
+    Level, MARGIN, Missing, Moment, Moments, PartFact, STRONGER, SecondPerson, Sharper, TAIL_HELP, TakenUp, TopOut,
+    TurnBack, TurnFact, UNDER_IS_OUT, Verdict, WayDown,
 };
 pub use ask::{ask, helps};
 pub use inputs::Inputs;
