@@ -3,9 +3,11 @@
 use super::{SI, US};
 use boughline::link::{self, Notice};
 use boughline::quantity::View;
-use boughline::question::can_i_climb::{Answer, Decided, Inputs, Level, Missing, Verdict, ask};
+use boughline::question::can_i_climb::{Answer, Decided, Inputs, Level, Missing, Verdict, ask, helps};
 use boughline::question::{Effort, advantage, all_fields, loads};
-use boughline::words::{advantage_report, loads_report, map_report, notice, report, row_line, source_line};
+use boughline::words::{
+    advantage_report, helps_report, loads_report, map_report, notice, report, row_line, source_line,
+};
 
 const RIGS: &[&str] = &["hand-over-hand", "tail-3", "tail-5", "moving-rope", "ground-5", "own"];
 
@@ -147,6 +149,14 @@ fn told_in(view: View) -> Vec<String> {
         let Ok(inputs) = advantage::Inputs::of(&link.draft) else { continue };
         let list = advantage_report(&advantage::ask(&inputs, Effort::samples(200)), view);
         collect(&serde_json::to_value(list).expect("a report is plain"), &mut told);
+        let one = link::read(&format!(
+            "{more}&climbHeight=11m&rig=tail-3&{}",
+            if more.contains("bodyMass") { "" } else { "bodyMass=80kg&upperTurn=carabiner" }
+        ));
+        if let Ok(inputs) = Inputs::of(&one.draft) {
+            let helps = helps(&inputs, Effort::samples(50));
+            collect(&serde_json::to_value(helps_report(helps.as_ref(), view)).expect("it is plain"), &mut told);
+        }
         let map = map_report(&advantage::map(&inputs, 9, 9), view);
         collect(&serde_json::to_value(map).expect("a map is plain"), &mut told);
     }
@@ -195,7 +205,9 @@ fn every_template_is_told_and_fits_its_slots() {
     let mut untold = Vec::new();
     for source in [
         include_str!("../../src/words/advantage.rs"),
+        include_str!("../../src/words/assumed.rs"),
         include_str!("../../src/words/body_caution.rs"),
+        include_str!("../../src/words/capped.rs"),
         include_str!("../../src/words/caution.rs"),
         include_str!("../../src/words/chart.rs"),
         include_str!("../../src/words/leg_climb.rs"),
@@ -212,10 +224,14 @@ fn every_template_is_told_and_fits_its_slots() {
         include_str!("../../src/words/figures/strength.rs"),
         include_str!("../../src/words/figures/stroke.rs"),
         include_str!("../../src/words/figures/top.rs"),
+        include_str!("../../src/words/first.rs"),
         include_str!("../../src/words/going.rs"),
+        include_str!("../../src/words/helps.rs"),
+        include_str!("../../src/words/missing.rs"),
         include_str!("../../src/words/notice.rs"),
         include_str!("../../src/words/part.rs"),
         include_str!("../../src/words/row.rs"),
+        include_str!("../../src/words/second.rs"),
         include_str!("../../src/words/source.rs"),
         include_str!("../../src/words/template.rs"),
         include_str!("../../src/words/top_out.rs"),
