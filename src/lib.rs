@@ -34,6 +34,7 @@
 //! | [`climber`] | what they weigh, pull, hold and reach |
 //! | [`tree`] | what friction keeps over a crotch, what a crotch carries, what bending does to a limb |
 //! | [`rope`] | the pieces of a rope and their sum, state by state |
+//! | [`cord`] | what a cord is for, and what it takes of cord |
 //! | [`ascent`] | one climb with one value for everything that varies, and many of them |
 //! | [`question`] | one pure function a question |
 //! | [`link`] | a draft to and from an address |
@@ -48,6 +49,7 @@
 pub mod ascent;
 pub mod chance;
 pub mod climber;
+pub mod cord;
 pub mod draft;
 pub mod error;
 pub mod field;

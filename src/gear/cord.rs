@@ -33,6 +33,8 @@ const fn diameter(id: &'static str, noun: &'static str, example: f64) -> Field<L
 pub static HITCH_CORD: Field<Length> = diameter("hitchCord", "cord of the hitches", 8.0);
 /// The haul cord.
 pub static HAUL_CORD: Field<Length> = diameter("haulCord", "haul cord", 7.0);
+/// The cord of slings: foot loops, hand loops, bridges, lanyards.
+pub static SLING_CORD: Field<Length> = diameter("slingCord", "cord of the sling", 6.0);
 
 /// The least that accessory cord of a diameter bears in a straight pull; none outside the standard's 4 to 8 mm.
 ///

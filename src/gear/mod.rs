@@ -2,6 +2,7 @@
 
 mod connector;
 mod cord;
+mod ends;
 mod fibre;
 mod impact;
 mod knot;
@@ -12,7 +13,8 @@ mod rope;
 mod turn;
 
 pub use connector::{CONNECTOR, Connector, PULLEY_MINIMUM};
-pub use cord::{HAUL_CORD, HITCH_CORD, LEAST_LIFE_CORD, cord_minimum, loop_strength};
+pub use cord::{HAUL_CORD, HITCH_CORD, LEAST_LIFE_CORD, SLING_CORD, cord_minimum, loop_strength};
+pub use ends::{CORD_ENDS, Ends};
 pub use fibre::{CORD_FIBRE, Fibre};
 pub use impact::{FULL_BODY_LIMIT, SEAT_HARNESS_LIMIT, SLACK, arrest_force, fall_factor, stretch};
 pub use knot::Knot;
@@ -21,5 +23,5 @@ pub use label::{
 };
 pub use minimum::{CLAMP_LOAD, CORD, LIFE_LINE, LIFE_PART, Minimum};
 pub use rated_mass::{PAST_MOST, RATED_MASS, TEST_RATING};
-pub use rope::{ROPE_KIND, RopeKind};
+pub use rope::{ROPE_DIAMETER, ROPE_KIND, RopeKind};
 pub use turn::{LOWER_TURNS, TOP_TURN, TurnFields, TurnKind, UPPER_TURNS, kept_by};

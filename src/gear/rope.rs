@@ -1,8 +1,8 @@
 //! Climbing ropes: how they give, and what they must bear.
 
 use super::{LIFE_LINE, LIFE_PART, Minimum};
-use crate::field::{Field, Kind, Row, Spread, choice};
-use crate::quantity::{Force, KILONEWTON};
+use crate::field::{Field, Kind, Limits, Row, Spread, choice};
+use crate::quantity::{Dimension, Force, KILONEWTON, Length, MILLIMETRE};
 use crate::source::EN_1891;
 
 choice! {
@@ -26,6 +26,23 @@ pub static ROPE_KIND: Field<RopeKind> = Field::new(Row {
     hint: "Its label says which.",
     kind: Kind::Choice { options: RopeKind::OPTIONS, likely: Some("low-stretch-b") },
     why: "The type that bears least, and stops a fall as hard as the other.",
+    private: false,
+});
+
+/// How thick the rope is that a hitch goes round.
+pub static ROPE_DIAMETER: Field<Length> = Field::new(Row {
+    id: "ropeDiameter",
+    noun: "diameter of the rope",
+    hint: "Of the rope, or lanyard, that the hitch goes round: from its label.",
+    kind: Kind::Quantity(Limits {
+        dimension: Dimension::Length,
+        least: MILLIMETRE.si(5.0),
+        most: MILLIMETRE.si(25.0),
+        example: MILLIMETRE.si(11.0),
+        likely: None,
+        bare: Some([MILLIMETRE, MILLIMETRE]),
+    }),
+    why: "Ropes that people climb on are 9 to 14 mm; thinner and thicker ones are taken for trials (judged).",
     private: false,
 });
 

@@ -1,0 +1,27 @@
+//! What somebody cut, and what it came out at.
+
+use super::wanted::length;
+use crate::field::Field;
+use crate::quantity::Length;
+
+/// What was cut.
+pub static CORD_CUT: Field<Length> = length(
+    (
+        "cordCut",
+        "cord that you cut",
+        "The whole of it before a knot is in it. Alone it tells what that leaves; with what it came out at, your own way of tying is reckoned with.",
+    ),
+    (1.0, 100.0),
+    "A hank is seldom longer than 100 m (judged).",
+);
+
+/// What it came out at.
+pub static CAME_OUT: Field<Length> = length(
+    (
+        "cameOut",
+        "what it came out at",
+        "Once tied, dressed and loaded. A hitch: its free legs together; anything else: its finished length.",
+    ),
+    (0.25, 60.0),
+    "As for the finished length (judged).",
+);
