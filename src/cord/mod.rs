@@ -2,6 +2,7 @@
 
 mod coils;
 mod cord_use;
+pub mod cutting;
 mod fit;
 mod wanted;
 
