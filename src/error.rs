@@ -59,4 +59,6 @@ pub enum Reason {
     ClimbAboveCrotch,
     /// The lower hitch is as high as the crotch, or higher.
     HitchAboveCrotch,
+    /// The rope that somebody has goes over no crotch.
+    RopeTooShort,
 }

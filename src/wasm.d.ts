@@ -314,11 +314,12 @@ export interface Loads {
 
 /** What a rope must do for, and the rope that takes. */
 export interface RopeState {
-  id: "set" | "start" | "top" | "down" | "retrieve";
+  /** `lowered` only where somebody on the ground can let the climber down. */
+  id: "set" | "start" | "top" | "down" | "lowered" | "retrieve";
   noun: string;
   /** Whether it takes most; true of one of them. */
   decides: boolean;
-  /** The sum of the items; low and high are the sums of theirs. */
+  /** The sum of the items, also as they are shown; low and high are the sums of theirs. */
   total: Figure;
   /** The pieces of the rope. */
   items: Figure[];
@@ -326,13 +327,17 @@ export interface RopeState {
 
 /** The answer to "How much rope?" */
 export interface RopeLength {
-  /** How much to buy, rounded up. */
+  /** How much to buy, rounded up; where only `ropeOwned` and no height was said, how high that rope goes. */
   first: string;
   /** Which state decides, and what that means. */
   second: string;
+  /** Which length of `ropeStock` to buy, and what is left of it; empty where no height was said. */
+  buy: string;
+  /** How high the rope goes that somebody has, and whether it is enough; empty where `first` tells it, or none was said. */
+  owned: string;
   /** The defaults it rests on; empty where all was said. */
   assumed: string;
-  /** `ropeNeeded` first. */
+  /** `ropeNeeded` first, then what to buy, the rope somebody has, and the thin lines. */
   figures: Figure[];
   /** In the order they come. */
   states: RopeState[];

@@ -45,7 +45,13 @@ const PLANS: &[&str] = &[
 ];
 
 /// Plans that between them bring out every piece of a rope and every caution about one that a plan can bring.
-const ROPES: &[&str] = &["crotchHeight=11m&anchor=canopy", "crotchHeight=11m&anchor=base&rig=tail-3&ropeTail=10cm"];
+const ROPES: &[&str] = &[
+    "crotchHeight=11m&anchor=canopy&ropeOwned=30m",
+    "crotchHeight=11m&anchor=base&rig=tail-3&ropeTail=10cm&ropeOwned=20m",
+    "crotchHeight=11m&anchor=base-lowerable&rig=haul-cord-2&footOffset=3m&redirectRope=2m&ropeOwned=30m",
+    "crotchHeight=11m&anchor=canopy-link&stemGirth=60cm",
+    "anchor=canopy-hitch&ropeOwned=30m",
+];
 
 fn rope_reports() -> Vec<RopeReport> {
     let report = |plan: &&str| {

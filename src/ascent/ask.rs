@@ -15,7 +15,7 @@ use crate::field::Spread;
 use crate::float;
 use crate::gear::PAST_MOST;
 use crate::reeving::{Fraction, is_held};
-use crate::rope::{Anchor, is_anchored};
+use crate::rope::is_anchored;
 
 /// Whether this person can climb this: one pull, how many of them, and whether arms and hands last through them all.
 ///
@@ -215,8 +215,8 @@ fn missing(plan: &Plan) -> Vec<Missing> {
     }
     match plan.way_down {
         None => missing.push(Missing::WayDown),
-        // From the crotch a rope lets nobody down.
-        Some(WayDown::Lowered) if plan.setting.anchor == Anchor::Canopy && is_anchored(&plan.rig.rig) => {
+        // Only a rope made fast in a device at the foot lets anybody down.
+        Some(WayDown::Lowered) if !plan.setting.anchor.is_lowerable() && is_anchored(&plan.rig.rig) => {
             missing.push(Missing::Lowering);
         }
         Some(_) => {}

@@ -7,7 +7,7 @@ use crate::chance::Pick;
 use crate::field::Spread;
 use crate::gear::{RopeKind, stretch};
 use crate::quantity::{Force, Length, Quantity};
-use crate::rope::{Anchor, is_anchored};
+use crate::rope::is_anchored;
 
 /// What the rope gives at the start of one climb, in metres.
 #[derive(Debug, Clone, PartialEq)]
@@ -44,7 +44,7 @@ impl Slack {
 /// As how many strands of the rope above, each with the climber's whole weight, the rope gives: from a crotch down to a tie
 /// at the foot it is as long again.
 fn strands(plan: &Plan) -> f64 {
-    let to_the_foot = plan.setting.anchor == Anchor::Base && is_anchored(&plan.rig.rig);
+    let to_the_foot = plan.setting.anchor.is_at_the_foot() && is_anchored(&plan.rig.rig);
     if to_the_foot { 2.0 * plan.rig.give } else { plan.rig.give }
 }
 

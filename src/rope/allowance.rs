@@ -38,14 +38,17 @@ pub static ANCHOR_KNOT: Field<Length> = Field::new(knot("rope in the anchor's kn
 /// The same field where the rope is made fast at the foot, with the default of a tie round a stem.
 pub static BASE_TIE: Field<Length> = Field::new(knot("rope in the tie at the foot", Spread::new(1.2, 2.5, 5.0)));
 
+/// The same field where a device at the foot pays out, with the default of its wraps.
+pub static DEVICE_WRAPS: Field<Length> = Field::new(knot("rope in the device at the foot", Spread::new(0.7, 1.5, 3.0)));
+
 const fn knot(noun: &'static str, likely: Spread) -> Row {
     allowance(
         "anchorKnot",
         noun,
-        "What the knot at the crotch takes, or the tie at the foot: for each turn round a stem add its girth.",
+        "What the knot at the crotch takes, or the tie or the device at the foot: for each turn round a stem add its girth.",
         likely,
         (30.0, [METRE, FOOT]),
-        "Judged. 1 m, from 0.7 to 2, at the crotch: a double fisherman's takes 67 diameters with its tails (read). 2.5 m, from 1.2 to 5, at the foot: that, and the girth of a stem 15 cm to 1.3 m thick.",
+        "Judged. 1 m, from 0.7 to 2, at the crotch: a double fisherman's takes 67 diameters with its tails (read). 2.5 m, from 1.2 to 5, at the foot: that, and the girth of a stem 15 cm to 1.3 m thick. 1.5 m, from 0.7 to 3, in a device at the foot: its wraps, and a knot that backs it up.",
     )
 }
 

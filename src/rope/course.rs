@@ -1,27 +1,12 @@
 //! The course of a rope in each state: its pieces and their sum.
 
 use super::anchor::climbing_rope;
+use super::sizes::Sizes;
+use super::way::{Pick, Way};
 use super::{Anchor, Piece, State, is_anchored};
-use crate::climber::{STACK_LENGTH, reach};
-use crate::field::{Kind, Limits, Spread};
-use crate::reeving::{BodyKind, Rig, Stop};
-
-/// What the length of a rope depends on, beside rig and anchor. All in metres.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Sizes {
-    /// The height of the crotch.
-    pub crotch: f64,
-    /// The height of the lower hitch at the start.
-    pub hitch: Spread,
-    /// The rope that lies over the crotch.
-    pub over: Spread,
-    /// The rope in the knot or tie that makes it fast.
-    pub knot: Spread,
-    /// The stopper and the tail below it.
-    pub end: Spread,
-    /// What is to lie on the ground.
-    pub spare: Spread,
-}
+use crate::climber::reach;
+use crate::field::Spread;
+use crate::reeving::{BodyKind, Rig};
 
 /// The course of a rope in one state.
 #[derive(Debug, Clone, PartialEq)]
@@ -50,15 +35,7 @@ pub fn section(rig: &Rig) -> Option<Spread> {
     })
 }
 
-/// How near to the crotch the lower hitch comes, in metres: the length of the stack.
-fn nearest() -> Spread {
-    match STACK_LENGTH.row.kind {
-        Kind::Quantity(Limits { likely: Some(stack), .. }) => stack,
-        _ => Spread::point(0.0),
-    }
-}
-
-/// The course of the climbing rope of a rig in every state; without an anchor where the rope only runs over the crotch.
+/// The course of the climbing rope of a rig in every state that it can be in; without an anchor where the rope only runs over the crotch.
 ///
 /// # Guarantees
 /// Every length is at least nought and its ends are in order.
@@ -70,6 +47,9 @@ pub fn courses(rig: &Rig, anchor: Option<Anchor>, sizes: &Sizes) -> Vec<Course> 
     let way = Way { rig, stops: climbing_rope(rig), anchor: anchor.filter(|_| is_anchored(rig)), sizes, section };
     let mut courses = Vec::new();
     for state in State::ALL {
+        if state == State::Lowered && !way.can_lower() {
+            continue;
+        }
         let mut course = Course { state, pieces: Vec::new(), total: Spread::point(0.0) };
         for piece in Piece::ALL {
             let length = |rope: Pick, height: Pick| way.length(piece, state, rope, height);
@@ -85,93 +65,26 @@ pub fn courses(rig: &Rig, anchor: Option<Anchor>, sizes: &Sizes) -> Vec<Course> 
     courses
 }
 
-/// Which end of a range counts.
-type Pick = fn(Spread) -> f64;
-
-/// The way of a rope through a rig.
-struct Way<'a> {
-    rig: &'a Rig,
-    stops: Vec<&'a Stop>,
-    anchor: Option<Anchor>,
-    sizes: &'a Sizes,
-    section: Spread,
-}
-
-impl Way<'_> {
-    /// The length of a piece, for this end of whatever takes rope and that end of the climber's height, which saves it.
-    fn length(&self, piece: Piece, state: State, rope: Pick, height: Pick) -> f64 {
-        let Self { anchor, sizes, .. } = *self;
-        let canopy = anchor == Some(Anchor::Canopy);
-        let above = |stop: Option<&&Stop>| {
-            // A rope that is nowhere else starts on the ground.
-            let place = stop.and_then(|stop| self.rig.kind_at(stop)).unwrap_or(BodyKind::Ground);
-            self.height(place, state, rope, height)
-        };
-        let (before, beyond) = self.sides();
-        match piece {
-            Piece::Up if canopy && !state.loop_is_down() => 0.0,
-            Piece::Up => sizes.crotch - above(before.last()),
-            Piece::Over => rope(sizes.over),
-            Piece::Down => sizes.crotch - above(beyond.last()),
-            Piece::InRig => {
-                // The rope goes down to the last body on the way anyhow.
-                let mut taken = above(beyond.last()) - above(beyond.first());
-                for side in [before, beyond] {
-                    for ends in side.windows(2) {
-                        taken += (above(ends.first()) - above(ends.last())).abs();
-                    }
-                }
-                taken.max(0.0)
-            }
-            Piece::Knot if state == State::Retrieve && !canopy => 0.0,
-            Piece::Knot => rope(sizes.knot),
-            Piece::Tail if canopy => sizes.crotch,
-            Piece::Tail => 0.0,
-            // Nothing in the end may jam on the way out.
-            Piece::End | Piece::Spare if state == State::Retrieve => 0.0,
-            Piece::End => rope(sizes.end),
-            Piece::Spare => rope(sizes.spare),
-        }
+/// What a rope comes to that does for all of its states: each end the greatest of theirs.
+#[must_use]
+pub fn need(courses: &[Course]) -> Spread {
+    let mut need = Spread::point(0.0);
+    for Course { total, .. } in courses {
+        need = Spread::new(need.low.max(total.low), need.likely.max(total.likely), need.high.max(total.high));
     }
-
-    /// The stops of the climbing rope before the crotch, and those beyond it.
-    fn sides(&self) -> (&[&Stop], &[&Stop]) {
-        let crotch = self.stops.iter().position(|stop| self.rig.kind_at(stop) == Some(BodyKind::Tree)).unwrap_or(0);
-        let (before, from) = self.stops.split_at_checked(crotch).unwrap_or((&self.stops, &[]));
-        (before, from.get(1..).unwrap_or_default())
-    }
-
-    /// The height of a body of a kind above the ground.
-    fn height(&self, kind: BodyKind, state: State, rope: Pick, height: Pick) -> f64 {
-        let crotch = self.sizes.crotch;
-        let start = height(self.sizes.hitch).min(crotch);
-        let climber = match state {
-            State::Start => start,
-            State::Top => (crotch - rope(nearest())).max(start),
-            _ => 0.0,
-        };
-        match kind {
-            BodyKind::Tree => crotch,
-            BodyKind::Ground => 0.0,
-            BodyKind::Climber => climber,
-            BodyKind::Carriage if !state.is_aloft() => 0.0,
-            BodyKind::Carriage => {
-                let foot = if self.rig.is_hauled() { 0.0 } else { climber };
-                (foot + rope(self.section)).min(crotch)
-            }
-        }
-    }
+    need
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::reeving::{Body, Rope};
+    use crate::reeving::{Body, Rope, Stop};
 
     const NONE: Spread = Spread::point(0.0);
 
     fn likely(rig: &Rig, crotch: f64, hitch: f64, state: State) -> Vec<(Piece, f64)> {
-        let sizes = Sizes { crotch, hitch: Spread::point(hitch), over: NONE, knot: NONE, end: NONE, spare: NONE };
+        let hitch = Spread::point(hitch);
+        let sizes = Sizes { crotch, hitch, aside: 0.0, over: NONE, redirect: 0.0, knot: NONE, end: NONE, spare: NONE };
         let courses = courses(rig, Some(Anchor::Base), &sizes);
         let course = courses.into_iter().find(|course| course.state == state).unwrap();
         course.pieces.into_iter().map(|(piece, length)| (piece, length.likely)).collect()

@@ -21,7 +21,10 @@
 //!
 //! let rig = RigName::HandOverHand.rig(Backup::None)?;
 //! let none = Spread::point(0.0);
-//! let sizes = Sizes { crotch: 10.0, hitch: Spread::point(1.5), over: none, knot: none, end: none, spare: none };
+//! let hitch = Spread::point(1.5);
+//! let sizes = Sizes {
+//!     crotch: 10.0, hitch, aside: 0.0, over: none, redirect: 0.0, knot: none, end: none, spare: none,
+//! };
 //! let courses = courses(&rig, Some(Anchor::Canopy), &sizes);
 //! let set = courses.iter().find(|course| course.state == State::Set);
 //! assert_eq!(set.map(|course| course.total.likely), Some(30.0));
@@ -32,12 +35,23 @@ mod allowance;
 mod anchor;
 mod course;
 mod height;
+mod line;
 mod piece;
+mod reverse;
+mod site;
+mod sizes;
 mod state;
+mod stock;
+mod way;
 
-pub use allowance::{ANCHOR_KNOT, BASE_TIE, OVER_CROTCH, ROPE_SPARE, ROPE_TAIL, STOPPER_AND_TAIL};
+pub use allowance::{ANCHOR_KNOT, BASE_TIE, DEVICE_WRAPS, OVER_CROTCH, ROPE_SPARE, ROPE_TAIL, STOPPER_AND_TAIL};
 pub use anchor::{ANCHOR, Anchor, comes_to_tree, is_anchored};
-pub use course::{Course, Sizes, courses, section};
+pub use course::{Course, courses, need, section};
 pub use height::{CROTCH_HEIGHT, HITCH_HEIGHT, PLATFORM_HEIGHT};
+pub use line::{preset_line, retrieval_cord};
 pub use piece::Piece;
+pub use reverse::highest;
+pub use site::{FOOT_OFFSET, REDIRECT_ROPE, STEM_GIRTH};
+pub use sizes::Sizes;
 pub use state::State;
+pub use stock::{ADDING_UP, Ladder, ROPE_OWNED, ROPE_STOCK, STOCK_LENGTH, read as read_ladder};

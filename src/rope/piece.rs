@@ -9,12 +9,18 @@ pub enum Piece {
     Over,
     /// Down from the crotch.
     Down,
+    /// What redirects on the way take.
+    Redirect,
+    /// Aside from under the crotch, to where people stand.
+    Aside,
     /// Back and forth in the rig.
     InRig,
     /// The knot or tie that makes it fast.
     Knot,
     /// The tail that will pull a canopy anchor down.
     Tail,
+    /// What a helper at the foot can let out.
+    Reserve,
     /// The stopper in the end, and the tail below it.
     End,
     /// What lies on the ground.
@@ -23,6 +29,17 @@ pub enum Piece {
 
 impl Piece {
     /// Every piece, in the order in which they are added up.
-    pub const ALL: [Self; 8] =
-        [Self::Up, Self::Over, Self::Down, Self::InRig, Self::Knot, Self::Tail, Self::End, Self::Spare];
+    pub const ALL: [Self; 11] = [
+        Self::Up,
+        Self::Over,
+        Self::Down,
+        Self::Redirect,
+        Self::Aside,
+        Self::InRig,
+        Self::Knot,
+        Self::Tail,
+        Self::Reserve,
+        Self::End,
+        Self::Spare,
+    ];
 }

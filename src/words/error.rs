@@ -9,6 +9,7 @@ use crate::error::{Error, Reason};
 use crate::field::Refusal;
 use crate::quantity::{Ratio, View, plain};
 use crate::reeving::notation::read;
+use crate::rope::{ROPE_STOCK, STOCK_LENGTH, read_ladder};
 
 /// The errors as people read them.
 #[must_use]
@@ -39,6 +40,12 @@ pub fn message(error: &Error, view: View) -> String {
             worded("“{}” is not a field of any question here; check how it is spelt, or leave it out.", &[id])
         }
         Reason::Refused(refusal) => match refusal {
+            Refusal::Miswritten { said } if id == ROPE_STOCK.row.id => match read_ladder(said) {
+                Err((piece, refusal)) => {
+                    refused(&worded("“{}” among the lengths", &[&piece]), &refusal, Some(&STOCK_LENGTH), view)
+                }
+                Ok(_) => String::new(),
+            },
             Refusal::Miswritten { said } if let Err(mistake) = read(said) => mistake_words(&mistake, view),
             _ => refused(&name, refusal, row, view),
         },
@@ -62,6 +69,9 @@ pub fn message(error: &Error, view: View) -> String {
         }
         Reason::HitchAboveCrotch => {
             "The lower hitch must be below the crotch: measure both heights from the ground.".to_owned()
+        }
+        Reason::RopeTooShort => {
+            "With its knots and all this rope goes over no crotch to be sure. Enter a longer one, or a height, and the answer says how much rope it takes.".to_owned()
         }
     }
 }

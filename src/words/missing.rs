@@ -55,7 +55,7 @@ pub(super) fn missing_lines(answer: &Answer) -> Vec<ErrorLine> {
             }
             Missing::Lowering => (
                 LOWERING,
-                "To be lowered, the rope must be tied at the foot of the tree, so that it can be let out; yours is tied at the crotch. Tie it at the foot, or come down otherwise.",
+                "To be lowered, the rope must be made fast at the foot of the tree, in a device that lets it out; yours is tied. Make it fast so, or come down otherwise.",
             ),
             Missing::SecondPerson => {
                 (PERSON, "A second person on the ground, able and equipped to get you down at once.")

@@ -356,6 +356,10 @@ records! {
         pub first: String,
         /// Which state decides.
         pub second: String,
+        /// Which length to buy, and what is left of it; empty where no height was said.
+        pub buy: String,
+        /// How high the rope goes that somebody has, and whether it is enough; empty where `first` tells it, or none was said.
+        pub owned: String,
         /// The defaults it rests on; empty where all was said.
         pub assumed: String,
         /// The figures, in the order to show them.

@@ -3,6 +3,9 @@
 use super::CautionLine;
 use super::caution::caution_line;
 use super::figure::add_ids;
+use super::rope_buy::about;
+use super::rope_state::named;
+use super::template::worded;
 use crate::quantity::{System, View};
 use crate::question::can_i_climb;
 use crate::question::rope_length::Caution;
@@ -34,6 +37,19 @@ pub(super) fn rope_caution(caution: Caution, view: View) -> CautionLine {
             },
             &[KNOT_PAGES],
         ),
+        Caution::RopeEndsAbove { by } => {
+            let (words, length) = about(by, ["ends about", "may end as much as"], view);
+            let text = worded(
+                "On the way down the rope you have {} {} above the ground, stopper and all. Take a longer rope, or a lower crotch.",
+                &[words, &length],
+            );
+            return line("rope-ends-above", true, text, &[GEOMETRY, JUDGED]);
+        }
+        Caution::RopeTooShort { state, by } => {
+            let (words, length) = about(by, ["is about", "may be as much as"], view);
+            let text = worded("The rope you have {} {} too short for {}.", &[words, &length, named(state).1]);
+            return line("rope-too-short", true, text, &[GEOMETRY, JUDGED]);
+        }
         Caution::EstimatedHeight => (
             "estimated-height",
             true,
@@ -49,8 +65,20 @@ pub(super) fn rope_caution(caution: Caution, view: View) -> CautionLine {
         Caution::BaseAnchorLoad => (
             "base-anchor-load",
             true,
-            "A base anchor nearly doubles the load on the crotch: plan on twice what hangs from it, and more in jerks. Nobody can be lowered from a plain tie: that takes one that pays out, and about 3 times the height of rope.",
+            "A base anchor nearly doubles the load on the crotch: plan on twice what hangs from it, and more in jerks.",
             &[RESCUE_MANUAL],
+        ),
+        Caution::PlainTie => (
+            "plain-tie",
+            true,
+            "Nobody can be let down from a plain tie: that takes a device that pays out, and about 3 times the height of rope.",
+            &[GEOMETRY, AFAG401],
+        ),
+        Caution::LoweringHelper => (
+            "lowering-helper",
+            true,
+            "You are let down only by a device that pays out under load, by a helper at the foot who has rehearsed it with you low down, and only as far as the rope goes that lies ready there.",
+            &[AFAG401, JUDGED],
         ),
         Caution::NotLowerable => (
             "not-lowerable",
@@ -64,6 +92,30 @@ pub(super) fn rope_caution(caution: Caution, view: View) -> CautionLine {
             "The tail that pulls the anchor down must be locked, and out of the way of climber, branches and bystanders, while anyone is on the rope.",
             &[JUDGED],
         ),
+        Caution::LockRelease => (
+            "lock-release",
+            true,
+            "Lock the hitch that a cord undoes, and keep its cord out of reach of climber, branches and bystanders, while anyone is on the rope: one pull on it drops them.",
+            &[JUDGED],
+        ),
+        Caution::CordSnags => (
+            "cord-snags",
+            true,
+            "A retrieval cord snags on branches and feet: see that it runs free, and keep it out of reach of climber and bystanders while anyone is on the rope.",
+            &[JUDGED],
+        ),
+        Caution::LinkShut => (
+            "link-shut",
+            true,
+            "Screw the quick link shut with the rope at its long ends, and look at it again before each climb.",
+            &[JUDGED],
+        ),
+        Caution::Swing => (
+            "swing",
+            true,
+            "A rope that starts away from under its crotch swings you into the stem as you leave the ground. Start below it, or have somebody ease you across.",
+            &[JUDGED],
+        ),
         Caution::CordApart => {
             ("cord-apart", false, "The haul cord is a rope of its own and is not reckoned here.", &[])
         }
@@ -74,7 +126,11 @@ pub(super) fn rope_caution(caution: Caution, view: View) -> CautionLine {
             &[GEOMETRY],
         ),
     };
+    line(id, grave, text.to_owned(), rests_on)
+}
+
+fn line(id: &'static str, grave: bool, text: String, rests_on: &[Source]) -> CautionLine {
     let mut sources = Vec::new();
     add_ids(&mut sources, rests_on);
-    CautionLine { id, grave, text: text.to_owned(), sources }
+    CautionLine { id, grave, text, sources }
 }

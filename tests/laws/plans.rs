@@ -52,6 +52,9 @@ const OWN_RIGS: &[&str] = &[
     "hand climber, knot climber 2 m, turn upper, turn climber, hitch climber, hitch upper, tied tree",
 ];
 
+/// Lengths of rope to buy, in either form.
+const LADDERS: &[&str] = &["30 m", "20 m; 45,5 m; 150 ft", "50ft--75ft--400m", "60 m, 20 m,\n100 ft"];
+
 /// Something that the field takes.
 pub(crate) fn value(row: &'static Row) -> BoxedStrategy<Said> {
     match row.kind {
@@ -62,6 +65,9 @@ pub(crate) fn value(row: &'static Row) -> BoxedStrategy<Said> {
         Kind::Choice { options, .. } => (0..options.len())
             .prop_map(move |at| Said::Text(options.get(at).expect("in the list").id.to_owned()))
             .boxed(),
+        Kind::Text(_) if row.id == "ropeStock" => {
+            prop::sample::select(LADDERS).prop_map(|text| Said::Text(text.to_owned())).boxed()
+        }
         Kind::Text(_) => prop::sample::select(OWN_RIGS).prop_map(|text| Said::Text(text.to_owned())).boxed(),
         _ => unreachable!("a kind that these tests do not know"),
     }

@@ -36,7 +36,7 @@ fn named(errors: &[Error]) -> Vec<Vec<&str>> {
 
 /// Nothing that any field takes.
 fn wrongs() -> Vec<Said> {
-    let texts = ["", " ", "1,200", "1,200 m", "inf", "-1 m", "9999999 m", "two metres", "12 kg", "<b>"];
+    let texts = ["", " ", ";", "1,200", "1,200 m", "inf", "-1 m", "9999999 m", "two metres", "12 kg", "<b>"];
     let mut wrongs: Vec<Said> = texts.map(|text| Said::Text(text.to_owned())).to_vec();
     wrongs.extend([f64::NAN, f64::INFINITY, -1.0, 1e300].map(Said::Number));
     wrongs.extend(["null", "undefined", "true or false", "a list", "an object"].map(Said::Other));

@@ -159,10 +159,12 @@ fn everything_missing_has_its_line() {
     let line = report(&lowered, SI).missing.into_iter().find(|line| line.fields.contains(&"anchor".to_owned()));
     assert_eq!(
         line.expect("a rope tied at the crotch lets nobody down").message,
-        "To be lowered, the rope must be tied at the foot of the tree, so that it can be let out; yours is tied at the crotch. Tie it at the foot, or come down otherwise."
+        "To be lowered, the rope must be made fast at the foot of the tree, in a device that lets it out; yours is tied. Make it fast so, or come down otherwise."
     );
     met.extend(lowered.missing.iter().map(variant));
-    let at_the_foot = super::answer(&plan(TAIL, "measuredPull=520N&wayDown=lowered&anchor=base"));
+    let tied = super::answer(&plan(TAIL, "measuredPull=520N&wayDown=lowered&anchor=base"));
+    assert!(tied.missing.contains(&Missing::Lowering), "a plain tie pays out nothing");
+    let at_the_foot = super::answer(&plan(TAIL, "measuredPull=520N&wayDown=lowered&anchor=base-lowerable"));
     assert!(at_the_foot.missing.iter().all(|missing| !matches!(missing, Missing::Lowering | Missing::WayDown)));
     assert_eq!(met, variants(include_str!("../../src/ascent/answer.rs"), "Missing"));
 }

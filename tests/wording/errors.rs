@@ -141,9 +141,16 @@ fn figures_in_errors_have_the_mark_of_the_view() {
 
 #[test]
 fn every_reason_refusal_and_misread_has_a_row() {
-    // Those of no text here: two above, those of somebody's own rig, and one that only a rope meets.
-    let others_reasons =
-        ["Needed", "UnworkableRig", "ClimbAboveCrotch", "HitchAboveCrotch", "ImpossibleRig", "NoCrotch"];
+    // Those of no text here: two above, those of somebody's own rig, and two that only a rope meets.
+    let others_reasons = [
+        "Needed",
+        "UnworkableRig",
+        "ClimbAboveCrotch",
+        "HitchAboveCrotch",
+        "RopeTooShort",
+        "ImpossibleRig",
+        "NoCrotch",
+    ];
     let mut reasons = BTreeSet::from(others_reasons.map(str::to_owned));
     let mut refusals = BTreeSet::from(["Miswritten".to_owned()]);
     let mut misreads = BTreeSet::from(["Empty".to_owned()]);

@@ -20,14 +20,22 @@ fn told(more: &str, view: View) -> RopeReport {
 }
 
 const SET: &str = "Setting it decides: the end goes up, over and down to be tied, and beside it lies the tail that will hang from the knot to the ground.";
+const SET_LOOP: &str = "Setting it decides: the end goes up, over and down to be tied, and the loop is then drawn up.";
 const DOWN: &str = "Going down decides: with the stopper in its end the rope must reach the ground.";
 const START: &str = "Starting decides: the rig itself takes rope, back and forth, on top of the way over the crotch.";
+const LOWERED: &str =
+    "Being let down decides: beside the way up, over and down, as much again lies at the foot to let out.";
+const HAULED: &str =
+    "Being let down decides: with you on the ground the rope still goes through all that a helper hauls with.";
 
 #[rustfmt::skip]
 const HEADLINES: &[(&str, &str, &str, &str)] = &[
-    ("anchor=canopy", "About 36 m of rope; 39 to be sure of it.", "About 118 ft of rope; 126 to be sure of it.", SET),
-    ("anchor=base", "About 27 m of rope; 31 to be sure of it.", "About 86 ft of rope; 100 to be sure of it.", DOWN),
-    ("anchor=base&rig=tail-3", "About 27 m of rope; 32 to be sure of it.", "About 89 ft of rope; 105 to be sure of it.", START),
+    ("anchor=canopy", "About 36 m of rope; 39 to be sure of it.", "About 118 ft of rope; 127 to be sure of it.", SET),
+    ("anchor=canopy-cord", "About 25 m of rope; 28 to be sure of it.", "About 82 ft of rope; 91 to be sure of it.", SET_LOOP),
+    ("anchor=base", "About 27 m of rope; 31 to be sure of it.", "About 87 ft of rope; 100 to be sure of it.", DOWN),
+    ("anchor=base&rig=tail-3", "About 27 m of rope; 32 to be sure of it.", "About 89 ft of rope; 106 to be sure of it.", START),
+    ("anchor=base-lowerable", "About 37 m of rope; 40 to be sure of it.", "About 120 ft of rope; 130 to be sure of it.", LOWERED),
+    ("rig=ground-3", "About 29 m of rope; 36 to be sure of it.", "About 95 ft of rope; 117 to be sure of it.", HAULED),
     ("anchor=canopy&overCrotch=30cm&anchorKnot=1m&ropeTail=40cm&ropeSpare=1m", "About 36 m of rope.", "About 118 ft of rope.", SET),
     ("anchor=canopy&overCrotch=0m&anchorKnot=0m&ropeTail=0m&ropeSpare=0m", "About 33 m of rope.", "About 109 ft of rope.", SET),
 ];
@@ -42,7 +50,7 @@ fn every_state_that_can_decide_has_its_two_sentences() {
         }
         met.insert(*second);
     }
-    assert_eq!(met.len(), 3);
+    assert_eq!(met.len(), 6);
 }
 
 #[test]
@@ -66,7 +74,17 @@ const CAUTIONS: &[(&str, &str, bool, &str, &str)] = &[
     ("anchor=base&ropeTail=32cm", "short-end", true, "What is left for the stopper is less than it takes with its tail, about 33 cm.", "What is left for the stopper is less than it takes with its tail, about 13 in."),
     ("anchor=base", "estimated-height", true, "A height judged from the ground is an estimate. Measure it with the throw line that hangs over the crotch.", ALIKE),
     ("anchor=base", "lay-it-out", true, "Lay the rope out and measure it before anyone climbs; no label and no sum stands in for that.", ALIKE),
-    ("anchor=base", "base-anchor-load", true, "A base anchor nearly doubles the load on the crotch: plan on twice what hangs from it, and more in jerks. Nobody can be lowered from a plain tie: that takes one that pays out, and about 3 times the height of rope.", ALIKE),
+    ("anchor=base", "base-anchor-load", true, "A base anchor nearly doubles the load on the crotch: plan on twice what hangs from it, and more in jerks.", ALIKE),
+    ("anchor=base", "plain-tie", true, "Nobody can be let down from a plain tie: that takes a device that pays out, and about 3 times the height of rope.", ALIKE),
+    ("anchor=base-lowerable", "lowering-helper", true, "You are let down only by a device that pays out under load, by a helper at the foot who has rehearsed it with you low down, and only as far as the rope goes that lies ready there.", ALIKE),
+    ("anchor=canopy-hitch", "lock-release", true, "Lock the hitch that a cord undoes, and keep its cord out of reach of climber, branches and bystanders, while anyone is on the rope: one pull on it drops them.", ALIKE),
+    ("anchor=canopy-link", "cord-snags", true, "A retrieval cord snags on branches and feet: see that it runs free, and keep it out of reach of climber and bystanders while anyone is on the rope.", ALIKE),
+    ("anchor=canopy-link", "link-shut", true, "Screw the quick link shut with the rope at its long ends, and look at it again before each climb.", ALIKE),
+    ("anchor=base&footOffset=3m", "swing", true, "A rope that starts away from under its crotch swings you into the stem as you leave the ground. Start below it, or have somebody ease you across.", ALIKE),
+    ("anchor=base&ropeOwned=20m", "rope-ends-above", true, "On the way down the rope you have ends about 5.2 m above the ground, stopper and all. Take a longer rope, or a lower crotch.", "On the way down the rope you have ends about 17 ft 1 in above the ground, stopper and all. Take a longer rope, or a lower crotch."),
+    ("anchor=base&ropeOwned=26m", "rope-ends-above", true, "On the way down the rope you have may end as much as 2.4 m above the ground, stopper and all. Take a longer rope, or a lower crotch.", "On the way down the rope you have may end as much as 7 ft 11 in above the ground, stopper and all. Take a longer rope, or a lower crotch."),
+    ("anchor=canopy&ropeOwned=30m", "rope-too-short", true, "The rope you have is about 5.7 m too short for setting the rope.", "The rope you have is about 18 ft 9 in too short for setting the rope."),
+    ("anchor=canopy&ropeOwned=36m", "rope-too-short", true, "The rope you have may be as much as 2.4 m too short for setting the rope.", "The rope you have may be as much as 7 ft 11 in too short for setting the rope."),
     ("anchor=canopy", "not-lowerable", true, "From the ground nobody can lower you off a canopy anchor. Plan how somebody gets you down if you cannot move.", ALIKE),
     ("anchor=canopy", "anchor-tail", true, "The tail that pulls the anchor down must be locked, and out of the way of climber, branches and bystanders, while anyone is on the rope.", ALIKE),
 ];
@@ -107,7 +125,17 @@ fn every_caution_about_a_rope_has_its_sentence() {
 fn a_caution_about_a_rope_is_there_only_where_it_holds() {
     let ids = |more: &str| told(more, SI).cautions.iter().map(|line| line.id).collect::<Vec<_>>();
     let always = ["arithmetic", "stopper", "estimated-height", "lay-it-out"];
-    assert_eq!(ids("anchor=base"), [&always[..], &["base-anchor-load"]].concat());
+    let base = |last| [&always[..], &["base-anchor-load", last]].concat();
+    assert_eq!(ids("anchor=base"), base("plain-tie"));
+    assert_eq!(ids("anchor=base-lowerable"), base("lowering-helper"));
+    for (anchor, last) in [
+        ("canopy-cord", &["cord-snags"][..]),
+        ("canopy-link", &["cord-snags", "link-shut"]),
+        ("canopy-hitch", &["lock-release"]),
+    ] {
+        assert_eq!(ids(&format!("anchor={anchor}")), [&always[..], &["not-lowerable"], last].concat());
+    }
+    assert_eq!(ids("anchor=base&footOffset=0m&ropeOwned=31m"), base("plain-tie"));
     assert_eq!(ids("anchor=canopy"), [&always[..], &["not-lowerable", "anchor-tail"]].concat());
     assert!(!ids("anchor=base&ropeTail=33cm").contains(&"short-end"));
 }
@@ -131,6 +159,16 @@ const IN_RIG: Item = (
 
 type State = (&'static str, &'static str, &'static [Item]);
 
+const HITCH: Item = ("anchorKnot", "in the hitch at the crotch", "Judged, for want of your own figure.");
+const DEVICE: Item = ("anchorKnot", "in the device at the foot", "Judged, for want of your own figure.");
+const RESERVE: Item = ("reserve", "to let you down with", "From the crotch to the ground again.");
+const REDIRECT: Item = ("redirectRope", "for redirects", "Your own figure.");
+const ASIDE: Item = (
+    "footOffset",
+    "out to where you stand",
+    "For each part that comes down there: straight down and then along the ground, or at the least aslant.",
+);
+
 #[rustfmt::skip]
 const CANOPY: &[State] = &[
     ("set", "setting the rope", &[UP, OVER, DOWNWARDS, KNOT, TAIL, END, SPARE]),
@@ -138,6 +176,15 @@ const CANOPY: &[State] = &[
     ("top", "topping out", &[OVER, DOWNWARDS, IN_RIG, KNOT, TAIL, END, SPARE]),
     ("down", "going down", &[OVER, DOWNWARDS, KNOT, TAIL, END, SPARE]),
     ("retrieve", "bringing the rope down", &[UP, OVER, DOWNWARDS, KNOT, TAIL]),
+];
+
+#[rustfmt::skip]
+const RELEASED: &[State] = &[
+    ("set", "setting the rope", &[UP, OVER, DOWNWARDS, HITCH, END, SPARE]),
+    ("start", "starting the climb", &[OVER, DOWNWARDS, IN_RIG, HITCH, END, SPARE]),
+    ("top", "topping out", &[OVER, DOWNWARDS, IN_RIG, HITCH, END, SPARE]),
+    ("down", "going down", &[OVER, DOWNWARDS, HITCH, END, SPARE]),
+    ("retrieve", "bringing the rope down", &[OVER, DOWNWARDS]),
 ];
 
 #[rustfmt::skip]
@@ -149,9 +196,24 @@ const BASE: &[State] = &[
     ("retrieve", "bringing the rope down", &[UP, OVER, DOWNWARDS]),
 ];
 
+#[rustfmt::skip]
+const LOWERABLE: &[State] = &[
+    ("set", "setting the rope", &[UP, OVER, DOWNWARDS, REDIRECT, ASIDE, DEVICE, END, SPARE]),
+    ("start", "starting the climb", &[UP, OVER, DOWNWARDS, REDIRECT, ASIDE, IN_RIG, DEVICE, END, SPARE]),
+    ("top", "topping out", &[UP, OVER, DOWNWARDS, REDIRECT, ASIDE, IN_RIG, DEVICE, END, SPARE]),
+    ("down", "going down", &[UP, OVER, DOWNWARDS, REDIRECT, ASIDE, DEVICE, END, SPARE]),
+    ("lowered", "being let down", &[UP, OVER, DOWNWARDS, REDIRECT, ASIDE, IN_RIG, DEVICE, RESERVE, END, SPARE]),
+    ("retrieve", "bringing the rope down", &[UP, OVER, DOWNWARDS, REDIRECT, ASIDE]),
+];
+
 #[test]
 fn every_state_has_its_pieces_in_words() {
-    for (anchor, wanted) in [("canopy", CANOPY), ("base", BASE)] {
+    for (anchor, wanted) in [
+        ("canopy", CANOPY),
+        ("canopy-hitch", RELEASED),
+        ("base", BASE),
+        ("base-lowerable&footOffset=2m&redirectRope=1m", LOWERABLE),
+    ] {
         let told = told(&format!("anchor={anchor}&rig=tail-3&ropeTail=50cm"), SI);
         assert_eq!(told.states.len(), wanted.len());
         for (state, (id, noun, items)) in told.states.iter().zip(wanted) {
@@ -160,6 +222,65 @@ fn every_state_has_its_pieces_in_words() {
             let wanted: Vec<_> = items.iter().map(|(id, noun, working)| (*id, *noun, (*working).to_owned())).collect();
             assert_eq!(found, wanted, "{anchor} {id}");
         }
+    }
+}
+
+/// A plan, what to buy for it, and how high the rope goes that somebody has.
+type Told = (&'static str, &'static str, &'static str);
+
+#[rustfmt::skip]
+const BOUGHT: &[Told] = &[
+    ("crotchHeight=11m&anchor=canopy", "The shortest to buy is 40 m; about 4.3 m of it is left over, 1.6 m at the least.", ""),
+    ("crotchHeight=12m&anchor=base-lowerable&ropeStock=45m--39.5m", "The shortest to buy is 45 m; about 5.8 m of it is left over, 2.6 m at the least. 39.5 m is enough where everything comes out as likely.", ""),
+    ("crotchHeight=30m&anchor=canopy", "None of the lengths to buy is enough to be sure: the longest is 60 m, and it takes 96 m.", ""),
+    ("crotchHeight=11m&anchor=base&ropeStock=27m", "None of the lengths to buy is enough to be sure: the longest is 27 m, and it takes 31 m. 27 m is enough where everything comes out as likely.", ""),
+    ("crotchHeight=11m&anchor=base&ropeOwned=40m", "The shortest to buy is 40 m; about 13.8 m of it is left over, 9.6 m at the least. 30 m is enough where everything comes out as likely.", "Your 40 m goes over a crotch up to 15.8 m high to be sure, 17.9 m as likely as not. For this one it is enough."),
+    ("crotchHeight=11m&anchor=base&ropeOwned=27m", "The shortest to buy is 40 m; about 13.8 m of it is left over, 9.6 m at the least. 30 m is enough where everything comes out as likely.", "Your 27 m goes over a crotch up to 9.3 m high to be sure, 11.4 m as likely as not. For this one it may be too short."),
+    ("crotchHeight=11m&anchor=base&ropeOwned=6m", "The shortest to buy is 40 m; about 13.8 m of it is left over, 9.6 m at the least. 30 m is enough where everything comes out as likely.", "Your 6 m goes over a crotch up to 0.9 m high as likely as not, and over none to be sure. For this one it is too short."),
+    ("crotchHeight=11m&anchor=base&ropeOwned=4m", "The shortest to buy is 40 m; about 13.8 m of it is left over, 9.6 m at the least. 30 m is enough where everything comes out as likely.", "Your 4 m goes over no crotch. For this one it is too short."),
+];
+
+#[test]
+fn what_to_buy_and_what_one_has_are_told() {
+    for (plan, buy, owned) in BOUGHT {
+        let inputs = Inputs::of(&link::read(plan).draft).expect(plan);
+        let told = rope_report(&ask(&inputs), SI);
+        assert_eq!((told.buy.as_str(), told.owned.as_str()), (*buy, *owned), "{plan}");
+    }
+    let feet = told("anchor=canopy", US);
+    assert_eq!(
+        feet.buy,
+        "The shortest to buy is 150 ft; about 32 ft 6 in of it is left over, 23 ft 8 in at the least. 120 ft is enough where everything comes out as likely."
+    );
+}
+
+#[test]
+fn a_rope_without_a_height_says_how_high_it_goes() {
+    let inputs = Inputs::of(&link::read("ropeOwned=30m&anchor=base").draft).expect("in order");
+    let told = rope_report(&ask(&inputs), SI);
+    assert_eq!(told.first, "Your 30 m goes over a crotch up to 10.8 m high to be sure, 12.9 m as likely as not.");
+    assert_eq!((told.second.as_str(), told.buy.as_str(), told.owned.as_str()), (DOWN, "", ""));
+    let errors = Inputs::of(&link::read("ropeOwned=5m&anchor=base").draft).expect_err("it goes over none");
+    let messages: Vec<_> = errors.iter().map(|error| message(error, SI)).collect();
+    assert_eq!(
+        messages,
+        [
+            "With its knots and all this rope goes over no crotch to be sure. Enter a longer one, or a height, and the answer says how much rope it takes."
+        ]
+    );
+}
+
+#[test]
+fn a_length_to_buy_that_cannot_be_read_is_pointed_at() {
+    for (stock, wanted) in [
+        ("20m--thirty", "“thirty” among the lengths: “thirty” is not a number with a unit. Write it like “45 m”."),
+        ("20m--1m", "“1m” among the lengths: 1m is outside 2 m to 400 m."),
+        ("20m--30", "“30” among the lengths: write the unit too: 30 m or 30 ft."),
+    ] {
+        let errors =
+            Inputs::of(&link::read(&format!("crotchHeight=9m&anchor=base&ropeStock={stock}")).draft).expect_err(stock);
+        let messages: Vec<_> = errors.iter().map(|error| message(error, SI)).collect();
+        assert_eq!(messages, [wanted]);
     }
 }
 
@@ -180,18 +301,33 @@ fn the_sums_are_shown() {
     assert_eq!(
         workings,
         [
-            ("ropeNeeded", "rope needed", vec!["The most that any of these takes: setting the rope 35.7 m; starting the climb 23.2 m; topping out 14.2 m; going down 24.7 m; bringing the rope down 34.3 m.".to_owned()]),
+            ("ropeNeeded", "rope needed", vec!["The most that any of these takes: setting the rope 35.7 m; starting the climb 23.2 m; topping out 14.15 m; going down 24.7 m; bringing the rope down 34.3 m.".to_owned(), "Stretch counts for nothing: under load a rope only grows longer.".to_owned()]),
+            ("ropeToBuy", "rope to buy", vec!["The shortest that is enough to be sure, of 20 m; 30 m; 40 m; 45 m; 50 m; 60 m.".to_owned()]),
+            ("ropeLeftOver", "left over of it", vec!["40 m less 35.7 m".to_owned()]),
             ("ropeOverHeight", "rope for each unit of height", vec!["rope needed ÷ height of the crotch = 35.7 m ÷ 11 m".to_owned(), "An anchor that its own tail pulls down takes 3, before knots.".to_owned()]),
+            ("presetLine", "preset line, left in the tree", vec!["A loop over the crotch and down both sides, and its knot.".to_owned()]),
         ]
     );
     let totals: Vec<_> = canopy.states.iter().map(|state| state.total.workings.clone()).collect();
-    assert_eq!(totals.first(), Some(&vec!["11 m + 30 cm + 11 m + 1 m + 11 m + 40 cm + 1 m".to_owned()]));
-    let last = ["11 m + 30 cm + 11 m + 1 m + 11 m", "The stopper comes out first, or it jams on the way."];
+    assert_eq!(totals.first(), Some(&vec!["11 m + 0.3 m + 11 m + 1 m + 11 m + 0.4 m + 1 m".to_owned()]));
+    let last = ["11 m + 0.3 m + 11 m + 1 m + 11 m", "The stopper comes out first, or it jams on the way."];
     assert_eq!(totals.last().unwrap(), &last);
-    assert_eq!(
-        told("anchor=base", SI).figures.last().unwrap().workings,
-        ["rope needed ÷ height of the crotch = 26.2 m ÷ 11 m"]
-    );
+    let of = |more: &str, id: &str| {
+        let figure = told(more, SI).figures.into_iter().find(|figure| figure.id == id).expect(id);
+        (figure.text, figure.workings)
+    };
+    let lowerable = [
+        "rope needed ÷ height of the crotch = 36.2 m ÷ 11 m",
+        "An anchor that can let you down takes 3, before the device.",
+    ];
+    assert_eq!(of("anchor=base-lowerable", "ropeOverHeight").1, lowerable);
+    assert_eq!(of("anchor=base", "ropeOverHeight").1, ["rope needed ÷ height of the crotch = 26.2 m ÷ 11 m"]);
+    let cord = ("11.3 m".to_owned(), vec!["From the crotch to where you stand, and its knot.".to_owned()]);
+    assert_eq!(of("anchor=canopy-hitch", "retrievalCord"), cord);
+    let above = ("5.2 m".to_owned(), vec!["Going down, without anything to spare, less your rope.".to_owned()]);
+    assert_eq!(of("anchor=base&ropeOwned=20m", "ropeEndsAbove"), above);
+    let highest = ("12.9 m".to_owned(), vec!["The height that takes 30 m of rope.".to_owned()]);
+    assert_eq!(of("anchor=base&ropeOwned=30m", "highestCrotch"), highest);
 }
 
 #[test]
@@ -219,7 +355,7 @@ fn what_a_rope_lacks_is_asked_for() {
         let errors = Inputs::of(&link::read(plan).draft).expect_err("something is wrong with it");
         errors.iter().map(|error| message(error, view)).collect::<Vec<_>>()
     };
-    let anchor = "Anchor is needed. Choose one: at the crotch, its tail to the ground; at the foot of the tree.";
+    let anchor = "Anchor is needed. Choose one: at the crotch, its tail to the ground; at the crotch, a thin cord to the ground; at the crotch, closed by a quick link; at the crotch, a hitch undone from the ground; at the foot of the tree; at the foot, so that you can be let down.";
     assert_eq!(complaints("", SI), ["Height of the crotch is needed. Write it like “12 m”.", anchor]);
     assert_eq!(complaints("", US), ["Height of the crotch is needed. Write it like “39 ft”.", anchor]);
     let above = complaints("crotchHeight=3m&anchor=base&hitchHeight=4m", SI);

@@ -4,9 +4,9 @@ use super::{SI, US};
 use boughline::link::{self, Notice};
 use boughline::quantity::View;
 use boughline::question::can_i_climb::{Answer, Decided, Inputs, Level, Missing, Verdict, ask, helps};
-use boughline::question::{Effort, advantage, all_fields, loads};
+use boughline::question::{Effort, advantage, all_fields, loads, rope_length};
 use boughline::words::{
-    advantage_report, helps_report, loads_report, map_report, notice, report, row_line, source_line,
+    advantage_report, helps_report, loads_report, map_report, notice, report, rope_report, row_line, source_line,
 };
 
 const RIGS: &[&str] = &["hand-over-hand", "tail-3", "tail-5", "moving-rope", "ground-5", "own"];
@@ -132,6 +132,24 @@ const LOADS: &[&str] = &[
     "rig=own&ownRig=tied.tree--hand.climber&anchor=canopy",
 ];
 
+/// Plans that tell what only "How much rope?" tells.
+const ROPES: &[&str] = &[
+    "crotchHeight=11m&anchor=canopy&overCrotch=30cm&anchorKnot=1m&ropeTail=40cm&ropeSpare=1m&rig=tail-3&hitchHeight=1m",
+    "crotchHeight=11m&anchor=canopy&rig=haul-cord-2&ropeOwned=37m",
+    "crotchHeight=11m&anchor=canopy-cord&footOffset=3m&redirectRope=2m&ropeTail=30cm&ropeStock=20m",
+    "crotchHeight=11m&anchor=canopy-link&ropeOwned=25m&ropeStock=25m",
+    "crotchHeight=11m&anchor=canopy-hitch&ropeOwned=10m&ropeStock=10m--400m",
+    "crotchHeight=11m&anchor=base&rig=tail-3&ropeOwned=25m",
+    "crotchHeight=11m&anchor=base&ropeOwned=27m",
+    "crotchHeight=12m&anchor=base-lowerable&ropeOwned=40m&ropeStock=45m--39m",
+    "crotchHeight=11m&anchor=base&ropeOwned=2m",
+    "crotchHeight=11m&anchor=base&ropeOwned=6m",
+    "crotchHeight=11m&anchor=base&ropeOwned=40m",
+    "crotchHeight=11m&rig=moving-rope&anchor=base",
+    "crotchHeight=11m&rig=ground-3",
+    "ropeOwned=30m&anchor=base",
+];
+
 fn told_in(view: View) -> Vec<String> {
     let mut told = Vec::new();
     for rig in RIGS {
@@ -164,6 +182,11 @@ fn told_in(view: View) -> Vec<String> {
         let link = link::read(&format!("bodyMass=80kg&climbHeight=11m&{more}"));
         let inputs = loads::Inputs::of(&link.draft).expect(more);
         let report = loads_report(&loads::ask(&inputs, Effort::samples(200)), view);
+        collect(&serde_json::to_value(report).expect("a report is plain"), &mut told);
+    }
+    for more in ROPES {
+        let inputs = rope_length::Inputs::of(&link::read(more).draft).expect(more);
+        let report = rope_report(&rope_length::ask(&inputs), view);
         collect(&serde_json::to_value(report).expect("a report is plain"), &mut told);
     }
     for row in all_fields() {
@@ -230,6 +253,11 @@ fn every_template_is_told_and_fits_its_slots() {
         include_str!("../../src/words/missing.rs"),
         include_str!("../../src/words/notice.rs"),
         include_str!("../../src/words/part.rs"),
+        include_str!("../../src/words/rope_buy.rs"),
+        include_str!("../../src/words/rope_caution.rs"),
+        include_str!("../../src/words/rope_length.rs"),
+        include_str!("../../src/words/rope_measure.rs"),
+        include_str!("../../src/words/rope_state.rs"),
         include_str!("../../src/words/row.rs"),
         include_str!("../../src/words/second.rs"),
         include_str!("../../src/words/source.rs"),

@@ -51,7 +51,7 @@ impl Inputs {
         let is_tied = |rig: &Reeved| made_fast_at_the_foot(&rig.rig).is_some() && !rig.is_hauled();
         let needs_anchor = rig.as_ref().is_some_and(is_tied);
         let anchor = if needs_anchor { reader.need(&ANCHOR) } else { reader.maybe(&ANCHOR) };
-        let at_the_foot = needs_anchor && anchor == Some(Anchor::Base);
+        let at_the_foot = needs_anchor && anchor.is_some_and(Anchor::is_at_the_foot);
         let top = top(&mut reader);
         let gear = Gear::read(&mut reader);
         let limb = Limb::read(&mut reader);

@@ -1,31 +1,47 @@
 //! From inputs to an answer.
 
-use super::{Answer, Caution, Inputs};
+use super::owned::{heights, owned};
+use super::{Answer, Caution, Inputs, Owned, Stock};
 use crate::field::Spread;
-use crate::rope::{Anchor, Course, STOPPER_AND_TAIL, State, courses, section};
+use crate::quantity::System;
+use crate::rope::{
+    ADDING_UP, Anchor, Course, Ladder, STOPPER_AND_TAIL, State, courses, need, preset_line, retrieval_cord, section,
+};
 
-/// How much rope it takes.
+/// How much rope it takes, and what the rope that somebody has comes to.
 ///
 /// # Guarantees
 /// Total, and the same bits for the same inputs on every machine. Low and high are the sums of the low and the high ends
 /// of the pieces (by definition): nothing is sampled.
 #[must_use]
 pub fn ask(inputs: &Inputs) -> Answer {
-    let courses = courses(&inputs.rig, inputs.anchor, &inputs.sizes);
-    let mut need = Spread::point(0.0);
-    for Course { total, .. } in &courses {
-        need = Spread::new(need.low.max(total.low), need.likely.max(total.likely), need.high.max(total.high));
-    }
+    let Inputs { rig, anchor, sizes, .. } = inputs;
+    let courses = courses(rig, *anchor, sizes);
+    let need = need(&courses);
+    let owned = inputs.owned.map(|rope| owned(rope, heights(rope, rig, *anchor, sizes), &courses, need));
+    let decides = greatest(&courses);
     Answer {
-        anchor: inputs.anchor,
-        crotch: inputs.sizes.crotch,
-        section: section(&inputs.rig),
+        anchor: *anchor,
+        crotch: sizes.crotch,
+        planned: inputs.planned,
+        section: section(rig),
         assumed: inputs.assumed().to_vec(),
-        decides: greatest(&courses),
+        decides,
         courses,
         need,
-        cautions: cautions(inputs),
+        stock: [System::Si, System::Us].map(|system| stock(inputs, system, need)),
+        preset_line: preset_line(sizes),
+        retrieval_cord: anchor.filter(|anchor| anchor.needs_retrieval_cord()).map(|_| retrieval_cord(sizes)),
+        cautions: cautions(inputs, owned.as_ref(), decides),
+        owned,
     }
+}
+
+fn stock(inputs: &Inputs, system: System, need: Spread) -> Stock {
+    let ladder = inputs.ladder.clone().unwrap_or_else(|| Ladder::usual(system));
+    let buy = ladder.enough(need.high);
+    let might_do = ladder.enough(need.likely).filter(|length| Some(*length) != buy);
+    Stock { ladder, buy, might_do }
 }
 
 /// The state that needs most: of those that need alike going down, on which somebody hangs, or else the first.
@@ -40,21 +56,39 @@ fn greatest(courses: &[Course]) -> State {
     best.map_or(State::Down, |best| best.state)
 }
 
-fn cautions(inputs: &Inputs) -> Vec<Caution> {
+fn cautions(inputs: &Inputs, owned: Option<&Owned>, decides: State) -> Vec<Caution> {
     let mut cautions = vec![Caution::Arithmetic, Caution::Stopper];
     if inputs.sizes.end.likely < STOPPER_AND_TAIL {
         cautions.push(Caution::ShortEnd);
     }
+    match owned {
+        Some(Owned { above, .. }) if above.high > ADDING_UP => cautions.push(Caution::RopeEndsAbove { by: *above }),
+        Some(Owned { short, .. }) if short.high > ADDING_UP => {
+            cautions.push(Caution::RopeTooShort { state: decides, by: *short });
+        }
+        _ => {}
+    }
     cautions.push(Caution::EstimatedHeight);
     cautions.push(Caution::LayItOut);
     match inputs.anchor {
-        Some(Anchor::Canopy) => {
+        Some(Anchor::BaseLowerable) => cautions.extend([Caution::BaseAnchorLoad, Caution::LoweringHelper]),
+        Some(Anchor::Base) => cautions.extend([Caution::BaseAnchorLoad, Caution::PlainTie]),
+        Some(canopy) => {
             cautions.push(Caution::NotLowerable);
-            cautions.push(Caution::AnchorTail);
+            cautions.push(match canopy {
+                Anchor::CanopyHitch => Caution::LockRelease,
+                _ if canopy.needs_retrieval_cord() => Caution::CordSnags,
+                _ => Caution::AnchorTail,
+            });
+            if canopy == Anchor::CanopyLink {
+                cautions.push(Caution::LinkShut);
+            }
         }
-        Some(Anchor::Base) => cautions.push(Caution::BaseAnchorLoad),
         None if inputs.anchor_is_idle => cautions.push(Caution::NoAnchor),
         None => {}
+    }
+    if inputs.sizes.aside > 0.0 {
+        cautions.push(Caution::Swing);
     }
     if inputs.rig.ropes().len() > 1 {
         cautions.push(Caution::CordApart);

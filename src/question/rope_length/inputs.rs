@@ -1,15 +1,16 @@
 //! What the question reads, checked.
 
+use super::owned::heights;
 use crate::draft::{Draft, Reader};
 use crate::error::{Error, Reason};
-use crate::field::{Kind, Row};
-use crate::quantity::Quantity;
+use crate::field::{Field, Kind, Row, Spread};
+use crate::quantity::{Length, Quantity};
 use crate::question::Question;
 use crate::question::fields::reader;
 use crate::reeving::{Backup, OWN_RIG, RIG, Rig, RigName};
 use crate::rope::{
-    ANCHOR, ANCHOR_KNOT, Anchor, BASE_TIE, CROTCH_HEIGHT, HITCH_HEIGHT, OVER_CROTCH, ROPE_SPARE, ROPE_TAIL, Sizes,
-    comes_to_tree, is_anchored,
+    ANCHOR, ANCHOR_KNOT, Anchor, BASE_TIE, CROTCH_HEIGHT, DEVICE_WRAPS, FOOT_OFFSET, HITCH_HEIGHT, Ladder, OVER_CROTCH,
+    REDIRECT_ROPE, ROPE_OWNED, ROPE_SPARE, ROPE_STOCK, ROPE_TAIL, STEM_GIRTH, Sizes, comes_to_tree, is_anchored,
 };
 use std::sync::Arc;
 
@@ -22,6 +23,12 @@ pub struct Inputs {
     /// Whether an anchor was chosen for a rope that has none.
     pub(super) anchor_is_idle: bool,
     pub(super) sizes: Sizes,
+    /// Whether the height of the crotch was said, and is not what the rope that somebody has goes to.
+    pub(super) planned: bool,
+    /// The rope that somebody has.
+    pub(super) owned: Option<f64>,
+    /// The lengths one can buy, if they were said.
+    pub(super) ladder: Option<Ladder>,
     /// The fields whose defaults the answer rests on.
     pub(super) assumed: Vec<&'static Row>,
 }
@@ -43,32 +50,90 @@ impl Inputs {
     /// Everything that is wrong with the draft.
     pub fn of(draft: &Draft) -> Result<Self, Vec<Error>> {
         let mut reader = reader(draft, Question::RopeLength);
-        let crotch = reader.need(&CROTCH_HEIGHT).map(Quantity::si);
+        let planned = reader.says(&CROTCH_HEIGHT.row) || !reader.says(&ROPE_OWNED.row);
+        let crotch = if planned { reader.need(&CROTCH_HEIGHT).map(Quantity::si) } else { Some(LEAST) };
+        let (owned, ladder) = (reader.maybe(&ROPE_OWNED).map(Quantity::si), reader.maybe(&ROPE_STOCK));
         let rig = rig(&mut reader);
         let runs_over = rig.as_ref().is_some_and(|rig| !is_anchored(rig));
         let said = if runs_over { reader.maybe(&ANCHOR) } else { reader.need(&ANCHOR) };
+        let anchor = said.filter(|_| !runs_over);
+        let fast = match anchor {
+            Some(Anchor::Base) => &BASE_TIE,
+            Some(Anchor::BaseLowerable) => &DEVICE_WRAPS,
+            _ => &ANCHOR_KNOT,
+        };
         let hitch = reader.spread(&HITCH_HEIGHT);
+        let is_said = reader.says(&HITCH_HEIGHT.row);
         if let (Some(crotch), Some(hitch)) = (crotch, hitch)
-            && reader.says(&HITCH_HEIGHT.row)
+            && planned
+            && is_said
             && hitch.likely >= crotch
         {
             let fields = vec![CROTCH_HEIGHT.row.id.to_owned(), HITCH_HEIGHT.row.id.to_owned()];
             reader.note(Error { fields, reason: Reason::HitchAboveCrotch });
         }
-        let fast = if said == Some(Anchor::Base) && !runs_over { &BASE_TIE } else { &ANCHOR_KNOT };
-        let (over, knot) = (reader.spread(&OVER_CROTCH), reader.spread(fast));
-        let (end, spare) = (reader.spread(&ROPE_TAIL), reader.spread(&ROPE_SPARE));
+        let mut sizes = sizes(&mut reader, [crotch.map(Spread::point), hitch], anchor, fast);
+        if let (Some(rope), Some(rig), Some(sizes)) = (owned.filter(|_| !planned), &rig, &mut sizes) {
+            let [sure, ..] = heights(rope, rig, anchor, sizes);
+            let least = if is_said { sizes.hitch.likely.max(LEAST) } else { LEAST };
+            match sure.filter(|height| *height > least) {
+                Some(height) => sizes.crotch = height,
+                None => reader.note(Error::of(ROPE_OWNED.row.id, Reason::RopeTooShort)),
+            }
+        }
         let assumed = assumed(&reader, &fast.row);
         reader.done(|| {
+            let (rig, sizes) = (rig?, sizes?);
             Some(Self {
-                rig: rig?,
-                anchor: said.filter(|_| !runs_over),
+                rig,
+                anchor,
                 anchor_is_idle: runs_over && said.is_some(),
-                sizes: Sizes { crotch: crotch?, hitch: hitch?, over: over?, knot: knot?, end: end?, spare: spare? },
+                sizes,
+                planned,
+                owned,
+                ladder,
                 assumed,
             })
         })
     }
+}
+
+/// The lowest crotch that a height can be said of, in metres.
+const LEAST: f64 = match CROTCH_HEIGHT.row.kind {
+    Kind::Quantity(limits) => limits.least,
+    _ => 0.0,
+};
+
+fn sizes(
+    reader: &mut Reader<'_>,
+    [crotch, hitch]: [Option<Spread>; 2],
+    anchor: Option<Anchor>,
+    fast: &Field<Length>,
+) -> Option<Sizes> {
+    let (aside, girth) = (reader.maybe(&FOOT_OFFSET), reader.maybe(&STEM_GIRTH));
+    let over = reader.spread(&OVER_CROTCH);
+    let over = match girth {
+        Some(girth) if !reader.says(&OVER_CROTCH.row) => {
+            // A loop goes all the way round; what only lies over goes half of it.
+            let loops = anchor.is_some_and(|anchor| !anchor.is_at_the_foot());
+            Some(Spread::point(if loops { girth.si() } else { girth.si() / 2.0 }))
+        }
+        _ => over,
+    };
+    let redirect = reader.maybe(&REDIRECT_ROPE);
+    let knot = reader.spread(fast);
+    let (end, spare) = (reader.spread(&ROPE_TAIL), reader.spread(&ROPE_SPARE));
+    let si = |length: Option<Length>| length.map_or(0.0, Quantity::si);
+    Some(Sizes {
+        crotch: crotch?.likely,
+        hitch: hitch?,
+        aside: si(aside),
+        over: over?,
+        redirect: si(redirect),
+        knot: knot?,
+        end: end?,
+        spare: spare?,
+    })
 }
 
 fn rig(reader: &mut Reader<'_>) -> Option<Arc<Rig>> {
@@ -96,6 +161,7 @@ fn rig(reader: &mut Reader<'_>) -> Option<Arc<Rig>> {
 fn assumed(reader: &Reader<'_>, fast: &'static Row) -> Vec<&'static Row> {
     let mut assumed: Vec<&'static Row> =
         vec![&USUAL_RIG, &HITCH_HEIGHT.row, &OVER_CROTCH.row, fast, &ROPE_TAIL.row, &ROPE_SPARE.row];
-    assumed.retain(|row| !reader.says(row));
+    let girth = reader.says(&STEM_GIRTH.row);
+    assumed.retain(|row| !(reader.says(row) || girth && row.id == OVER_CROTCH.row.id));
     assumed
 }

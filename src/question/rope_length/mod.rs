@@ -1,8 +1,10 @@
-//! How much rope? The pieces it is made of in every state, and the state that decides.
+//! How much rope? The pieces it is made of in every state, and the state that decides; what to buy; and the reverse, how
+//! high a rope goes.
 //!
 //! ```text
 //!   canopy anchor, setting it:  up + over + down + knot + the tail that will hang    (3 heights and more)
 //!   base anchor, going down:    up + over + down + tie + stopper                     (2 heights and more)
+//!   base anchor, being lowered: the same, and as much again at the foot to let out   (3 heights and more)
 //! ```
 //!
 //! # Example
@@ -22,7 +24,8 @@
 mod answer;
 mod ask;
 mod inputs;
+mod owned;
 
-pub use answer::{Answer, Caution};
+pub use answer::{Answer, Caution, Owned, Stock};
 pub use ask::ask;
 pub use inputs::Inputs;

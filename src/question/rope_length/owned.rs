@@ -1,0 +1,35 @@
+//! What the rope that somebody has comes to.
+
+use super::Owned;
+use crate::field::Spread;
+use crate::reeving::Rig;
+use crate::rope::{Anchor, Course, Piece, Sizes, State, courses, highest, need};
+
+/// The highest crotch for a rope: to be sure, as likely as not, and at the best.
+pub(super) fn heights(rope: f64, rig: &Rig, anchor: Option<Anchor>, sizes: &Sizes) -> [Option<f64>; 3] {
+    let ends: [fn(Spread) -> f64; 3] = [|need| need.high, |need| need.likely, |need| need.low];
+    ends.map(|end| highest(rope, &|crotch| end(need(&courses(rig, anchor, &Sizes { crotch, ..*sizes })))))
+}
+
+/// What a rope comes to over the crotch that was planned.
+pub(super) fn owned(length: f64, highest: [Option<f64>; 3], all: &[Course], need: Spread) -> Owned {
+    let mut to_the_ground = Spread::point(0.0);
+    for course in all {
+        if course.state == State::Down {
+            to_the_ground = course.total;
+            for (piece, spare) in &course.pieces {
+                if *piece == Piece::Spare {
+                    let Spread { low, likely, high } = to_the_ground;
+                    to_the_ground = Spread::new(low - spare.low, likely - spare.likely, high - spare.high);
+                }
+            }
+        }
+    }
+    Owned { length, highest, short: lacks(need, length), above: lacks(to_the_ground, length) }
+}
+
+/// What a need is more than there is.
+fn lacks(need: Spread, length: f64) -> Spread {
+    let more = |end: f64| (end - length).max(0.0);
+    Spread::new(more(need.low), more(need.likely), more(need.high))
+}
