@@ -345,6 +345,48 @@ export interface RopeLength {
   sources: Source[];
 }
 
+/** A cord of a hank, or what is left or lost of it. */
+export interface CutLine {
+  /** What it is for; empty where nothing is said. */
+  noun: string;
+  value: Metre;
+  text: string;
+}
+
+/** The plan for cords of one diameter and fibre, which never mix with others. */
+export interface CutKind {
+  /** Diameter and fibre: `6mm-nylon`. */
+  id: string;
+  noun: string;
+  /** What to buy; or why there is no plan, and what to do. */
+  text: string;
+  /** What is proved, and how far off it is at the most; empty where there is no plan. */
+  proof: string;
+  /** Whether price or length bought, and then the number of hanks, are proved to be the least. */
+  standing: "proved" | "not-proved" | "none";
+  hanks: { noun: string; value: Metre; cuts: CutLine[]; left: CutLine; lost: CutLine }[];
+  figures: Figure[];
+  shopping: string[];
+}
+
+/** The answer to "Out of which hanks?" */
+export interface CutPlan {
+  first: string;
+  second: string;
+  /** The defaults it rests on; empty where all was said. */
+  assumed: string;
+  /** What all of it comes to; `cordPrice` where every hank has a price. */
+  figures: Figure[];
+  /** The thinnest first. */
+  kinds: CutKind[];
+  /** Everything to buy, a line for each. */
+  shopping: string[];
+  cautions: Caution[];
+  sources: Source[];
+  /** Steps of the search, and whether more could change anything. */
+  effort: { samples: number; more: boolean };
+}
+
 export interface Choice {
   id: string;
   noun: string;
@@ -402,6 +444,15 @@ export function advantage(draft: Draft, view?: View | null, effort?: number | nu
 export function feasibilityMap(draft: Draft, view?: View | null, columns?: number | null, rows?: number | null): Reply<FeasibilityMap>;
 /** How much rope? */
 export function ropeLength(draft: Draft, view?: View | null): Reply<RopeLength>;
+/**
+ * Out of which hanks are cords cut? The least price where every hank has one, else the least length bought; then the
+ * fewest hanks; then the longest single remainder. Exact up to 12 cords of a kind and 6 hanks; beyond, the best within
+ * the effort, 50 to 20000, with what no plan can be less than. Asked for more of the same draft at once, it goes on where
+ * it stopped.
+ */
+export function cutPlan(draft: Draft, view?: View | null, effort?: number | null): Reply<CutPlan>;
+/** The rows of what was said in `cords` or `hanks`, right or wrong, part by part. */
+export function readRows(field: "cords" | "hanks", text: string): { [part: string]: string }[];
 /** Every field, in the order people are asked. */
 export function fields(view?: View | null): Field[];
 /** The rigs, and what their ropes can turn round. */

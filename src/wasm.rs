@@ -6,7 +6,7 @@ use crate::field::{Said, Value};
 use crate::link;
 use crate::quantity::{Decimal, System, View};
 use crate::question::can_i_climb::Reckoning;
-use crate::question::{Effort, Question, advantage, all_fields, can_i_climb, field, loads, rope_length};
+use crate::question::{Effort, Question, advantage, all_fields, can_i_climb, cut_plan, field, loads, rope_length};
 use crate::reeving::{OWN_RIG, OwnRig};
 use crate::words::{self, ErrorLine, IsPlain, Plain};
 use js_sys::{Array, Reflect};
@@ -88,6 +88,48 @@ pub fn feasibility_map(draft: &JsValue, view: &JsValue, columns: &JsValue, rows:
         let inputs = advantage::Inputs::of(draft)?;
         Ok(words::map_report(&advantage::map(&inputs, count(columns, 60.0), count(rows, 40.0)), view).plain())
     })
+}
+
+/// Out of which hanks? See `cut_plan::ask`.
+#[wasm_bindgen(js_name = cutPlan, skip_typescript)]
+#[must_use]
+pub fn cut_plan(draft: &JsValue, view: &JsValue, effort: &JsValue) -> JsValue {
+    reply(draft, view, &|draft, view| {
+        let inputs = cut_plan::Inputs::of(draft)?;
+        Ok(words::cut_report(&planned(inputs, effort_of(effort)), view).plain())
+    })
+}
+
+thread_local! {
+    /// The plan that was asked for last.
+    static LAST_PLAN: RefCell<Option<cut_plan::Reckoning>> = const { RefCell::new(None) };
+}
+
+/// The answer, from where the last plan stopped if it was of the same inputs.
+fn planned(inputs: cut_plan::Inputs, effort: Effort) -> cut_plan::Answer {
+    let last = LAST_PLAN.take().filter(|last| last.leads_to(&inputs, effort));
+    let mut reckoning = last.unwrap_or_else(|| cut_plan::Reckoning::of(inputs));
+    reckoning.go_on(effort);
+    let answer = reckoning.so_far();
+    if answer.more {
+        LAST_PLAN.set(Some(reckoning));
+    }
+    answer
+}
+
+/// The rows of a list of cords or hanks, right or wrong, for an editor.
+#[wasm_bindgen(js_name = readRows, skip_typescript)]
+#[must_use]
+pub fn read_rows(id: &JsValue, text: &JsValue) -> JsValue {
+    let mut rows = Vec::new();
+    for parts in words::list_rows(&id.as_string().unwrap_or_default(), &text.as_string().unwrap_or_default()) {
+        let mut row = Vec::new();
+        for part in parts {
+            row.push((part.id, part.text.plain()));
+        }
+        rows.push(Plain::Object(row));
+    }
+    encoded(&Plain::List(rows))
 }
 
 /// How much rope? See `rope_length::ask`.

@@ -8,8 +8,8 @@
 #![allow(clippy::expect_used, clippy::panic, reason = "a row that is out of order fails the test")]
 
 use boughline::link::{self, FIGURES, Link, Notice};
-use boughline::question::{Effort, Question, advantage, can_i_climb, loads, rope_length};
-use boughline::words::{Figure, advantage_report, loads_report, report, rope_report};
+use boughline::question::{Effort, Question, advantage, can_i_climb, cut_plan, loads, rope_length};
+use boughline::words::{Figure, advantage_report, cut_report, loads_report, report, rope_report};
 
 const TABLE: &str = "tests/data/golden.tsv";
 
@@ -43,6 +43,11 @@ fn figures(link: &Link) -> String {
             let report = loads_report(&loads::ask(&inputs, Effort::FULL), link.view);
             let parts = report.states.into_iter().flat_map(|state| state.parts).flat_map(|part| [part.load, part.peak]);
             report.figures.into_iter().chain(report.limb.figures).chain(parts).collect()
+        }
+        Some(Question::CutPlan) => {
+            let inputs = cut_plan::Inputs::of(&link.draft).expect("in order");
+            let report = cut_report(&cut_plan::ask(&inputs, Effort::FULL), link.view);
+            report.figures.into_iter().chain(report.kinds.into_iter().flat_map(|kind| kind.figures)).collect()
         }
         _ => panic!("no question that is known here"),
     };

@@ -1,6 +1,12 @@
 //! The exact wording of everything a person is told: errors, verdicts, cautions, what is missing, links.
 #![cfg(not(target_arch = "wasm32"))]
-#![allow(clippy::expect_used, clippy::panic, clippy::unwrap_used, reason = "what is missing fails the test")]
+#![allow(
+    clippy::expect_used,
+    clippy::indexing_slicing,
+    clippy::panic,
+    clippy::unwrap_used,
+    reason = "what is missing fails the test"
+)]
 
 #[path = "wording/advantage.rs"]
 mod advantage;
@@ -8,6 +14,8 @@ mod advantage;
 mod bodies;
 #[path = "wording/cautions.rs"]
 mod cautions;
+#[path = "wording/cut_plan.rs"]
+mod cut_plan;
 #[path = "wording/errors.rs"]
 mod errors;
 #[path = "wording/legs.rs"]

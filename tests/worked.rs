@@ -16,8 +16,8 @@ use boughline::error::Error;
 use boughline::field::Said;
 use boughline::link::{self, Link};
 use boughline::quantity::View;
-use boughline::question::{Effort, Question, advantage, can_i_climb, loads, rope_length};
-use boughline::words::{Figure, advantage_report, error_lines, loads_report, report, rope_report};
+use boughline::question::{Effort, Question, advantage, can_i_climb, cut_plan, loads, rope_length};
+use boughline::words::{Figure, advantage_report, cut_report, error_lines, loads_report, report, rope_report};
 use serde_json::{Map, Value, json};
 use std::path::PathBuf;
 
@@ -42,6 +42,7 @@ fn rows() -> Vec<Row> {
         .chain(table(include_str!("data/worked/rope-length.tsv")))
         .chain(table(include_str!("data/worked/advantage.tsv")))
         .chain(table(include_str!("data/worked/loads.tsv")))
+        .chain(table(include_str!("data/worked/cut-plan.tsv")))
         .map(|line| {
             let cells: Vec<&str> = line.split('\t').collect();
             let &[name, plan, figure, expected, tolerance, source, how] = cells.as_slice() else {
@@ -102,6 +103,15 @@ fn figures(row: &Row, link: &Link) -> Vec<(String, Figure)> {
                     let all = [Some(part.load), Some(part.peak), part.strength, part.ratio];
                     figures.extend(all.into_iter().flatten().map(|figure| (place(&figure), figure)));
                 }
+            }
+            figures
+        }
+        Some(Question::CutPlan) => {
+            let inputs = cut_plan::Inputs::of(&link.draft).unwrap_or_else(|errors| wrong(&errors));
+            let report = cut_report(&cut_plan::ask(&inputs, Effort::FULL), link.view);
+            let mut figures: Vec<(String, Figure)> = by_id(report.figures);
+            for kind in report.kinds {
+                figures.extend(kind.figures.into_iter().map(|figure| (format!("{}/{}", kind.id, figure.id), figure)));
             }
             figures
         }

@@ -7,6 +7,8 @@ use crate::climber::{
     KIT_MASS, LEGS, MEASURED_PULL, POSTURE, PULL_ARMS, PULL_HELD, PULL_TAKEN, SEAT_HEIGHT, SEX, SHOULDER_REACH,
     STACK_LENGTH, STAIRS, STATURE, TRAINING, TRIAL_HEIGHT, TRIAL_MORE, TRIAL_STROKES, TRIAL_TIME, TRUNK,
 };
+use crate::cord::list::{CORDS, HANKS};
+use crate::cord::{END_ALLOWANCE, KERF};
 use crate::draft::{Draft, Reader};
 use crate::field::Row;
 use crate::gear::{
@@ -155,6 +157,9 @@ pub(super) static ROPE_LENGTH: &[&Row] = &[
     &ROPE_TAIL.row,
     &ROPE_SPARE.row,
 ];
+
+/// What "Out of which hanks?" reads, in the order people are asked.
+pub(super) static CUT_PLAN: &[&Row] = &[&CORDS.row, &HANKS.row, &KERF.row, &END_ALLOWANCE.row, &CORD_FIBRE.row];
 
 /// Every field of every question, once.
 #[must_use]

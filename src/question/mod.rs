@@ -2,6 +2,7 @@
 
 pub mod advantage;
 pub mod can_i_climb;
+pub mod cut_plan;
 mod fields;
 pub mod loads;
 pub mod rope_length;
@@ -25,11 +26,13 @@ pub enum Question {
     Loads,
     /// How much rope?
     RopeLength,
+    /// Out of which hanks?
+    CutPlan,
 }
 
 impl Question {
     /// Every question.
-    pub const ALL: &[Self] = &[Self::CanIClimb, Self::Advantage, Self::Loads, Self::RopeLength];
+    pub const ALL: &[Self] = &[Self::CanIClimb, Self::Advantage, Self::Loads, Self::RopeLength, Self::CutPlan];
 
     /// Its id, which never changes.
     #[must_use]
@@ -39,6 +42,7 @@ impl Question {
             Self::Advantage => "advantage",
             Self::Loads => "loads",
             Self::RopeLength => "rope-length",
+            Self::CutPlan => "cut-plan",
         }
     }
 
@@ -56,6 +60,7 @@ impl Question {
             Self::Advantage => advantage::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
             Self::Loads => loads::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
             Self::RopeLength => rope_length::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
+            Self::CutPlan => cut_plan::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
         }
     }
 
@@ -67,6 +72,7 @@ impl Question {
             Self::CanIClimb | Self::Advantage => fields::CAN_I_CLIMB,
             Self::Loads => fields::LOADS,
             Self::RopeLength => fields::ROPE_LENGTH,
+            Self::CutPlan => fields::CUT_PLAN,
         }
     }
 }

@@ -1,6 +1,7 @@
 //! Errors as sentences that somebody tired can act on.
 
 use super::ErrorLine;
+use super::cut_list::list_mistake;
 use super::own_rig::{fault_words, mistake_words};
 use super::phrase::{listed, noun, sentence};
 use super::refusal::{refused, wanted};
@@ -46,6 +47,7 @@ pub fn message(error: &Error, view: View) -> String {
                 }
                 Ok(_) => String::new(),
             },
+            Refusal::Miswritten { said } if let Some(wrong) = list_mistake(id, said, view) => wrong,
             Refusal::Miswritten { said } if let Err(mistake) = read(said) => mistake_words(&mistake, view),
             _ => refused(&name, refusal, row, view),
         },

@@ -43,7 +43,7 @@ fn no_unit(said: &str, dimension: Dimension, row: Option<&Row>) -> (String, bool
     for system in [System::Si, System::Us] {
         let tidied = row.map_or_else(String::new, |row| row.tidied(said, system));
         // It is left as it is where one unit more does not make it readable.
-        if tidied.len() > said.len() {
+        if tidied.len() > said.len() && tidied != ways {
             let before = if ways.is_empty() { "" } else { " or " };
             ways = ways + before + &tidied;
         }

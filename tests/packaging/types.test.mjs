@@ -17,6 +17,8 @@ const calls = {
   feasibilityMap: [[climber], [{ ...measured, stature: "1.75 m" }, { system: "us" }, 5, 4], [{ bodyMass: "" }]],
   loads: [[{ ...climber, anchor: "canopy" }], [{ ...climber, anchor: "base", crotchHeight: "14 m", hitchCord: "8 mm", limbDiameter: "20 cm", species: "white-oak" }, { system: "us" }, 50], [{ bodyMass: "" }]],
   ropeLength: [[rope], [{ ...rope, anchor: "base", rig: "tail-3", hitchHeight: 1.5 }, { system: "us" }], [{ anchor: "" }]],
+  cutPlan: [[{ cords: "2~6mm~1.8m,1~7mm~2.1m" }], [{ cords: "30 ~ 6 mm ~ 1.83 m ~ loop", hanks: "any ~ 10 m ~ 20" }, { system: "us" }, 50], [{ cords: "1~6mm~60m" }], [{ cords: "" }]],
+  readRows: [["cords", "2~6mm~1.8m~foot%20loop"], ["hanks", "any"]],
   fields: [[], [{ system: "us" }]],
   catalogue: [[]],
   readRig: [["tied tree, hitch upper, hitch climber, turn climber, turn upper carabiner, hand climber"], ["tied trea", { system: "us" }]],

@@ -5,9 +5,9 @@ use boughline::field::Kind;
 use boughline::link::read;
 use boughline::quantity::View;
 use boughline::question::can_i_climb::{Decided, Inputs, Level, Verdict, ask};
-use boughline::question::{Effort, Question, all_fields, rope_length};
+use boughline::question::{Effort, Question, all_fields, cut_plan, rope_length};
 use boughline::source::SOURCES;
-use boughline::words::{report, rope_report};
+use boughline::words::{cut_report, report, rope_report};
 use std::collections::BTreeSet;
 
 /// Every id that can be met today, with what it is the id of.
@@ -49,6 +49,16 @@ fn present() -> BTreeSet<String> {
             ids.extend(state.items.iter().map(|item| format!("piece {}", item.id)));
         }
     }
+    for plan in ["cords=2~6mm~1.8m", "cords=1~6mm~60m", "cords=2~6mm~1.8m&hanks=any~5m~9"] {
+        let inputs = cut_plan::Inputs::of(&read(plan).draft).expect("in order");
+        let report = cut_report(&cut_plan::ask(&inputs, Effort::QUICK), View::default());
+        ids.extend(report.cautions.iter().map(|caution| format!("caution {}", caution.id)));
+        for kind in &report.kinds {
+            ids.insert(format!("standing {}", kind.standing));
+            ids.extend(kind.figures.iter().map(|figure| format!("figure {}", figure.id)));
+        }
+    }
+    ids.insert("standing not-proved".to_owned());
     ids.extend(of_other_rigs());
     // No plan is complete yet, so none comes to this.
     ids.insert(format!("verdict {}", within_reach()));

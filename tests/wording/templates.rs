@@ -4,9 +4,10 @@ use super::{SI, US};
 use boughline::link::{self, Notice};
 use boughline::quantity::View;
 use boughline::question::can_i_climb::{Answer, Decided, Inputs, Level, Missing, Verdict, ask, helps};
-use boughline::question::{Effort, advantage, all_fields, loads, rope_length};
+use boughline::question::{Effort, advantage, all_fields, cut_plan, loads, rope_length};
 use boughline::words::{
-    advantage_report, helps_report, loads_report, map_report, notice, report, rope_report, row_line, source_line,
+    advantage_report, cut_report, helps_report, loads_report, map_report, notice, report, rope_report, row_line,
+    source_line,
 };
 
 const RIGS: &[&str] = &["hand-over-hand", "tail-3", "tail-5", "moving-rope", "ground-5", "own"];
@@ -150,6 +151,16 @@ const ROPES: &[&str] = &[
     "ropeOwned=30m&anchor=base",
 ];
 
+/// Cords and hanks of which everything about a cutting plan is told.
+const CUTS: &[&str] = &[
+    "cords=2~6mm~1.8m",
+    "cords=5~6mm~1.8m&hanks=any~4m~12.5&kerf=0mm",
+    "cords=3~6mm~1.8m&hanks=6mm~4m~0~x1,6mm~5m~9",
+    "cords=2~6mm~1.8m&hanks=6mm~4m~0",
+    "cords=1~6mm~60m,1~7mm~2m",
+    "cords=2~6mm~4m&hanks=6mm~5m~x1",
+];
+
 fn told_in(view: View) -> Vec<String> {
     let mut told = Vec::new();
     for rig in RIGS {
@@ -188,6 +199,23 @@ fn told_in(view: View) -> Vec<String> {
         let inputs = rope_length::Inputs::of(&link::read(more).draft).expect(more);
         let report = rope_report(&rope_length::ask(&inputs), view);
         collect(&serde_json::to_value(report).expect("a report is plain"), &mut told);
+    }
+    for plan in CUTS {
+        let inputs = cut_plan::Inputs::of(&link::read(plan).draft).expect(plan);
+        let mut answer = cut_plan::ask(&inputs, Effort::FULL);
+        for part in 0..4 {
+            collect(&serde_json::to_value(cut_report(&answer, view)).expect("a report is plain"), &mut told);
+            let cut_plan::Outcome::Plan(best) = &mut answer.kinds[0].outcome else { continue };
+            match part {
+                0 => (best.remainder_proved, answer.kinds[0].more) = (false, true),
+                1 => (best.proved, best.least_hanks) = (false, 0),
+                _ => best.least_cost = 0,
+            }
+        }
+        for outcome in [cut_plan::Outcome::RunsOut { proved: false }, cut_plan::Outcome::TooMuch] {
+            answer.kinds[0].outcome = outcome;
+            collect(&serde_json::to_value(cut_report(&answer, view)).expect("a report is plain"), &mut told);
+        }
     }
     for row in all_fields() {
         collect(&serde_json::to_value(row_line(row, view)).expect("a row is plain"), &mut told);
@@ -238,6 +266,9 @@ fn every_template_is_told_and_fits_its_slots() {
         include_str!("../../src/words/load_line.rs"),
         include_str!("../../src/words/loads.rs"),
         include_str!("../../src/words/map.rs"),
+        include_str!("../../src/words/cut_caution.rs"),
+        include_str!("../../src/words/cut_plan.rs"),
+        include_str!("../../src/words/cut_proof.rs"),
         include_str!("../../src/words/drawing.rs"),
         include_str!("../../src/words/figure.rs"),
         include_str!("../../src/words/figures/going.rs"),

@@ -141,7 +141,13 @@ impl Cutting {
         self.stage != Stage::Done
     }
 
-    /// The best plan so far; none where none was found, and none is to be found once there is no [`more`](Self::more).
+    /// Whether nothing is left to find out about price and hanks: where there is no plan, that there can be none.
+    #[must_use]
+    pub fn is_certain(&self) -> bool {
+        self.chose_all && self.open.is_empty()
+    }
+
+    /// The best plan so far; none where none was found, or [`is_certain`](Self::is_certain) that there is none.
     #[must_use]
     pub fn so_far(&self) -> Option<Best> {
         let (aims, filled) = self.best.as_ref()?;

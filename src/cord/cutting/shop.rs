@@ -1,7 +1,7 @@
 //! An order as the search sees it: weights, room and costs, the largest first.
 
 use super::aims::Aims;
-use super::order::{Cut, Fault, MOST_CORDS, Order, Plan};
+use super::order::{Cut, Fault, MOST_CORDS, Order, Plan, Stock};
 
 /// A hank that can be had.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -57,7 +57,12 @@ impl Shop {
             cords.push(cord);
         }
         let hanks = hanks(order, weights.last().copied().unwrap_or(0), weights.len());
-        let most = hanks.first().map_or(0, |hank| hank.room);
+        let mut most = 0;
+        for stock in &order.stocks {
+            if stock.limit != Some(0) {
+                most = most.max(room(order, stock));
+            }
+        }
         match weights.first() {
             Some(heaviest) if *heaviest > most => {
                 Err(Fault::TooLong { cord: cords.first().copied().unwrap_or(0), most: most.saturating_sub(order.kerf) })
@@ -121,15 +126,20 @@ pub(super) type Filled = (usize, Vec<usize>);
 fn hanks(order: &Order, lightest: u32, count: usize) -> Vec<Hank> {
     let mut hanks: Vec<Hank> = Vec::new();
     for (at, stock) in order.stocks.iter().enumerate() {
-        let room = stock.length.saturating_sub(order.end).saturating_add(order.kerf);
+        let room = room(order, stock);
         let limit = stock.limit.map_or(count, |limit| count.min(limit as usize)) as u32;
-        if stock.length > order.end && room >= lightest && limit > 0 {
+        if room >= lightest && limit > 0 {
             hanks.push(Hank { room, cost: order.cost(stock), limit, stock: at });
         }
     }
     let key = |hank: &Hank| (u32::MAX - hank.room, hank.cost, u32::MAX - hank.limit, hank.stock);
     hanks.sort_by_key(key);
     hanks
+}
+
+/// What the weights of a hank's cords may come to.
+fn room(order: &Order, stock: &Stock) -> u32 {
+    if stock.length > order.end { stock.length - order.end + order.kerf } else { 0 }
 }
 
 fn gcd(mut one: u32, mut other: u32) -> u32 {

@@ -1,0 +1,90 @@
+//! What the question reads, checked.
+
+use super::kind::{Kind, Wanted};
+use crate::cord::list::{CORDS, HANKS, HankRow};
+use crate::cord::{END_ALLOWANCE, KERF};
+use crate::draft::{Draft, Reader};
+use crate::error::Error;
+use crate::field::Row;
+use crate::gear::{CORD_FIBRE, Fibre};
+use crate::question::Question;
+use crate::question::fields::reader;
+
+/// The inputs of the question. Made only by [`Inputs::of`], so that asking cannot fail.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Inputs {
+    pub(super) kinds: Vec<Kind>,
+    /// What every cut and every hank takes, in metres.
+    pub(super) kerf: f64,
+    pub(super) end: f64,
+    /// The fields whose defaults the answer rests on.
+    pub(super) assumed: Vec<&'static Row>,
+}
+
+/// The lengths of hanks one can usually buy, in metres: from memory. In whatever system answers are written, so that a
+/// plan is the same in both.
+pub const USUAL_HANKS: [f64; 5] = [5.0, 10.0, 20.0, 30.0, 50.0];
+
+impl Inputs {
+    /// The fields whose defaults the answer rests on.
+    #[must_use]
+    pub fn assumed(&self) -> &[&'static Row] {
+        &self.assumed
+    }
+
+    /// The inputs that a draft comes to.
+    ///
+    /// # Errors
+    /// Everything that is wrong with the draft.
+    pub fn of(draft: &Draft) -> Result<Self, Vec<Error>> {
+        let mut reader = reader(draft, Question::CutPlan);
+        let cords = reader.need(&CORDS);
+        let hanks = reader.maybe(&HANKS).map_or_else(Vec::new, |list| list.rows);
+        let (kerf, end) = (reader.spread(&KERF), reader.spread(&END_ALLOWANCE));
+        let fibre = reader.chosen(&CORD_FIBRE);
+        let mut kinds: Vec<Kind> = Vec::new();
+        let mut defaults = false;
+        for row in cords.iter().flat_map(|list| &list.rows) {
+            defaults |= row.fibre.is_none();
+            let of = row.fibre.or(fibre).unwrap_or(Fibre::Nylon);
+            let kind = kind_of(&mut kinds, row.diameter, of);
+            for _ in 0..row.count {
+                kind.push(Wanted { name: row.name.clone(), length: row.length });
+            }
+        }
+        kinds.sort_by_key(|kind| (kind.diameter, kind.fibre as usize));
+        for kind in &mut kinds {
+            kind.hanks.extend(hanks.iter().filter(|hank| hank.suits(kind.diameter, kind.fibre)));
+            kind.is_usual = kind.hanks.is_empty();
+            if kind.is_usual {
+                for length in USUAL_HANKS {
+                    kind.hanks.push(HankRow { diameter: None, length, fibre: None, price: None, limit: None });
+                }
+            }
+        }
+        let assumed = assumed(&reader, defaults);
+        reader.done(|| Some(Self { kinds, kerf: kerf?.likely, end: end?.likely, assumed }))
+    }
+}
+
+/// The cords of a diameter and fibre.
+fn kind_of(kinds: &mut Vec<Kind>, diameter: u32, fibre: Fibre) -> &mut Vec<Wanted> {
+    let at = kinds.iter().position(|kind| kind.diameter == diameter && kind.fibre == fibre);
+    let at = at.unwrap_or(kinds.len());
+    if at == kinds.len() {
+        kinds.push(Kind { diameter, fibre, cords: Vec::new(), hanks: Vec::new(), is_usual: false });
+    }
+    // There is one at that place.
+    #[expect(clippy::indexing_slicing, reason = "pushed above where it was not there")]
+    &mut kinds[at].cords
+}
+
+/// The fields that have their defaults.
+fn assumed(reader: &Reader<'_>, fibre: bool) -> Vec<&'static Row> {
+    let mut assumed: Vec<&'static Row> = vec![&KERF.row, &END_ALLOWANCE.row];
+    if fibre {
+        assumed.push(&CORD_FIBRE.row);
+    }
+    assumed.retain(|row| !reader.says(row));
+    assumed
+}
