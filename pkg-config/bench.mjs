@@ -21,6 +21,7 @@ const cases = [
   ["map of 200 by 200", () => boughline.feasibilityMap(person, null, 200, 200)],
   ["what each part carries, full effort", () => boughline.loads(loads)],
   ["what each part carries while typing", () => boughline.loads(loads, null, TYPING)],
+  ["what length of cord", () => boughline.cutLength({ cordUse: "prusik", ropeDiameter: "11 mm", hitchCord: "8 mm" })],
   ["how much rope", () => boughline.ropeLength({ crotchHeight: "12 m", anchor: "base" })],
 ];
 

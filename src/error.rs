@@ -1,6 +1,7 @@
 //! What is wrong with what was said, and with which fields. Facts only; `words` makes the sentences.
 
 use crate::field::Refusal;
+use crate::gear::Ends;
 use crate::quantity::Ratio;
 use crate::reeving::Fault;
 
@@ -61,4 +62,38 @@ pub enum Reason {
     HitchAboveCrotch,
     /// The rope that somebody has goes over no crotch.
     RopeTooShort,
+    /// The ends of a cord that is for something else.
+    EndsOfAnother {
+        /// What it is for.
+        noun: &'static str,
+        /// The ends that it can have.
+        ends: &'static [Ends],
+    },
+    /// The free legs and the finished length, of which one follows from the other.
+    TwoLengths,
+    /// What was cut, and what is wanted.
+    CutAndWanted,
+    /// What it came out at, without what was cut.
+    CameOutAlone,
+    /// What was cut of a cord that is bought with its eyes.
+    SewnIsBought,
+    /// What was cut and what it came out at cannot both be right.
+    OddFit {
+        /// What coils and knots would take, over what they usually do.
+        share: f64,
+    },
+    /// Nothing is left to hang.
+    TooShort {
+        /// What goes without, in metres.
+        least: f64,
+    },
+    /// The working end is too short for what is in it, or longer than the cord allows. In metres.
+    WorkingEnd {
+        /// The shortest.
+        least: f64,
+        /// The longest.
+        most: f64,
+    },
+    /// The rig has no haul cord.
+    NoHaulCord,
 }

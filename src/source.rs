@@ -77,6 +77,11 @@ sources! {
     OREGON: "oregon-437-002-0310", "Oregon Administrative Rules 437-002-0310: a figure-eight in the end of the rope, so that it cannot run through the hitch", Read;
     KNOT_PAGES: "knot-pages", "Knots: a stopper takes about 23 cm of rope; tails of at least 10 cm (US Army, Ranger Handbook, ch. 9) and ten diameters (two alpine teaching pages); a double fisherman's with its tails 67 diameters (a New Zealand caving association's page)", Read;
     ROPE_LADDER: "rope-ladder", "Lengths that ropes are sold in: 20, 30, 40, 45, 50 and 60 m; 50, 75 and 100 ft (read), 120, 150 and 200 ft", Memory;
+    MOYER: "moyer-2000", "T. Moyer, P. Tusting and C. Harmston, ITRS 2000: friction hitches of accessory cord on 10.5 mm rope, prusik of 3 wraps, klemheist of 3 to 5, Bachmann and autoblock of 4; stiff cord in knots", Read;
+    EVANS: "evans-prusiks", "T. Evans, Empirical Breaking Strengths of Single Prusiks, ITRS: loops cut at 91 cm of 6 mm and 104 cm of 7 mm for a prusik of 3 wraps on 11 mm rope, with a double fisherman's", Read;
+    HITCH_PAGES: "hitch-pages", "Tree climbing manuals: Schwabisch of one turn below and four above; Blake's hitch of 4 wraps, the tail out between the second and the third (quoted), about 3.5 ft of line beyond the bight for bridge, hitch and backup", Read;
+    MOUNTAIN_PAGES: "mountain-pages", "Mountaineering texts: cord at least 2 mm thinner than the rope; backup loops of 5 to 7 mm, at most half the rope; 25 ft or 8 m of 6 mm for a pair of foot slings", Read;
+    CORD_MEMORY: "cord-memory", "Cords recalled and not checked: coils of hitches that no source counts; cord of 60 to 80 % of the rope; eye to eye 71 to 84 cm for a Valdotain tresse, 61 to 76 cm for a Distel or Schwabisch; where fibres melt", Memory;
     TIRING: "frey-law-2012", "L. Frey-Law and others, J Biomech 45:1803 (2012), after Xia and Frey-Law (2008); recovery at rest after Looft and Frey-Law (2020): how muscles tire and recover. The kind edge: measured pulls repeated for 12 minutes at a third of the time topped out at 0.37 (J Physiol 592:4775)", Read;
     RAKSHIT: "rakshit-2021", "Rakshit and others, J Biomech 110695 (2021): how fast the muscles of hand and elbow tire and recover, pooled; 1.6 times as fast gives ten repetitions at 80 % (Johnson 2009), 3.8 times 0.37 at a third of the time (J Physiol 592:4775)", Quoted;
     JACOBS: "jacobs-2001", "Jacobs and others (2001), and other small studies of training with paraplegia: 12 to 39 % more arm strength in 12 to 16 weeks", Read;
@@ -108,7 +113,7 @@ sources! {
     GRAVITY: "standard-gravity", "Standard gravity, 9.80665 m/s2 (3rd General Conference on Weights and Measures, 1901; the place is from memory)", Definition;
     GEOMETRY: "geometry", "Ropes keep their length, and the forces on every part balance", Geometry;
     JUDGED: "judged", "The authors' own estimate, shown with its range", Judged;
-    COMMON_PRACTICE: "common-practice", "What climbers do and report: about 15 cm (6 in) a stroke sitting, about 23 cm (9 in) leaning back or with a hand loop; 3 m or 10 ft from power lines; a first try at knee height; a flight of stairs before a climb by the legs, which one climber of about 172 kg found hard", CommonPractice;
+    COMMON_PRACTICE: "common-practice", "What climbers do and report: about 15 cm (6 in) a stroke sitting, about 23 cm (9 in) leaning back or with a hand loop; 3 m or 10 ft from power lines; a first try at knee height; a flight of stairs before a climb by the legs, which one climber of about 172 kg found hard; about 7 ft of 7 mm cord for a long tended hitch on 9.5 mm rope, about 6 ft of 6 mm for an upper hitch that opens", CommonPractice;
 }
 
 #[cfg(test)]

@@ -387,6 +387,50 @@ export interface CutPlan {
   effort: { samples: number; more: boolean };
 }
 
+/** A piece of a cord. */
+export interface CordPiece {
+  kind: "tail" | "knot" | "eye" | "leg" | "coils" | "crossings" | "span" | "hand-end";
+  /** On which side of the middle it lies, from the end that the tying begins with. */
+  place: "first" | "middle" | "second";
+  /** As their texts say, the pieces add up to the whole. */
+  length: Figure;
+}
+
+/** What a finished cord looks like. */
+export interface CordShape {
+  ends: "double-fisherman" | "scaffold" | "double-overhand" | "sewn" | "button";
+  /** Whether it is one closed loop. */
+  closed: boolean;
+  /** Nought where it goes round no rope. */
+  coils: number;
+  /** The strands of each coil. */
+  strands: number;
+  crossings: number;
+  /** The strands that hang from it. */
+  legs: number;
+  /** The ends that have an eye, where ends have eyes. */
+  eyes: number;
+}
+
+/** The answer to "What length of cord?" */
+export interface CutLength {
+  /** What to cut or to buy, or what a cut leaves. */
+  first: string;
+  /** What it comes out at, and how to begin. */
+  second: string;
+  /** The defaults it rests on; empty where all was said. */
+  assumed: string;
+  /** `cutLength` first. */
+  figures: Figure[];
+  /** From the end that the tying begins with to the other. */
+  pieces: CordPiece[];
+  /** What they add up to. */
+  total: Figure;
+  shape: CordShape;
+  cautions: Caution[];
+  sources: Source[];
+}
+
 export interface Choice {
   id: string;
   noun: string;
@@ -453,6 +497,8 @@ export function ropeLength(draft: Draft, view?: View | null): Reply<RopeLength>;
 export function cutPlan(draft: Draft, view?: View | null, effort?: number | null): Reply<CutPlan>;
 /** The rows of what was said in `cords` or `hanks`, right or wrong, part by part. */
 export function readRows(field: "cords" | "hanks", text: string): { [part: string]: string }[];
+/** What length of cord? */
+export function cutLength(draft: Draft, view?: View | null): Reply<CutLength>;
 /** Every field, in the order people are asked. */
 export function fields(view?: View | null): Field[];
 /** The rigs, and what their ropes can turn round. */

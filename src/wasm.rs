@@ -6,7 +6,9 @@ use crate::field::{Said, Value};
 use crate::link;
 use crate::quantity::{Decimal, System, View};
 use crate::question::can_i_climb::Reckoning;
-use crate::question::{Effort, Question, advantage, all_fields, can_i_climb, cut_plan, field, loads, rope_length};
+use crate::question::{
+    Effort, Question, advantage, all_fields, can_i_climb, cut_length, cut_plan, field, loads, rope_length,
+};
 use crate::reeving::{OWN_RIG, OwnRig};
 use crate::words::{self, ErrorLine, IsPlain, Plain};
 use js_sys::{Array, Reflect};
@@ -139,6 +141,16 @@ pub fn rope_length(draft: &JsValue, view: &JsValue) -> JsValue {
     reply(draft, view, &|draft, view| {
         let inputs = rope_length::Inputs::of(draft)?;
         Ok(words::rope_report(&rope_length::ask(&inputs), view).plain())
+    })
+}
+
+/// What length of cord? See `cut_length::ask`.
+#[wasm_bindgen(js_name = cutLength, skip_typescript)]
+#[must_use]
+pub fn cut_length(draft: &JsValue, view: &JsValue) -> JsValue {
+    reply(draft, view, &|draft, view| {
+        let inputs = cut_length::Inputs::of(draft)?;
+        Ok(words::cord_report(&cut_length::ask(&inputs), view).plain())
     })
 }
 

@@ -8,8 +8,8 @@
 #![allow(clippy::expect_used, clippy::panic, reason = "a row that is out of order fails the test")]
 
 use boughline::link::{self, FIGURES, Link, Notice};
-use boughline::question::{Effort, Question, advantage, can_i_climb, cut_plan, loads, rope_length};
-use boughline::words::{Figure, advantage_report, cut_report, loads_report, report, rope_report};
+use boughline::question::{Effort, Question, advantage, can_i_climb, cut_length, cut_plan, loads, rope_length};
+use boughline::words::{Figure, advantage_report, cord_report, cut_report, loads_report, report, rope_report};
 
 const TABLE: &str = "tests/data/golden.tsv";
 
@@ -32,6 +32,10 @@ fn figures(link: &Link) -> String {
         Some(Question::RopeLength) => {
             let inputs = rope_length::Inputs::of(&link.draft).expect("in order");
             rope_report(&rope_length::ask(&inputs), link.view).figures
+        }
+        Some(Question::CutLength) => {
+            let inputs = cut_length::Inputs::of(&link.draft).expect("in order");
+            cord_report(&cut_length::ask(&inputs), link.view).figures
         }
         Some(Question::Advantage) => {
             let inputs = advantage::Inputs::of(&link.draft).expect("in order");

@@ -12,12 +12,12 @@ use boughline::gear::CLAMP_LOAD;
 use boughline::link::read;
 use boughline::quantity::{System, View};
 use boughline::question::can_i_climb::{Inputs, ask, helps};
-use boughline::question::{Effort, advantage, all_fields, loads, rope_length};
+use boughline::question::{Effort, advantage, all_fields, cut_length, loads, rope_length};
 use boughline::source::SOURCES;
 use boughline::tree::Species;
 use boughline::words::{
-    AdvantageReport, CautionLine, FeasibilityMap, Figure, LegLine, LoadsReport, Report, RopeReport, SourceLine,
-    advantage_report, helps_report, loads_report, map_report, report, rope_report, row_line,
+    AdvantageReport, CautionLine, CordReport, FeasibilityMap, Figure, LegLine, LoadsReport, Report, RopeReport,
+    SourceLine, advantage_report, cord_report, helps_report, loads_report, map_report, report, rope_report, row_line,
 };
 use std::collections::BTreeSet;
 
@@ -59,6 +59,25 @@ fn rope_reports() -> Vec<RopeReport> {
         rope_report(&rope_length::ask(&inputs), View::default())
     };
     ROPES.iter().map(report).collect()
+}
+
+/// Cords that between them bring out every piece of one, every figure and every caution.
+const CORDS: &[&str] = &[
+    "cordUse=prusik&ropeDiameter=11mm&hitchCord=4mm&bodyMass=200kg&cordCut=1m&cameOut=40cm",
+    "cordUse=distel&ropeDiameter=9.5mm&hitchCord=8mm&cordCut=7ft&workingEnd=16in&cordFibre=aramid",
+    "cordUse=schwabisch&ropeDiameter=13mm&hitchCord=10mm&cordFibre=hmpe",
+    "cordUse=openable&ropeDiameter=9.5mm&hitchCord=6mm",
+    "cordUse=blakes&ropeDiameter=12mm&hitchCord=12mm&cordEnds=sewn",
+    "cordUse=foot-loop&slingCord=6mm",
+    "cordUse=haul-cord&haulCord=7mm&rig=haul-cord-3",
+];
+
+fn cord_reports() -> Vec<CordReport> {
+    let report = |plan: &&str| {
+        let inputs = cut_length::Inputs::of(&read(plan).draft).expect(plan);
+        cord_report(&cut_length::ask(&inputs), View::default())
+    };
+    CORDS.iter().map(report).collect()
 }
 
 /// The figures of every state.
@@ -139,6 +158,14 @@ fn ids_differ_and_have_their_form() {
         assert!(report.figures.iter().chain(pieces(&report)).all(|figure| is_camel_case(figure.id)));
         assert!(report.cautions.iter().all(|caution| is_kebab_case(caution.id)));
         assert!(report.states.iter().all(|state| is_kebab_case(state.id)));
+    }
+    for report in cord_reports() {
+        let lengths = report.pieces.iter().map(|piece| piece.length.id);
+        differ(report.figures.iter().map(|figure| figure.id).chain(lengths.clone()));
+        differ(report.cautions.iter().map(|caution| caution.id));
+        assert!(lengths.chain(report.figures.iter().map(|figure| figure.id)).all(is_camel_case));
+        assert!(report.cautions.iter().all(|caution| is_kebab_case(caution.id)));
+        assert!(report.pieces.iter().all(|piece| is_kebab_case(piece.kind)));
     }
 }
 
@@ -255,6 +282,11 @@ fn every_figure_has_workings_and_sources_that_are_known() {
         let figures: Vec<&Figure> = report.figures.iter().chain(pieces(&report)).collect();
         rests_on(&figures, &report.cautions, None, &report.sources);
     }
+    for report in cord_reports() {
+        let lengths = report.pieces.iter().map(|piece| &piece.length);
+        let figures: Vec<&Figure> = report.figures.iter().chain(lengths).collect();
+        rests_on(&figures, &report.cautions, None, &report.sources);
+    }
     for (list, _) in advantages() {
         let figures: Vec<&Figure> = list.rigs.iter().flat_map(|rig| &rig.figures).chain(&list.figures).collect();
         rests_on(&figures, &list.cautions, None, &list.sources);
@@ -300,6 +332,8 @@ fn every_source_is_shown_with_something() {
         reports.iter().flat_map(|report| &report.sources).chain(ropes.iter().flat_map(|report| &report.sources));
     let shown = shown.chain(advantages.iter().flat_map(|(list, map)| list.sources.iter().chain(&map.sources)));
     let mut shown: BTreeSet<&str> = shown.map(|source| source.id).collect();
+    let cords = cord_reports();
+    shown.extend(cords.iter().flat_map(|report| &report.sources).map(|source| source.id));
     let loads = load_reports();
     shown.extend(loads.iter().flat_map(|report| &report.sources).map(|source| source.id));
     let strong = read("bodyMass=80kg&climbHeight=11m&rig=tail-3&measuredPull=520N").draft;

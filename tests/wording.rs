@@ -14,6 +14,8 @@ mod advantage;
 mod bodies;
 #[path = "wording/cautions.rs"]
 mod cautions;
+#[path = "wording/cut_length.rs"]
+mod cut_length;
 #[path = "wording/cut_plan.rs"]
 mod cut_plan;
 #[path = "wording/errors.rs"]

@@ -16,8 +16,10 @@ use boughline::error::Error;
 use boughline::field::Said;
 use boughline::link::{self, Link};
 use boughline::quantity::View;
-use boughline::question::{Effort, Question, advantage, can_i_climb, cut_plan, loads, rope_length};
-use boughline::words::{Figure, advantage_report, cut_report, error_lines, loads_report, report, rope_report};
+use boughline::question::{Effort, Question, advantage, can_i_climb, cut_length, cut_plan, loads, rope_length};
+use boughline::words::{
+    Figure, advantage_report, cord_report, cut_report, error_lines, loads_report, report, rope_report,
+};
 use serde_json::{Map, Value, json};
 use std::path::PathBuf;
 
@@ -40,6 +42,7 @@ fn rows() -> Vec<Row> {
     let lines = table(include_str!("data/worked/can-i-climb.tsv"));
     lines
         .chain(table(include_str!("data/worked/rope-length.tsv")))
+        .chain(table(include_str!("data/worked/cut-length.tsv")))
         .chain(table(include_str!("data/worked/advantage.tsv")))
         .chain(table(include_str!("data/worked/loads.tsv")))
         .chain(table(include_str!("data/worked/cut-plan.tsv")))
@@ -81,6 +84,13 @@ fn figures(row: &Row, link: &Link) -> Vec<(String, Figure)> {
                     figures.push((format!("{}/{}", state.id, figure.id), figure));
                 }
             }
+            figures
+        }
+        Some(Question::CutLength) => {
+            let inputs = cut_length::Inputs::of(&link.draft).unwrap_or_else(|errors| wrong(&errors));
+            let report = cord_report(&cut_length::ask(&inputs), link.view);
+            let mut figures: Vec<(String, Figure)> = by_id(report.figures);
+            figures.extend(by_id(report.pieces.into_iter().map(|piece| piece.length).collect()));
             figures
         }
         Some(Question::Advantage) => {

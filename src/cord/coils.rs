@@ -24,7 +24,7 @@ const fn count(id: &'static str, noun: &'static str, hint: &'static str, (least,
 /// How often the cord goes round the rope.
 pub static HITCH_COILS: Field<Count> = count(
     "hitchCoils",
-    "coils of the hitch",
+    "number of coils",
     "How often its cord goes round the rope, as climbers count: three for a prusik of three wraps, whose cord lies double.",
     (1.0, 3.0),
 );
@@ -32,7 +32,7 @@ pub static HITCH_COILS: Field<Count> = count(
 /// How often it crosses over itself.
 pub static HITCH_CROSSINGS: Field<Count> = count(
     "hitchCrossings",
-    "crossings of the hitch",
+    "number of crossings",
     "How often its cord crosses the rope half way round, over what already lies there: a bridge, a braid.",
     (0.0, 1.0),
 );

@@ -1,6 +1,11 @@
 //! What a cord is for.
 
+use super::slings::{BRIDGE, FOOT_LOOP, HAND_LOOP, HAUL_CORD, LANYARD};
 use crate::field::{Field, Kind, Row, choice};
+use crate::hitch::{
+    AUTOBLOCK, BACHMANN, BLAKES, DISTEL, GARDA, HEDDEN, KLEMHEIST, KNUT, MICHOACAN, OPENABLE, OWN, PRUSIK, Pattern,
+    SCHWABISCH, VALDOTAIN,
+};
 
 choice! {
     /// What a cord is for.
@@ -55,3 +60,43 @@ pub static CORD_USE: Field<CordUse> = Field::new(Row {
     why: "There is no usual one: each takes another length.",
     private: false,
 });
+
+impl CordUse {
+    /// How the cord is laid.
+    #[must_use]
+    pub const fn pattern(self) -> &'static Pattern {
+        match self {
+            Self::Prusik => &PRUSIK,
+            Self::Klemheist => &KLEMHEIST,
+            Self::Autoblock => &AUTOBLOCK,
+            Self::Bachmann => &BACHMANN,
+            Self::Hedden => &HEDDEN,
+            Self::Valdotain => &VALDOTAIN,
+            Self::Distel => &DISTEL,
+            Self::Schwabisch => &SCHWABISCH,
+            Self::Knut => &KNUT,
+            Self::Michoacan => &MICHOACAN,
+            Self::Blakes => &BLAKES,
+            Self::Garda => &GARDA,
+            Self::Openable => &OPENABLE,
+            Self::Own => &OWN,
+            Self::FootLoop => &FOOT_LOOP,
+            Self::HandLoop => &HAND_LOOP,
+            Self::Bridge => &BRIDGE,
+            Self::Lanyard => &LANYARD,
+            Self::HaulCord => &HAUL_CORD,
+        }
+    }
+
+    /// Whether its coils grip a rope.
+    #[must_use]
+    pub fn is_hitch(self) -> bool {
+        self.pattern().coils != Some(0)
+    }
+
+    /// Whether somebody's life hangs on it: on every hitch, whatever it is meant for.
+    #[must_use]
+    pub const fn is_for_life(self) -> bool {
+        !matches!(self, Self::FootLoop | Self::HandLoop | Self::HaulCord)
+    }
+}

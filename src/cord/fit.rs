@@ -20,7 +20,7 @@ pub static CAME_OUT: Field<Length> = length(
     (
         "cameOut",
         "what it came out at",
-        "Once tied, dressed and loaded. A hitch: its free legs together; anything else: its finished length.",
+        "Once tied, dressed and loaded. A hitch: its free legs in all; anything else: its finished length.",
     ),
     (0.25, 60.0),
     "As for the finished length (judged).",

@@ -29,7 +29,7 @@ pub(super) const fn length(
 pub static FREE_LEG: Field<Length> = length(
     (
         "freeLeg",
-        "free legs, together",
+        "free legs in all",
         "The cord between the hitch and its connector, all legs added up: 20 cm for one that hangs by two legs of 10 cm.",
     ),
     (0.20, 10.0),

@@ -1,38 +1,39 @@
-//! The friction hitches: what they drag while they slide and give back when they take the load.
+//! The friction hitches: what they drag while they slide, and the geometry of their coils, one file each.
+//!
+//! A hitch is data for one model: so many coils, laid single or double, so many crossings of half a coil, legs, ends.
 
-use crate::field::{Field, Kind, Limits, Row, Spread};
-use crate::quantity::{CENTIMETRE, Dimension, INCH, Length, Ratio};
+mod autoblock;
+mod bachmann;
+mod blakes;
+mod coil;
+mod distel;
+mod garda;
+mod hedden;
+mod klemheist;
+mod knut;
+mod michoacan;
+mod openable;
+mod own;
+mod pattern;
+mod prusik;
+mod schwabisch;
+mod sliding;
+mod valdotain;
 
-/// The share of tension kept past the lower hitch while it slides up the rope.
-pub static HITCH_DRAG: Field<Ratio> = Field::new(Row {
-    id: "hitchDrag",
-    noun: "kept past the sliding hitch",
-    hint: "The tension that gets past the lower hitch while it rides up, as 0.9 or 90 %.",
-    kind: Kind::Quantity(Limits {
-        dimension: Dimension::Ratio,
-        least: 0.3,
-        most: 1.0,
-        example: 0.90,
-        likely: Some(Spread::new(0.80, 0.90, 1.0)),
-        bare: None,
-    }),
-    why: "0.90, from 0.80 to 1.0, is judged: nobody published it. Below 0.3 the hitch grips (judged).",
-    private: false,
-});
-
-/// The height that a hitch gives back when it takes the load.
-pub static SETBACK: Field<Length> = Field::new(Row {
-    id: "setback",
-    noun: "setback",
-    hint: "How far you sink when the lower hitch takes your weight, each stroke.",
-    kind: Kind::Quantity(Limits {
-        dimension: Dimension::Length,
-        least: 0.0,
-        most: 0.5,
-        example: 0.05,
-        likely: Some(Spread::new(0.02, 0.05, 0.10)),
-        bare: Some([CENTIMETRE, INCH]),
-    }),
-    why: "Judged, to agree with the progress that climbers report (common practice, no source).",
-    private: false,
-});
+pub use autoblock::AUTOBLOCK;
+pub use bachmann::BACHMANN;
+pub use blakes::BLAKES;
+pub use coil::{CONNECTOR_STOCK, coil, girth};
+pub use distel::DISTEL;
+pub use garda::GARDA;
+pub use hedden::HEDDEN;
+pub use klemheist::KLEMHEIST;
+pub use knut::KNUT;
+pub use michoacan::MICHOACAN;
+pub use openable::OPENABLE;
+pub use own::OWN;
+pub use pattern::{Lay, Pattern};
+pub use prusik::PRUSIK;
+pub use schwabisch::SCHWABISCH;
+pub use sliding::{HITCH_DRAG, SETBACK};
+pub use valdotain::VALDOTAIN;

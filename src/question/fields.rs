@@ -8,13 +8,14 @@ use crate::climber::{
     STACK_LENGTH, STAIRS, STATURE, TRAINING, TRIAL_HEIGHT, TRIAL_MORE, TRIAL_STROKES, TRIAL_TIME, TRUNK,
 };
 use crate::cord::list::{CORDS, HANKS};
+use crate::cord::{CAME_OUT, CORD_CUT, CORD_USE, FINISHED_LENGTH, FREE_LEG, HITCH_COILS, HITCH_CROSSINGS, WORKING_END};
 use crate::cord::{END_ALLOWANCE, KERF};
 use crate::draft::{Draft, Reader};
 use crate::field::Row;
 use crate::gear::{
-    CONNECTOR, CONNECTOR_STRENGTH, CORD_FIBRE, HARNESS_STRENGTH, HAUL_CORD, HAUL_CORD_STRENGTH, HITCH_CORD,
-    HITCH_CORD_STRENGTH, LOWER_TURNS, PULLEY_STRENGTH, RATED_MASS, ROPE_KIND, ROPE_STRENGTH, SLACK, TOP_TURN,
-    UPPER_TURNS,
+    CONNECTOR, CONNECTOR_STRENGTH, CORD_ENDS, CORD_FIBRE, HARNESS_STRENGTH, HAUL_CORD, HAUL_CORD_STRENGTH, HITCH_CORD,
+    HITCH_CORD_STRENGTH, LOWER_TURNS, PULLEY_STRENGTH, RATED_MASS, ROPE_DIAMETER, ROPE_KIND, ROPE_STRENGTH, SLACK,
+    SLING_CORD, TOP_TURN, UPPER_TURNS,
 };
 use crate::hitch::{HITCH_DRAG, SETBACK};
 use crate::reeving::{BACKUP, KNOT_SLACK, OWN_RIG, RIG, TEST_MASS, TEST_PULL};
@@ -160,6 +161,29 @@ pub(super) static ROPE_LENGTH: &[&Row] = &[
 
 /// What "Out of which hanks?" reads, in the order people are asked.
 pub(super) static CUT_PLAN: &[&Row] = &[&CORDS.row, &HANKS.row, &KERF.row, &END_ALLOWANCE.row, &CORD_FIBRE.row];
+/// What "What length of cord?" reads, in the order people are asked.
+pub(super) static CUT_LENGTH: &[&Row] = &[
+    &CORD_USE.row,
+    &ROPE_DIAMETER.row,
+    &HITCH_CORD.row,
+    &SLING_CORD.row,
+    &HAUL_CORD.row,
+    &RIG.row,
+    &OWN_RIG.row,
+    &FREE_LEG.row,
+    &FINISHED_LENGTH.row,
+    &CORD_CUT.row,
+    &CAME_OUT.row,
+    &HITCH_COILS.row,
+    &HITCH_CROSSINGS.row,
+    &CORD_ENDS.row,
+    &WORKING_END.row,
+    &CORD_FIBRE.row,
+    &HITCH_CORD_STRENGTH.row,
+    &HAUL_CORD_STRENGTH.row,
+    &BODY_MASS.row,
+    &KIT_MASS.row,
+];
 
 /// Every field of every question, once.
 #[must_use]

@@ -2,6 +2,7 @@
 
 pub mod advantage;
 pub mod can_i_climb;
+pub mod cut_length;
 pub mod cut_plan;
 mod fields;
 pub mod loads;
@@ -26,13 +27,16 @@ pub enum Question {
     Loads,
     /// How much rope?
     RopeLength,
+    /// What length of cord?
+    CutLength,
     /// Out of which hanks?
     CutPlan,
 }
 
 impl Question {
     /// Every question.
-    pub const ALL: &[Self] = &[Self::CanIClimb, Self::Advantage, Self::Loads, Self::RopeLength, Self::CutPlan];
+    pub const ALL: &[Self] =
+        &[Self::CanIClimb, Self::Advantage, Self::Loads, Self::RopeLength, Self::CutLength, Self::CutPlan];
 
     /// Its id, which never changes.
     #[must_use]
@@ -42,6 +46,7 @@ impl Question {
             Self::Advantage => "advantage",
             Self::Loads => "loads",
             Self::RopeLength => "rope-length",
+            Self::CutLength => "cut-length",
             Self::CutPlan => "cut-plan",
         }
     }
@@ -60,6 +65,7 @@ impl Question {
             Self::Advantage => advantage::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
             Self::Loads => loads::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
             Self::RopeLength => rope_length::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
+            Self::CutLength => cut_length::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
             Self::CutPlan => cut_plan::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
         }
     }
@@ -72,6 +78,7 @@ impl Question {
             Self::CanIClimb | Self::Advantage => fields::CAN_I_CLIMB,
             Self::Loads => fields::LOADS,
             Self::RopeLength => fields::ROPE_LENGTH,
+            Self::CutLength => fields::CUT_LENGTH,
             Self::CutPlan => fields::CUT_PLAN,
         }
     }

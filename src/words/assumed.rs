@@ -6,7 +6,19 @@ use crate::quantity::{View, written};
 
 /// The defaults the answer rests on, in a sentence; nothing where all was said.
 pub(super) fn assumed(rows: &[&Row], view: View) -> String {
+    assumed_too(&[], rows, view)
+}
+
+/// The same with what is usual of something that was said, each by its noun.
+pub(super) fn assumed_too(usual: &[(&str, String)], rows: &[&Row], view: View) -> String {
     let mut text = String::new();
+    let mut add = |noun: &str, value: &str| {
+        let before = if text.is_empty() { "Reckoned with, unless you say otherwise: " } else { "; " };
+        say(&mut text, "{}{}, {}", &[], &[before, noun, value], view);
+    };
+    for (noun, value) in usual {
+        add(noun, value);
+    }
     for row in rows {
         let value = match row.kind {
             Kind::Choice { options, likely } => {
@@ -16,8 +28,7 @@ pub(super) fn assumed(rows: &[&Row], view: View) -> String {
             Kind::Quantity(limits) => limits.likely.map(|likely| written(likely.likely, limits.dimension, view)),
         };
         if let Some(value) = value {
-            let before = if text.is_empty() { "Reckoned with, unless you say otherwise: " } else { "; " };
-            say(&mut text, "{}{}, {}", &[], &[before, row.noun, &value], view);
+            add(row.noun, &value);
         }
     }
     if text.is_empty() { text } else { text + "." }

@@ -5,9 +5,9 @@ use super::cut_list::list_mistake;
 use super::own_rig::{fault_words, mistake_words};
 use super::phrase::{listed, noun, sentence};
 use super::refusal::{refused, wanted};
-use super::template::worded;
+use super::template::{said, worded};
 use crate::error::{Error, Reason};
-use crate::field::Refusal;
+use crate::field::{Refusal, Spread};
 use crate::quantity::{Ratio, View, plain};
 use crate::reeving::notation::read;
 use crate::rope::{ROPE_STOCK, STOCK_LENGTH, read_ladder};
@@ -74,6 +74,40 @@ pub fn message(error: &Error, view: View) -> String {
         }
         Reason::RopeTooShort => {
             "With its knots and all this rope goes over no crotch to be sure. Enter a longer one, or a height, and the answer says how much rope it takes.".to_owned()
+        }
+        Reason::EndsOfAnother { noun, ends } => {
+            let mut nouns = Vec::new();
+            for ends in *ends {
+                nouns.push(ends.named().noun);
+            }
+            worded("Such ends do not go with this: {}. Choose {}.", &[noun, &nouns.join(", or ")])
+        }
+        Reason::TwoLengths => worded("{} follow from each other: say one of them.", &[&name]),
+        Reason::CutAndWanted => worded(
+            "{} cannot both be given: say what you want, or what you cut. With what it came out at, all three go together.",
+            &[&name],
+        ),
+        Reason::CameOutAlone => worded("{} tell something only together: fill in both, or leave both empty.", &[&name]),
+        Reason::SewnIsBought => {
+            "Sewn or spliced eyes are bought by their finished length, and nothing is cut: leave this empty, or choose tied ends.".to_owned()
+        }
+        Reason::OddFit { share } => said(
+            "With these your coils and knots would take {%} of what they usually do, and between half and twice is believed. Measure both again.",
+            &[&Spread::point(*share)],
+            &[],
+            view,
+        ),
+        Reason::TooShort { least } => {
+            said("{} must be over {M}: so much goes before anything hangs.", &[&Spread::point(*least)], &[&name], view)
+        }
+        Reason::WorkingEnd { least, most } => said(
+            "{} must be between {M} and {M} here: its knot and tail are in it, and the other end needs the rest.",
+            &[&Spread::point(*least), &Spread::point(*most)],
+            &[&name],
+            view,
+        ),
+        Reason::NoHaulCord => {
+            "Choose a rig that has a haul cord, or say how long the finished cord is to be.".to_owned()
         }
     }
 }

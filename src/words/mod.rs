@@ -7,6 +7,10 @@ mod can_i_climb;
 mod capped;
 mod caution;
 mod chart;
+mod cord_caution;
+mod cord_figures;
+mod cord_length;
+mod cord_piece;
 mod cut_caution;
 mod cut_list;
 mod cut_plan;
@@ -41,6 +45,7 @@ mod rope_measure;
 mod rope_state;
 mod row;
 mod second;
+mod shares;
 mod slip;
 mod source;
 mod template;
@@ -50,6 +55,7 @@ mod verdict;
 pub use advantage::advantage_report;
 pub use can_i_climb::report;
 pub use chart::{Axis, Band, Chart, ChartLine, Mark, Point};
+pub use cord_length::cord_report;
 pub use cut_list::{ListPart, list_rows};
 pub use cut_plan::{CutKind, CutLine, CutReport, HankLine, cut_report};
 pub use error::{error_lines, message};
@@ -61,9 +67,9 @@ pub use notice::notice;
 pub use own_rig::rig_rows;
 pub(crate) use record::{IsPlain, Plain};
 pub use report::{
-    AdvantageReport, CautionLine, Drawing, DrawnRope, DrawnStop, ErrorLine, Figure, LegLine, Level, LimbLine, LoadLine,
-    LoadState, LoadsReport, PartLine, Report, RigLine, RigRow, RopeReport, RopeState, SourceLine, Strand, Tension,
-    VerdictLine, WorkDone,
+    AdvantageReport, CautionLine, CordPiece, CordReport, CordShape, Drawing, DrawnRope, DrawnStop, ErrorLine, Figure,
+    LegLine, Level, LimbLine, LoadLine, LoadState, LoadsReport, PartLine, Report, RigLine, RigRow, RopeReport,
+    RopeState, SourceLine, Strand, Tension, VerdictLine, WorkDone,
 };
 pub use rope_length::rope_report;
 pub use row::{ChoiceLine, RowLine, row_line};

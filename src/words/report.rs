@@ -371,4 +371,54 @@ records! {
         /// The sources that the figures and cautions rest on.
         pub sources: Vec<SourceLine>,
     }
+
+    /// A piece of a cord.
+    pub struct CordPiece {
+        /// `tail`, `knot`, `eye`, `leg`, `coils`, `crossings`, `span` or `hand-end`.
+        pub kind: &'static str,
+        /// `first`, `middle` or `second`: on which side of the middle it lies.
+        pub place: &'static str,
+        /// Its length; as it is written, the pieces add up to the whole.
+        pub length: Figure,
+    }
+
+    /// What the finished cord looks like.
+    pub struct CordShape {
+        /// `double-fisherman`, `scaffold`, `double-overhand`, `sewn` or `button`.
+        pub ends: &'static str,
+        /// Whether it is closed.
+        pub closed: bool,
+        /// The coils; nought where it goes round no rope.
+        pub coils: f64,
+        /// The strands of each.
+        pub strands: u32,
+        /// The crossings.
+        pub crossings: f64,
+        /// The strands that hang.
+        pub legs: u32,
+        /// The ends that have an eye, where ends have eyes.
+        pub eyes: u32,
+    }
+
+    /// The answer to "What length of cord?" as people read it.
+    pub struct CordReport {
+        /// What to cut, what to buy, or what a cut leaves.
+        pub first: String,
+        /// What it comes out at, and how to begin.
+        pub second: String,
+        /// The defaults it rests on; empty where all was said.
+        pub assumed: String,
+        /// The figures, in the order to show them.
+        pub figures: Vec<Figure>,
+        /// The pieces from one end of the cord to the other.
+        pub pieces: Vec<CordPiece>,
+        /// What they add up to.
+        pub total: Figure,
+        /// What the finished cord looks like.
+        pub shape: CordShape,
+        /// What to be careful about.
+        pub cautions: Vec<CautionLine>,
+        /// The sources that the figures and cautions rest on.
+        pub sources: Vec<SourceLine>,
+    }
 }

@@ -3,8 +3,8 @@
 use boughline::link::{read, write};
 use boughline::quantity::View;
 use boughline::question::can_i_climb::{Inputs, ask};
-use boughline::question::{Effort, Question, all_fields, rope_length};
-use boughline::words::{error_lines, notice, report, rope_report};
+use boughline::question::{Effort, Question, all_fields, cut_length, rope_length};
+use boughline::words::{cord_report, error_lines, notice, report, rope_report};
 use proptest::prelude::*;
 use proptest::test_runner::Config;
 
@@ -20,6 +20,10 @@ fn follow(text: &str) {
     }
     match rope_length::Inputs::of(&link.draft) {
         Ok(inputs) => assert!(!rope_report(&rope_length::ask(&inputs), link.view).figures.is_empty()),
+        Err(errors) => assert!(!error_lines(&errors, link.view).is_empty()),
+    }
+    match cut_length::Inputs::of(&link.draft) {
+        Ok(inputs) => assert!(!cord_report(&cut_length::ask(&inputs), link.view).figures.is_empty()),
         Err(errors) => assert!(!error_lines(&errors, link.view).is_empty()),
     }
     for question in Question::ALL {

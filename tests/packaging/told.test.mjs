@@ -32,8 +32,8 @@ test("so are the rigs, the turns and the sources", () => {
 });
 
 test("so are the sources that answers cite, and errors are as they are", () => {
-  for (const draft of [plan, rope, {}, { bodyMass: "" }]) {
-    for (const ask of ["canIClimb", "ropeLength"].filter((name) => whole[name])) {
+  for (const draft of [plan, rope, { cordUse: "hand-loop", slingCord: "6 mm" }, {}, { bodyMass: "" }]) {
+    for (const ask of ["canIClimb", "ropeLength", "cutLength"].filter((name) => whole[name])) {
       assert.deepEqual(packaged[ask](draft), whole[ask](draft));
     }
   }

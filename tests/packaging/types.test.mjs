@@ -10,6 +10,7 @@ import * as boughline from "boughline";
 const climber = { bodyMass: "80 kg", climbHeight: "11 m", rig: "tail-3" };
 const measured = { ...climber, measuredPull: "400 N", pullTaken: "overhead", pullArms: "two", testMass: "80 kg", testPull: "390 N", backup: "tail-knot" };
 const rope = { crotchHeight: "12 m", anchor: "canopy" };
+const cord = { cordUse: "distel", ropeDiameter: "11 mm", hitchCord: "8 mm", bodyMass: "80 kg" };
 const calls = {
   canIClimb: [[climber], [measured], [{ ...climber, rig: "hand-over-hand" }, { system: "us" }], [{ ...climber, legs: "full", stairs: "yes" }], [{ bodyMass: "" }]],
   advantage: [[{ bodyMass: "80 kg", climbHeight: "11 m" }], [{ ...measured, stature: "1.75 m" }, { system: "us" }, 50], [{ bodyMass: "" }]],
@@ -19,6 +20,7 @@ const calls = {
   ropeLength: [[rope], [{ ...rope, anchor: "base", rig: "tail-3", hitchHeight: 1.5 }, { system: "us" }], [{ anchor: "" }]],
   cutPlan: [[{ cords: "2~6mm~1.8m,1~7mm~2.1m" }], [{ cords: "30 ~ 6 mm ~ 1.83 m ~ loop", hanks: "any ~ 10 m ~ 20" }, { system: "us" }, 50], [{ cords: "1~6mm~60m" }], [{ cords: "" }]],
   readRows: [["cords", "2~6mm~1.8m~foot%20loop"], ["hanks", "any"]],
+  cutLength: [[cord], [{ ...cord, cordUse: "haul-cord", haulCord: "7 mm", rig: "haul-cord-3" }, { system: "us" }], [{ cordUse: "" }]],
   fields: [[], [{ system: "us" }]],
   catalogue: [[]],
   readRig: [["tied tree, hitch upper, hitch climber, turn climber, turn upper carabiner, hand climber"], ["tied trea", { system: "us" }]],

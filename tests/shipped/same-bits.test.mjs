@@ -25,8 +25,9 @@ const bits = (number) => {
 const written = (hex) => hex === null ? null : hex.replace(/^0x/, "").toLowerCase().padStart(16, "0");
 
 /** The figures of an answer by their place: the id, or those of a state or rig and of its figure. */
-const placed = ({ figures, states = [], rigs = [], kinds = [], limb = null }) => [
+const placed = ({ figures, states = [], rigs = [], kinds = [], pieces = [], limb = null }) => [
   ...figures.map((figure) => [figure.id, figure]),
+  ...pieces.map(({ length }) => [length.id, length]),
   ...[...rigs, ...kinds].flatMap(({ id, figures: own }) => own.map((figure) => [`${id}/${figure.id}`, figure])),
   ...states.flatMap(({ id, total, items = [] }) => [...items, total].filter(Boolean).map((figure) => [`${id}/${figure.id}`, figure])),
   ...(limb?.figures ?? []).map((figure) => [figure.id, figure]),
@@ -41,7 +42,7 @@ test("every worked row has the same bits natively and as shipped", async (t) => 
   const library = shipped();
   const rows = workedRows();
   assert.ok(rows.length > 0, `${path} holds no row`);
-  const ask = { "can-i-climb": library.canIClimb, "advantage": library.advantage, "loads": library.loads, "rope-length": library.ropeLength, "cut-plan": library.cutPlan };
+  const ask = { "can-i-climb": library.canIClimb, "advantage": library.advantage, "loads": library.loads, "rope-length": library.ropeLength, "cut-length": library.cutLength, "cut-plan": library.cutPlan };
   for (const [index, { question, draft, figures }] of rows.entries()) {
     await t.test(`row ${index + 1}: ${question} ${JSON.stringify(draft)}`, () => {
       assert.ok(Object.keys(figures).length > 0, "the row has no figure");

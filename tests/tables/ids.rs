@@ -1,6 +1,6 @@
 //! Published ids, which never change: they stand in links and in other people's programs.
 
-use super::{advantages, reports, rope_reports};
+use super::{advantages, cord_reports, reports, rope_reports};
 use boughline::field::Kind;
 use boughline::link::read;
 use boughline::quantity::View;
@@ -59,6 +59,12 @@ fn present() -> BTreeSet<String> {
         }
     }
     ids.insert("standing not-proved".to_owned());
+    for report in cord_reports() {
+        ids.extend(report.figures.iter().map(|figure| format!("figure {}", figure.id)));
+        ids.extend(report.cautions.iter().map(|caution| format!("caution {}", caution.id)));
+        ids.extend(report.pieces.iter().map(|piece| format!("cord-piece {}", piece.kind)));
+        ids.extend(report.pieces.iter().map(|piece| format!("piece {}", piece.length.id)));
+    }
     ids.extend(of_other_rigs());
     // No plan is complete yet, so none comes to this.
     ids.insert(format!("verdict {}", within_reach()));

@@ -141,7 +141,7 @@ fn figures_in_errors_have_the_mark_of_the_view() {
 
 #[test]
 fn every_reason_refusal_and_misread_has_a_row() {
-    // Those of no text here: two above, those of somebody's own rig, and two that only a rope meets.
+    // Those of no text here: two above, those of somebody's own rig, and those that only a rope or a cord meets.
     let others_reasons = [
         "Needed",
         "UnworkableRig",
@@ -152,6 +152,8 @@ fn every_reason_refusal_and_misread_has_a_row() {
         "NoCrotch",
     ];
     let mut reasons = BTreeSet::from(others_reasons.map(str::to_owned));
+    reasons.extend(super::cut_length::ERRORS.iter().map(|(_, reason, _)| (*reason).to_owned()));
+    reasons.insert("NoHaulCord".to_owned());
     let mut refusals = BTreeSet::from(["Miswritten".to_owned()]);
     let mut misreads = BTreeSet::from(["Empty".to_owned()]);
     for (error, ..) in texts().chain(others()) {

@@ -4,10 +4,10 @@ use super::{SI, US};
 use boughline::link::{self, Notice};
 use boughline::quantity::View;
 use boughline::question::can_i_climb::{Answer, Decided, Inputs, Level, Missing, Verdict, ask, helps};
-use boughline::question::{Effort, advantage, all_fields, cut_plan, loads, rope_length};
+use boughline::question::{Effort, advantage, all_fields, cut_length, cut_plan, loads, rope_length};
 use boughline::words::{
-    advantage_report, cut_report, helps_report, loads_report, map_report, notice, report, rope_report, row_line,
-    source_line,
+    advantage_report, cord_report, cut_report, helps_report, loads_report, map_report, notice, report, rope_report,
+    row_line, source_line,
 };
 
 const RIGS: &[&str] = &["hand-over-hand", "tail-3", "tail-5", "moving-rope", "ground-5", "own"];
@@ -161,6 +161,23 @@ const CUTS: &[&str] = &[
     "cords=2~6mm~4m&hanks=6mm~5m~x1",
 ];
 
+/// Cords of every kind, with every caution.
+const CORDS: &[&str] = &[
+    "cordUse=prusik&ropeDiameter=11mm&hitchCord=4mm&bodyMass=200kg&cordCut=1m&cameOut=40cm",
+    "cordUse=prusik&ropeDiameter=11mm&hitchCord=9.5mm",
+    "cordUse=bachmann&ropeDiameter=11mm&hitchCord=8mm&cordCut=2m",
+    "cordUse=distel&ropeDiameter=9.5mm&hitchCord=8mm&cordCut=7ft&workingEnd=16in&cordFibre=aramid",
+    "cordUse=own-hitch&ropeDiameter=13mm&hitchCord=10mm&cordFibre=hmpe&hitchCoils=1",
+    "cordUse=own-hitch&ropeDiameter=13mm&hitchCord=8mm&hitchCoils=5&cordEnds=sewn",
+    "cordUse=openable&ropeDiameter=9.5mm&hitchCord=6mm",
+    "cordUse=blakes&ropeDiameter=12mm&hitchCord=12mm",
+    "cordUse=blakes&ropeDiameter=12mm&hitchCord=12mm&cordEnds=sewn",
+    "cordUse=foot-loop&slingCord=6mm",
+    "cordUse=foot-loop&slingCord=6mm&cordCut=4m",
+    "cordUse=lanyard&slingCord=12mm",
+    "cordUse=haul-cord&haulCord=7mm&rig=haul-cord-3",
+];
+
 fn told_in(view: View) -> Vec<String> {
     let mut told = Vec::new();
     for rig in RIGS {
@@ -217,6 +234,11 @@ fn told_in(view: View) -> Vec<String> {
             collect(&serde_json::to_value(cut_report(&answer, view)).expect("a report is plain"), &mut told);
         }
     }
+    for plan in CORDS {
+        let inputs = cut_length::Inputs::of(&link::read(plan).draft).expect(plan);
+        let report = cord_report(&cut_length::ask(&inputs), view);
+        collect(&serde_json::to_value(report).expect("a report is plain"), &mut told);
+    }
     for row in all_fields() {
         collect(&serde_json::to_value(row_line(row, view)).expect("a row is plain"), &mut told);
     }
@@ -261,6 +283,10 @@ fn every_template_is_told_and_fits_its_slots() {
         include_str!("../../src/words/capped.rs"),
         include_str!("../../src/words/caution.rs"),
         include_str!("../../src/words/chart.rs"),
+        include_str!("../../src/words/cord_caution.rs"),
+        include_str!("../../src/words/cord_figures.rs"),
+        include_str!("../../src/words/cord_length.rs"),
+        include_str!("../../src/words/cord_piece.rs"),
         include_str!("../../src/words/leg_climb.rs"),
         include_str!("../../src/words/load_caution.rs"),
         include_str!("../../src/words/load_line.rs"),
