@@ -6,6 +6,8 @@
 mod exhaustive;
 #[path = "cutting/laws.rs"]
 mod laws;
+#[path = "cutting/lists.rs"]
+mod lists;
 #[path = "cutting/orders.rs"]
 mod orders;
 

@@ -1,7 +1,7 @@
 //! The cords that are wanted.
 
 use super::column::tenths;
-use super::words::{CORD_COLUMNS, Words, checked, fibre, needed, written};
+use super::words::{CORD_COLUMNS, Words, checked, fibre, needed, tidy, written};
 use super::{Mistake, Wrong};
 use crate::cord::cutting::MOST_CORDS;
 use crate::field::{Field, Form, Kind, Reading, Row, Said, Value};
@@ -56,9 +56,7 @@ pub static CORDS: Field<CordList> = Field::new(Row {
 
 static FORM: Form = Form {
     canonical: |text| read_cords(text).ok().map(|list| written(&list.words, &CORD_COLUMNS, None)),
-    tidied: |text, system| {
-        read_cords(text).map_or_else(|_| text.to_owned(), |list| written(&list.words, &CORD_COLUMNS, Some(system)))
-    },
+    tidied: |text, system| tidy(text, &CORD_COLUMNS, system, |tidied| read_cords(tidied).is_ok()),
     example: "2 ~ 6 mm ~ 1.8 m ~ foot loop",
 };
 

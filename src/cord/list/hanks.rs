@@ -2,7 +2,7 @@
 
 use super::Mistake;
 use super::column::tenths;
-use super::words::{HANK_COLUMNS, Words, amount, checked, fibre, needed, written};
+use super::words::{ANY, HANK_COLUMNS, Words, amount, checked, fibre, needed, tidy, written};
 use crate::field::{Field, Form, Kind, Reading, Row, Said, Value};
 use crate::gear::Fibre;
 use crate::quantity::System;
@@ -63,9 +63,7 @@ pub static HANKS: Field<HankList> = Field::new(Row {
 
 static FORM: Form = Form {
     canonical: |text| read_hanks(text).ok().map(|list| written(&list.words, &HANK_COLUMNS, None)),
-    tidied: |text, system| {
-        read_hanks(text).map_or_else(|_| text.to_owned(), |list| written(&list.words, &HANK_COLUMNS, Some(system)))
-    },
+    tidied: |text, system| tidy(text, &HANK_COLUMNS, system, |tidied| read_hanks(tidied).is_ok()),
     example: "6 mm ~ 50 m ~ 42",
 };
 
@@ -83,16 +81,12 @@ static FORM: Form = Form {
 /// # Ok::<(), usize>(())
 /// ```
 pub fn read_hanks(text: &str) -> Result<HankList, Mistake> {
-    let mut words = checked(text, &HANK_COLUMNS)?;
+    let words = checked(text, &HANK_COLUMNS)?;
     let mut rows = Vec::new();
-    for said in &mut words {
+    for said in &words {
         let row = rows.len() + 1;
         let [thick, ..] = said;
-        let any = thick.eq_ignore_ascii_case(ANY);
-        if any {
-            ANY.clone_into(thick);
-        }
-        let diameter = if any { None } else { Some(tenths(needed(said, 0, &HANK_COLUMNS, row)?)) };
+        let diameter = if thick == ANY { None } else { Some(tenths(needed(said, 0, &HANK_COLUMNS, row)?)) };
         let length = needed(said, 1, &HANK_COLUMNS, row)?;
         let price = amount(said, 3, &HANK_COLUMNS, row)?.map(|price| (price * 100.0).round() as u32);
         let limit = amount(said, 4, &HANK_COLUMNS, row)?.map(|limit| limit as u32);
@@ -101,6 +95,3 @@ pub fn read_hanks(text: &str) -> Result<HankList, Mistake> {
     }
     Ok(HankList { rows, words })
 }
-
-/// The word for a hank that can be had in every diameter.
-const ANY: &str = "any";

@@ -24,6 +24,9 @@ pub static HANK_COLUMNS: [Column; 5] = [
     Column { id: "limit", row: Some(&LIMIT) },
 ];
 
+/// The word for a hank that can be had in every diameter.
+pub(super) const ANY: &str = "any";
+
 /// The most rows of a list (judged).
 const MOST_ROWS: usize = 60;
 
@@ -100,6 +103,9 @@ fn words(line: &str, columns: &[Column; 5]) -> (Words, Option<String>) {
             part = trimmed(&decoded(&part)).to_owned();
         }
         let column = if at < always {
+            if part.eq_ignore_ascii_case(ANY) {
+                ANY.clone_into(&mut part);
+            }
             at
         } else if let Some(fibre) = fibre(&part) {
             fibre.named().id.clone_into(&mut part);
@@ -161,6 +167,12 @@ pub(super) fn written(rows: &[Words], columns: &[Column; 5], view: Option<System
         }
     }
     text
+}
+
+/// The text as people read it, bare numbers with their units; unchanged where even then it cannot be read.
+pub(super) fn tidy(text: &str, columns: &[Column; 5], system: System, reads: fn(&str) -> bool) -> String {
+    let tidied = checked(text, columns).map(|rows| written(&rows, columns, Some(system))).ok();
+    tidied.filter(|tidied| reads(tidied)).unwrap_or_else(|| text.to_owned())
 }
 
 /// An amount of a row, in SI; none where it may be left out and is.

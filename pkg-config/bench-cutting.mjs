@@ -1,0 +1,69 @@
+// How many cutting plans the shipped module proves, and how long it takes: `node bench-cutting.mjs TABLE`.
+//
+// Realistic: cords of 0.3 to 4 m to the centimetre, evenly; two to six lengths of hank of 5 to 50 m to the metre, evenly,
+// half of the plans priced (a metre out of a longer hank a little cheaper), a quarter with a remnant at home. Thirds: cords
+// of 2.8 to 3.8 m out of hanks of 7 and 10 m, of which three go into one or do not: the hard kind.
+import { writeFile } from "node:fs/promises";
+import * as boughline from "boughline";
+
+const [table] = process.argv.slice(2);
+const PLANS = 100;
+const LIMIT = 200; // milliseconds
+
+/** A die whose throws are always the same: whole numbers from `least` to `most`. */
+function dice(seed) {
+  let state = (seed * 2654435761) >>> 0;
+  return (least, most) => {
+    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
+    return least + Math.floor((state / 2 ** 32) * (most - least + 1));
+  };
+}
+
+function realistic(seed, count) {
+  const from = dice(seed);
+  const cords = Array.from({ length: count }, () => `1 ~ 6 mm ~ ${from(30, 400)} cm`);
+  const priced = from(0, 1) === 0;
+  const hanks = Array.from({ length: from(2, 6) }, () => {
+    const metres = from(5, 50);
+    return `any ~ ${metres} m${priced ? ` ~ ${(metres * (100 - metres + from(0, 20))) / 100}` : ""}`;
+  });
+  if (from(0, 3) === 0) hanks.push(`any ~ ${from(50, 600)} cm ~ 0 ~ x1`);
+  return { cords: spread(cords), hanks: hanks.join("\n") };
+}
+
+function thirds(seed, count) {
+  const from = dice(seed);
+  return { cords: spread(Array.from({ length: count }, () => `1 ~ 6 mm ~ ${from(280, 380)} cm`)), hanks: "any ~ 10 m\nany ~ 7 m" };
+}
+
+/** Cords of one length in one row: a list takes 60 rows, so the lengths are brought to as many where there are more. */
+function spread(cords) {
+  const counts = new Map();
+  for (const cord of cords) counts.set(cord, (counts.get(cord) ?? 0) + 1);
+  return [...counts].map(([cord, count]) => cord.replace(/^1/u, String(count))).slice(0, 60).join("\n");
+}
+
+const lines = [`| cords | proved of ${PLANS} | within ${LIMIT} ms | with the longest remainder | ms, middle | ms, slowest |`, "|---|---|---|---|---|---|"];
+for (const [name, of] of [["realistic", realistic], ["thirds", thirds]]) {
+  for (const count of [12, 20, 40, 55]) {
+    const times = [];
+    let [proved, inTime, whole] = [0, 0, 0];
+    for (let seed = 1; seed <= PLANS; seed += 1) {
+      const start = performance.now();
+      const reply = boughline.cutPlan(of(seed, count));
+      const time = performance.now() - start;
+      if (!reply.ok) throw new Error(JSON.stringify(reply.errors));
+      const [kind] = reply.answer.kinds;
+      const isProved = kind.standing === "proved";
+      proved += isProved;
+      inTime += isProved && time <= LIMIT;
+      whole += kind.proof.includes("Nor does any");
+      times.push(time);
+    }
+    times.sort((a, b) => a - b);
+    lines.push(`| ${name}, ${count} | ${proved} | ${inTime} | ${whole} | ${times[PLANS >> 1].toFixed(1)} | ${times.at(-1).toFixed(0)} |`);
+  }
+}
+const text = `${lines.join("\n")}\n`;
+await writeFile(table, text);
+console.log(text);

@@ -1,0 +1,27 @@
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { textOf, withRow, withWord, withoutRow } from "../../www/js/cutting-rows.js";
+
+const loop = { count: "2", diameter: "6 mm", length: "1.8 m", fibre: "", name: "foot loop" };
+
+test("rows are written a line each, with what is not said left out behind what always stands", () => {
+  assert.equal(textOf("cords", [loop, { ...loop, diameter: "", fibre: "nylon", name: "" }]), "2 ~ 6 mm ~ 1.8 m ~ foot loop\n2 ~  ~ 1.8 m ~ nylon\n");
+  assert.equal(textOf("hanks", [{ diameter: "any", length: "5 m", fibre: "", price: "0", limit: "1" }]), "any ~ 5 m ~ 0 ~ x1\n");
+  assert.equal(textOf("cords", []), "");
+});
+
+test("no word of a row parts rows", () => {
+  assert.equal(textOf("cords", [{ ...loop, name: "a~b;c\nd" }]), "2 ~ 6 mm ~ 1.8 m ~ a b c d\n");
+});
+
+test("a new row begins as thick and of the fibre that the last one is", () => {
+  assert.deepEqual(withRow("cords", [{ ...loop, fibre: "aramid" }])[1], { count: "1", diameter: "6 mm", length: "", fibre: "aramid", name: "" });
+  assert.equal(withRow("hanks", [])[0].diameter, "any");
+});
+
+test("rows are changed and taken away without touching the others", () => {
+  const rows = [loop, { ...loop, name: "prusik" }];
+  assert.deepEqual(withWord(rows, 1, "name", "haul"), [loop, { ...loop, name: "haul" }]);
+  assert.deepEqual(withoutRow(rows, 0), [rows[1]]);
+  assert.equal(rows[1].name, "prusik");
+});

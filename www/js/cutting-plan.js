@@ -1,0 +1,133 @@
+import { cautionItem } from "./caution-item.js";
+import { cuttingDrawing } from "./cutting-drawing.js";
+import { listEditor } from "./cutting-editor.js";
+import { CuttingWork } from "./cutting-work.js";
+import { element, setText, svg } from "./element.js";
+import { showFigures } from "./figures.js";
+import { SHAPES } from "./shapes.js";
+
+// The cutting plan: a second answer on a page, of its own rows. It stands whether or not the page's own answer does.
+
+const at = (id) => document.getElementById(id);
+
+/** What is said where a kind stands: a word, and the shape beside it. */
+const STANDINGS = {
+  proved: { word: "Proved", shape: "within-reach" },
+  "not-proved": { word: "Not proved", shape: "at-limit" },
+  none: { word: "No plan", shape: "out-of-reach" },
+};
+
+const shape = (id) => svg("svg", { class: "shape", viewBox: "0 0 16 16", "aria-hidden": "true", focusable: "false" }, svg("path", { d: SHAPES[id] }));
+
+function kindBlock(kind, width) {
+  const { word, shape: its } = STANDINGS[kind.standing];
+  return element("section", { class: "cut-kind", "data-standing": kind.standing, "aria-label": kind.noun },
+    element("h3", {}, kind.noun),
+    element("p", { class: "standing" }, shape(its), ` ${word}`),
+    element("p", {}, kind.text),
+    kind.proof === "" ? null : element("p", { class: "hint" }, kind.proof),
+    ...(kind.hanks.length === 0 ? [] : cuttingDrawing(kind, width)));
+}
+
+/** Starts the part. `beside(reply, draft, view)` is the page's reply with what is wrong in the rows. */
+export function cuttingPlan(engine) {
+  const form = document.querySelector("form[data-question]");
+  const view = () => ({ system: form.elements.namedItem("system")?.value || "si", decimal: form.elements.namedItem("decimal")?.value || "." });
+  const editors = Object.fromEntries([...document.querySelectorAll("[data-list-editor]")]
+    .map((node) => [node.dataset.listEditor, listEditor(node, engine, view)]));
+  const part = new CuttingPart(engine);
+  return {
+    beside: (reply, draft, shown) => part.beside(reply, draft, shown),
+    /** Puts a cord on the list: `{ diameter, length, name }` in words. */
+    addCord: (row) => editors.cords.add(row),
+  };
+}
+
+class CuttingPart {
+  constructor(engine) {
+    this.engine = engine;
+    this.answer = null;
+    this.work = new CuttingWork((reply, state) => this.show(reply, state));
+    at("cutting-stop").addEventListener("click", () => {
+      if (this.work.stop()) this.rest("Stopped. This is the best plan so far; change anything to go on.");
+    });
+    at("cutting-copy").addEventListener("click", () => this.copy());
+    // Bars are drawn for the width there is.
+    new ResizeObserver(() => this.draw()).observe(at("cutting"));
+  }
+
+  /** The page's reply; an error of the rows goes to the page's errors, and what is shown follows the rows alone. */
+  beside(reply, draft, view) {
+    if (!("cords" in draft)) {
+      this.work.stop();
+      this.hide();
+      return reply;
+    }
+    const cut = this.work.begin((effort) => this.engine.cutPlan(draft, view, effort));
+    if (cut.ok) return reply;
+    const known = reply.ok ? [] : reply.errors;
+    const more = cut.errors.filter(({ message }) => known.every((error) => error.message !== message));
+    return { ok: false, errors: [...known, ...more] };
+  }
+
+  hide() {
+    this.answer = null;
+    at("cutting").hidden = true;
+    at("cutting-kinds").replaceChildren();
+  }
+
+  /** No more is being reckoned. */
+  rest(said) {
+    at("cutting-work").hidden = true;
+    setText(at("cutting-said"), said);
+  }
+
+  show(reply, { effort, most, goesOn }) {
+    if (!reply.ok) {
+      this.hide();
+      return;
+    }
+    const { answer } = reply;
+    this.answer = answer;
+    at("cutting").hidden = false;
+    setText(at("cutting-first"), answer.first);
+    setText(at("cutting-second"), answer.second);
+    setText(at("cutting-assumed"), answer.assumed);
+    at("cutting-shopping").replaceChildren(...answer.shopping.map((text) => element("li", {}, text)));
+    at("cutting-copy").hidden = answer.shopping.length === 0;
+    at("cutting-list").hidden = true;
+    showFigures(at("cutting-figures"), answer.figures, new Map(answer.sources.map(({ id, text }) => [id, text])));
+    at("cutting-cautions").replaceChildren(...answer.cautions.filter(({ id }) => id !== "arithmetic").map(cautionItem));
+    at("cutting-progress").max = most;
+    at("cutting-progress").value = effort;
+    if (goesOn) {
+      at("cutting-work").hidden = false;
+      setText(at("cutting-said"), "");
+    } else {
+      this.rest(answer.effort.more ? "As far as this page goes; another plan might still be found." : "");
+    }
+    this.width = 0;
+    this.draw();
+  }
+
+  /** The kinds at the width there is, unless they are drawn for it. */
+  draw() {
+    const width = Math.min(640, Math.floor(at("cutting").clientWidth));
+    if (this.answer === null || width < 40 || width === this.width) return;
+    this.width = width;
+    at("cutting-kinds").replaceChildren(...this.answer.kinds.map((kind) => kindBlock(kind, width)));
+  }
+
+  async copy() {
+    const box = at("cutting-list");
+    box.value = this.answer.shopping.join("\n");
+    try {
+      await navigator.clipboard.writeText(box.value);
+      setText(at("cutting-said"), "The list is copied.");
+    } catch {
+      box.hidden = false;
+      box.select();
+      setText(at("cutting-said"), "Copy the list from the box.");
+    }
+  }
+}
