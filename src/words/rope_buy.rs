@@ -118,7 +118,7 @@ pub(super) fn of_owned(answer: &Answer, view: View) -> Vec<Figure> {
         height.workings.push(worded("The height that takes {} of rope.", &[&text(whole(*length, view), view)]));
         figures.push(height);
     }
-    if above.high > ADDING_UP {
+    if let Some(above) = above {
         let steps = all_begun(*above, view);
         let mut above =
             measured(("ropeEndsAbove", "your rope’s end above the ground"), above, steps, view, &[GEOMETRY]);

@@ -14,4 +14,5 @@ test("the state that decides is the one so marked, wherever it stands", () => {
 test("the short answer is the length and the state that asks for it", () => {
   assert.equal(glanceText(answer), `${answer.states[0].total.text} of rope: setting the rope`);
   assert.equal(glanceText({ first: "No rope is needed.", states: [] }), "No rope is needed.");
+  assert.equal(glanceText({ ...answer, buy: "", first: "Your 30 m goes up to 9 m." }), "Your 30 m goes up to 9 m.");
 });

@@ -52,13 +52,15 @@ proptest! {
         let cautions: Vec<_> = owned.cautions.iter().filter(|caution| matches!(caution, Caution::RopeEndsAbove { .. } | Caution::RopeTooShort { .. })).collect();
         prop_assert_eq!(cautions.is_empty(), rope >= owned.need.high - 1e-6);
         prop_assert!((of.short.likely - (owned.need.likely - rope).max(0.0)).abs() < 1e-9);
-        prop_assert!(of.above.likely <= of.short.likely + 1e-9);
         let ends_above = cautions.iter().any(|caution| matches!(caution, Caution::RopeEndsAbove { .. }));
-        prop_assert_eq!(ends_above, of.above.high > 1e-6);
-        // So much more rope, and it reaches the ground for sure.
-        if rope + of.above.high <= MOST {
-            let longer = owning(&plan, rope + of.above.high).owned.expect("it was said");
-            prop_assert!(longer.above.high < 1e-9);
+        prop_assert_eq!(ends_above, of.above.is_some());
+        if let Some(above) = of.above {
+            prop_assert!(above.likely <= of.short.likely + 1e-9 && above.likely < owned.crotch && above.high <= owned.crotch);
+            // So much more rope, and it reaches the ground for sure.
+            if rope + above.high <= MOST && above.high < owned.crotch {
+                let longer = owning(&plan, rope + above.high + 1e-5).owned.expect("it was said");
+                prop_assert_eq!(longer.above, None);
+            }
         }
     }
 

@@ -32,22 +32,25 @@ function label({ rows, text, side, at, edge, top, height }, { line }) {
   ].filter(Boolean);
 }
 
+const DASHED = new Map([["retrievalCord", "line dashed"], ["missing", "line faint dashed"]]);
+
 /** The drawing as an SVG element, named and described in words; null where the items give no shape. */
-export function ropeDrawing(state, tall) {
-  const layout = ropeLayout(state, tall);
+export function ropeDrawing(state, tall, extras) {
+  const layout = ropeLayout(state, tall, extras);
   if (layout === null) return null;
-  const { width, height, runs, knots, hitch, labels } = layout;
-  const rope = (className) => runs.map((one) => path(run(one, layout), className));
+  const { width, height, runs, knots, hitch, stopper, labels } = layout;
+  const rope = (classOf) => runs.map((one) => path(run(one, layout), classOf(one)));
   return svg("svg", {
     viewBox: `0 0 ${width} ${height}`, role: "img",
     "aria-labelledby": `rope-title-${state.id}`, "aria-describedby": `rope-words-${state.id}`, class: "drawn rope-drawing",
   },
     svg("title", { id: `rope-title-${state.id}` }, `The rope in the tree, to scale: ${state.noun}`),
-    svg("desc", { id: `rope-words-${state.id}` }, ropeWords(state)),
+    svg("desc", { id: `rope-words-${state.id}` }, ropeWords(state, extras)),
     ...tree(layout),
-    ...rope("line halo"),
-    ...rope("line rope"),
+    ...rope(() => "line halo"),
+    ...rope(({ id }) => DASHED.get(id) ?? "line rope"),
     ...knots.map(({ x, y }) => svg("circle", { cx: x, cy: y, r: 5, class: "line ink" })),
     hitch && svg("rect", { x: hitch.x - 6, y: hitch.y - 8, width: 12, height: 16, rx: 3, class: "line paper" }),
+    stopper && svg("circle", { cx: stopper.x, cy: stopper.y, r: 3.5, class: "line paper" }),
     ...labels.flatMap((one) => label(one, layout)));
 }

@@ -12,14 +12,40 @@ const RISE = 20; // of the rope over the crotch
 const LIMB = 64; // from there to words beside the limbs
 const LINE = 14; // from one line of writing to the next
 const FOLD = 5; // between two lays of rope on the ground
-const REACH = 136; // of one lay
+const REACH = 136; // of one lay on the right
+const LEFT_REACH = 108; // and on the left
+const MOST_LAYS = 24; // what is more than that is not drawn
+const LEG = 60; // of rope to and fro beside a strand, where that is enough
+const MOST_TURNS = 4; // of it; then the legs grow, up to half the tree
+const DETOUR = { leg: 90, most: 2 }; // of a redirect, which has less room beside it
 
-/** Rope in a pile on the ground, to and fro, from `start` to `end` of its length; what lies there already is below. */
-function piled(x, y, start, end) {
+/** A pile of rope on the ground, to and fro beside `x`, in lays of `reach`; one to the left has a negative one. */
+class Pile {
+  lain = 0;
+
+  constructor(x, y, reach) {
+    Object.assign(this, { x, y, reach });
+  }
+
+  get rows() {
+    return Math.floor(this.lain / Math.abs(this.reach));
+  }
+
+  /** Lays so much more on what is there, as far as there is room; the points it goes through. */
+  lay(length) {
+    const start = this.lain;
+    this.lain = Math.min(start + length, MOST_LAYS * Math.abs(this.reach));
+    return piled(this, start, this.lain);
+  }
+}
+
+/** From `start` to `end` of the length of a pile. */
+function piled({ x, y, reach }, start, end) {
+  const [REACH, way] = [Math.abs(reach), Math.sign(reach)];
   const row = (length) => Math.floor(length / REACH);
   const place = (length, on) => {
     const along = length - on * REACH;
-    return { x: x + (on % 2 === 0 ? along : REACH - along), y: y - on * FOLD };
+    return { x: x + way * (on % 2 === 0 ? along : REACH - along), y: y - on * FOLD };
   };
   const points = [place(start, row(start))];
   for (let on = row(start); on < row(end); on += 1) points.push(place((on + 1) * REACH, on), place((on + 1) * REACH, on + 1));
@@ -49,28 +75,31 @@ function spread(labels, floor) {
 
 /** A label beside its place: the noun over several lines, the length under it. */
 function beside({ noun, text }, side, at, edge) {
-  const rows = lines(noun, 14);
+  const rows = lines(noun, side === "left" ? 13 : 14);
   return { rows, text, side, at, edge, y: at.y, height: (rows.length + 1) * LINE };
 }
 
-/** Rope of `length` up and down beside the strand that ends at `from`, in as many turns as there is room for. */
-function folded(from, length, room) {
-  const turns = Math.ceil(length / 2 / Math.max(room, 1));
-  const leg = length / 2 / turns;
+/** Rope of `length` to and fro beside a strand, from `from` on: upwards or (`way.y` 1) downwards, and aside by `way.x`. */
+function folded(from, length, room, way, most = MOST_TURNS) {
+  const turns = Math.min(Math.ceil(length / 2 / room), most);
+  const leg = Math.min(length / 2 / turns, room) * way.y;
   const points = [];
-  for (let { x } = from, i = 0; i < turns; i += 1, x += 2 * FOLD) {
-    points.push({ x: x + FOLD, y: from.y }, { x: x + FOLD, y: from.y - leg }, { x: x + 2 * FOLD, y: from.y - leg }, { x: x + 2 * FOLD, y: from.y });
+  for (let { x } = from, i = 0; i < turns; i += 1, x += 2 * FOLD * way.x) {
+    const [near, far] = [x + FOLD * way.x, x + 2 * FOLD * way.x];
+    points.push({ x: near, y: from.y }, { x: near, y: from.y + leg }, { x: far, y: from.y + leg }, { x: far, y: from.y });
   }
   return points;
 }
 
 /**
  * Places for a state's items in a tree `tall` metres up to the crotch: `runs` of rope as lists of points, `knots`, the
- * `hitch` between what bears and what hangs loose, and `labels`. None where no rope comes down.
+ * `hitch` between what bears and what hangs loose, the `stopper`, and `labels`. None where no rope comes down. `cord` is
+ * the figure of a retrieval cord, `above` that of the height at which the rope that somebody has ends on the way down.
  */
-export function ropeLayout({ items }, tall) {
-  const item = (id) => items.find((one) => one.id === id && one.value > 0);
-  const [up, over, down, inRig, knot, tail] = ["up", "overCrotch", "down", "inRig", "anchorKnot", "tail"].map(item);
+export function ropeLayout({ id, items }, tall, { cord, above } = {}) {
+  const item = (name) => items.find((one) => one.id === name && one.value > 0);
+  const [up, over, down, redirect, aside, inRig, knot, tail, reserve] =
+    ["up", "overCrotch", "down", "redirectRope", "footOffset", "inRig", "anchorKnot", "tail", "reserve"].map(item);
   if (down === undefined || !(tall > 0)) return null;
 
   const scale = HEIGHT / tall; // points a metre
@@ -78,18 +107,30 @@ export function ropeLayout({ items }, tall) {
   const [left, right] = [MIDDLE - ASIDE, MIDDLE + ASIDE];
   const crotch = { x: MIDDLE, y: CROWN - RISE };
   const [runs, labels] = [[], []];
-  const draw = (id, ...points) => runs.push({ id, points });
+  const draw = (name, ...points) => runs.push({ id: name, points });
   const note = (figure, side, at, edge) => labels.push(beside(figure, side, at, edge));
+  const noteUnder = ({ noun, text }) => labels.push({ rows: [], text: `${noun} ${text}`, side: "under" });
+  const looped = tail !== undefined || cord !== undefined; // round the crotch
 
-  // The part that is tied: from the foot or the harness up to the crotch, or a tail that hangs from the crotch.
+  // A redirect takes rope beside the other side, where there is always room.
+  const detour = { x: left, y: CROWN + 8 };
+  const turns = redirect ? [...folded(detour, redirect.value * scale, DETOUR.leg, { x: -1, y: 1 }, DETOUR.most), detour] : [detour];
+  const leftEdge = Math.min(...turns.map(({ x }) => x)) - 16;
+  if (redirect) {
+    draw("redirectRope", detour, ...turns);
+    note(redirect, "left", { x: leftEdge + 16, y: detour.y + 8 }, leftEdge);
+  }
+
+  // The part that is tied: from the foot or the harness up to the crotch, or what hangs there to bring the anchor down.
   const foot = { x: left, y: CROWN + (up?.value ?? 0) * scale };
+  const hangs = up ? undefined : tail ?? (knot ? cord : undefined);
   if (up) {
     draw("up", foot, { x: left, y: CROWN });
-    note(up, "left", { x: left, y: (foot.y + CROWN) / 2 }, left - 16);
-  } else if (tail) {
-    const end = { x: left, y: Math.min(ground, CROWN + tail.value * scale) };
-    draw("tail", crotch, { x: left, y: CROWN, arc: "left" }, end);
-    note(tail, "left", { x: left, y: (end.y + CROWN) / 2 }, left - 16);
+    note(up, "left", { x: left, y: (foot.y + CROWN) / 2 }, leftEdge);
+  } else if (hangs) {
+    const end = { x: left, y: Math.min(ground, CROWN + hangs.value * scale) };
+    draw(hangs.id, crotch, { x: left, y: CROWN, arc: "left" }, end);
+    note(hangs, "left", { x: left, y: (end.y + CROWN) / 2 }, leftEdge);
   }
 
   // The part that bears: over the crotch and down to the hitch, or to the ground.
@@ -97,53 +138,88 @@ export function ropeLayout({ items }, tall) {
   if (over) note(over, "right", { x: right - 4, y: CROWN - 12 }, MIDDLE + LIMB);
   const end = { x: right, y: CROWN + down.value * scale };
   const hitch = end.y < ground - 1 ? end : null;
-  const folds = inRig ? folded(end, inRig.value * scale, Math.min(60, end.y - CROWN - 8)) : [end];
+  const room = end.y - CROWN - 8;
+  const leg = Math.min(Math.max(LEG, (inRig?.value * scale) / 2 / MOST_TURNS), HEIGHT / 2);
+  // Near the crotch the rig has more room below.
+  const folds = inRig ? folded(end, inRig.value * scale, leg, { x: 1, y: room < leg ? 1 : -1 }) : [end];
   const edge = folds.at(-1).x + 16; // of the words on this side, clear of every strand
-  draw("down", { x: right, y: CROWN }, end);
-  note(down, "right", { x: right, y: (CROWN + end.y) / 2 }, edge);
+  const short = id === "down" && above?.value > 0 ? Math.min(above.value * scale, room) : 0;
+  const reached = { x: right, y: end.y - short };
+  draw("down", { x: right, y: CROWN }, reached);
+  note(down, "right", { x: right, y: (CROWN + reached.y) / 2 }, edge);
   if (inRig) {
     draw("inRig", end, ...folds);
     note(inRig, "right", { x: folds.at(-1).x, y: (end.y + folds[1].y) / 2 }, edge);
   }
 
   // What makes it fast: at the foot, or where a loop is tied before it goes up, or at the crotch.
-  const fast = !tail ? foot : up ? end : crotch;
+  const fast = !looped ? foot : up ? end : crotch;
   const knots = knot ? [fast] : [];
   if (knot) {
     if (fast === end) note(knot, "right", fast, edge);
-    else note(knot, "left", fast, fast === crotch ? MIDDLE - LIMB : left - 16);
+    else note(knot, "left", fast, fast === crotch ? MIDDLE - LIMB : leftEdge);
+  }
+
+  // What lies at the foot: what can be let out, what runs out to where people stand, and the end that a loop is not tied in.
+  const ends = items.filter(({ id: name, value }) => value > 0 && (name === "ropeTail" || name === "ropeSpare"));
+  const endLies = looped && up !== undefined;
+  const atFoot = new Pile(left, ground - 3, -LEFT_REACH);
+  for (const lying of [reserve, aside, ...(endLies ? ends : [])].filter(Boolean)) {
+    draw(lying.id, ...atFoot.lay(lying.value * scale));
+    noteUnder(lying);
   }
 
   // What is loose hangs to the ground, and lies there in one pile.
+  const pile = new Pile(right, ground - 3, REACH);
   let pen = end;
-  let lain = 0;
-  for (const loose of items.filter(({ id, value }) => value > 0 && (id === "ropeTail" || id === "ropeSpare" || (id === "tail" && up)))) {
+  let stopper = endLies && ends.some(({ id: name }) => name === "ropeTail") ? foot : null;
+  for (const loose of endLies ? [tail].filter(Boolean) : ends) {
+    if (short > 0) {
+      noteUnder(loose); // it is what is missing
+      continue;
+    }
+    if (loose.id === "ropeTail") stopper = pen;
     const long = loose.value * scale;
     const hung = Math.min(long, Math.max(0, ground - pen.y));
     const start = pen;
-    pen = { x: start.x, y: start.y + (lain > 0 ? 0 : hung) };
-    const rest = lain > 0 ? long : long - hung;
-    const laid = rest > 0.5 ? piled(right, ground - 3, lain, lain + rest) : [];
+    pen = { x: start.x, y: start.y + (pile.lain > 0 ? 0 : hung) };
+    const rest = pile.lain > 0 ? long : long - hung;
+    const laid = rest > 0.5 ? pile.lay(rest) : [];
     draw(loose.id, start, pen, ...laid);
     if (pen.y - start.y > 1) note(loose, "right", { x: start.x, y: (start.y + pen.y) / 2 }, edge);
-    else labels.push({ rows: [], text: `${loose.noun} ${loose.text}`, side: "under" });
-    if (laid.length > 0) {
-      lain += rest;
-      pen = laid.at(-1);
-    }
+    else noteUnder(loose);
+    if (laid.length > 0) pen = laid.at(-1);
+  }
+  if (short > 0) {
+    stopper = reached;
+    draw("missing", reached, end);
+    note(above, "right", { x: right, y: (reached.y + end.y) / 2 }, edge);
   }
 
-  spread(labels.filter(({ side }) => side === "left"), ground - 6);
-  spread(labels.filter(({ side }) => side === "right"), ground - 10 - Math.floor(lain / REACH) * FOLD);
+  spread(labels.filter(({ side }) => side === "left"), ground - 6 - atFoot.rows * FOLD);
+  spread(labels.filter(({ side }) => side === "right"), ground - 10 - pile.rows * FOLD);
   let bottom = ground + 12;
   for (const label of labels.filter(({ side }) => side === "under")) {
     Object.assign(label, { edge: WIDTH - 8, top: bottom, height: LINE });
     bottom += LINE + 4;
   }
-  return { width: WIDTH, height: bottom + 6, ground, crotch: CROWN, middle: MIDDLE, aside: ASIDE, rise: RISE, line: LINE, scale, runs, knots, hitch, labels };
+  return {
+    width: WIDTH, height: bottom + 6, ground, crotch: CROWN, middle: MIDDLE, aside: ASIDE, rise: RISE, line: LINE, scale,
+    runs, knots, hitch, stopper, labels,
+  };
 }
 
-/** The drawing in words: every item with its length, and what they come to. */
-export function ropeWords({ noun, items, total }) {
-  return `${noun}: ${items.map((item) => `${item.noun} ${item.text}`).join(", ")}; ${total.noun} ${total.text}.`;
+/** The drawing in words: every item with its length, what they come to, and what else is drawn. */
+export function ropeWords({ id, noun, items, total }, { cord, above } = {}) {
+  const more = [cord, id === "down" && above?.value > 0 ? above : undefined].filter(Boolean);
+  return [
+    `${noun}: ${items.map((item) => `${item.noun} ${item.text}`).join(", ")}; ${total.noun} ${total.text}.`,
+    ...more.map((figure) => `Beside it: ${figure.noun} ${figure.text}.`),
+  ].join(" ");
+}
+
+/** What is drawn beside the items: the figures of a retrieval cord and of an end above the ground, where there are. */
+export function ropeExtras({ figures }) {
+  const figure = (id) => figures.find((one) => one.id === id);
+  return { cord: figure("retrievalCord"), above: figure("ropeEndsAbove") };
 }

@@ -1,6 +1,6 @@
 import { element, setText } from "./element.js";
 import { ropeDrawing } from "./rope-drawing.js";
-import { crotchHeight } from "./rope-layout.js";
+import { crotchHeight, ropeExtras } from "./rope-layout.js";
 import { table } from "./table.js";
 
 // Every state of the rope: its items, and the tree with the rope in it. What somebody opened stays open while numbers change.
@@ -16,7 +16,7 @@ function block(id) {
     element("div", { class: "beside" }, element("div", { class: "drawing" }), element("div", { class: "items" })));
 }
 
-function fill(node, state, tall) {
+function fill(node, state, tall, extras) {
   const { noun, decides, total, items } = state;
   const part = (name) => node.querySelector(`.${name}`);
   setText(part("noun"), noun);
@@ -26,7 +26,7 @@ function fill(node, state, tall) {
   if (decides && node.dataset.decides === undefined) node.open = true;
   if (decides) node.dataset.decides = "";
   else delete node.dataset.decides;
-  const drawing = ropeDrawing(state, tall);
+  const drawing = ropeDrawing(state, tall, extras);
   part("drawing").replaceChildren(...(drawing ? [drawing] : []));
   const row = (figure) => [figure.noun, figure.text, figure.range ?? "–"];
   part("items").replaceChildren(table(noun, ["Item", "Length", "Range"], items.map(row), row(total)));
@@ -36,10 +36,11 @@ function fill(node, state, tall) {
 export function showStates(list, answer) {
   const { states } = answer;
   const tall = crotchHeight(answer);
+  const extras = ropeExtras(answer);
   const old = new Map([...list.children].map((node) => [node.dataset.state, node]));
   const nodes = states.map((state) => {
     const node = old.get(state.id) ?? block(state.id);
-    fill(node, state, tall);
+    fill(node, state, tall, extras);
     return node;
   });
   const same = nodes.length === list.children.length && nodes.every((node, i) => list.children[i] === node);

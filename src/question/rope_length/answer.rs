@@ -73,8 +73,9 @@ pub struct Owned {
     pub highest: [Option<f64>; 3],
     /// How much less it is than the need.
     pub short: Spread,
-    /// How far its end hangs above the ground on the way down, with its stopper.
-    pub above: Spread,
+    /// How far its end hangs above the ground on the way down, with its stopper, where it comes down from the crotch and
+    /// not to the ground.
+    pub above: Option<Spread>,
 }
 
 /// The answer. Lengths in metres.

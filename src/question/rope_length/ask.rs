@@ -18,7 +18,7 @@ pub fn ask(inputs: &Inputs) -> Answer {
     let Inputs { rig, anchor, sizes, .. } = inputs;
     let courses = courses(rig, *anchor, sizes);
     let need = need(&courses);
-    let owned = inputs.owned.map(|rope| owned(rope, heights(rope, rig, *anchor, sizes), &courses, need));
+    let owned = inputs.owned.map(|rope| owned(rope, heights(rope, rig, *anchor, sizes), &courses, need, sizes.crotch));
     let decides = greatest(&courses);
     Answer {
         anchor: *anchor,
@@ -62,7 +62,7 @@ fn cautions(inputs: &Inputs, owned: Option<&Owned>, decides: State) -> Vec<Cauti
         cautions.push(Caution::ShortEnd);
     }
     match owned {
-        Some(Owned { above, .. }) if above.high > ADDING_UP => cautions.push(Caution::RopeEndsAbove { by: *above }),
+        Some(Owned { above: Some(above), .. }) => cautions.push(Caution::RopeEndsAbove { by: *above }),
         Some(Owned { short, .. }) if short.high > ADDING_UP => {
             cautions.push(Caution::RopeTooShort { state: decides, by: *short });
         }

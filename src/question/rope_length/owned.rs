@@ -3,7 +3,7 @@
 use super::Owned;
 use crate::field::Spread;
 use crate::reeving::Rig;
-use crate::rope::{Anchor, Course, Piece, Sizes, State, courses, highest, need};
+use crate::rope::{ADDING_UP, Anchor, Course, Piece, Sizes, State, courses, highest, need};
 
 /// The highest crotch for a rope: to be sure, as likely as not, and at the best.
 pub(super) fn heights(rope: f64, rig: &Rig, anchor: Option<Anchor>, sizes: &Sizes) -> [Option<f64>; 3] {
@@ -11,8 +11,8 @@ pub(super) fn heights(rope: f64, rig: &Rig, anchor: Option<Anchor>, sizes: &Size
     ends.map(|end| highest(rope, &|crotch| end(need(&courses(rig, anchor, &Sizes { crotch, ..*sizes })))))
 }
 
-/// What a rope comes to over the crotch that was planned.
-pub(super) fn owned(length: f64, highest: [Option<f64>; 3], all: &[Course], need: Spread) -> Owned {
+/// What a rope comes to over the crotch that was planned, in metres.
+pub(super) fn owned(length: f64, highest: [Option<f64>; 3], all: &[Course], need: Spread, crotch: f64) -> Owned {
     let mut to_the_ground = Spread::point(0.0);
     for course in all {
         if course.state == State::Down {
@@ -25,7 +25,11 @@ pub(super) fn owned(length: f64, highest: [Option<f64>; 3], all: &[Course], need
             }
         }
     }
-    Owned { length, highest, short: lacks(need, length), above: lacks(to_the_ground, length) }
+    let Spread { low, likely, high } = lacks(to_the_ground, length);
+    // What lacks more than the height does not even come down from the crotch.
+    let comes_down = high > ADDING_UP && likely < crotch;
+    let above = comes_down.then(|| Spread::new(low, likely, high.min(crotch)));
+    Owned { length, highest, short: lacks(need, length), above }
 }
 
 /// What a need is more than there is.
