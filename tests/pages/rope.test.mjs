@@ -13,6 +13,7 @@ async function opened(hash = "", options = {}) {
   return page;
 }
 const plan = (rest) => `#v=1&q=rope-length&f=1&u=si&${rest}`;
+const written = (page, field) => page.locator(`[data-field=${field}] textarea`);
 const BASE = plan("crotchHeight=11m&anchor=base");
 
 test("a height and an anchor give a length, item by item", async () => {
@@ -51,7 +52,9 @@ test("a state that was opened or closed stays so while numbers change", async ()
 });
 
 test("the picture has every drawn item's length beside it, inside its frame and clear of other words", async () => {
-  for (const rest of ["crotchHeight=11m&anchor=base", "crotchHeight=11m&anchor=canopy", "crotchHeight=4m&anchor=base", "crotchHeight=60m&anchor=canopy"]) {
+  for (const rest of ["crotchHeight=11m&anchor=base", "crotchHeight=11m&anchor=canopy", "crotchHeight=4m&anchor=base", "crotchHeight=60m&anchor=canopy",
+    "crotchHeight=14m&anchor=canopy-cord&footOffset=3m", "crotchHeight=14m&anchor=canopy-link&redirectRope=4m", "crotchHeight=14m&anchor=canopy-hitch&rig=tail-7",
+    "crotchHeight=14m&anchor=base-lowerable&rig=tail-5&redirectRope=4m&footOffset=9m", "crotchHeight=14m&rig=moving-rope", "crotchHeight=14m&rig=ground-9"]) {
     for (const width of [320, 1280]) {
       const page = await opened(plan(rest), { viewport: { width, height: 900 } });
       await settled(page); // the picture is made anew with the full answer
@@ -76,6 +79,82 @@ test("the picture has every drawn item's length beside it, inside its frame and 
       assert.ok(size > 10, `words of ${size} px`);
     }
   }
+});
+
+test("every anchor can be chosen, and its note says what it is in plain words", async () => {
+  const page = await opened(plan("crotchHeight=11m"));
+  for (const anchor of ["canopy", "canopy-cord", "canopy-link", "canopy-hitch", "base", "base-lowerable"]) {
+    await box(page, "anchor").selectOption(anchor);
+    await settled(page);
+    assert.ok((await page.locator("[data-field=anchor] .hint").innerText()).length > 40, anchor);
+    assert.match(await page.locator("h2#first").innerText(), /^About \d+ m of rope/u);
+    const states = await page.locator(".state").evaluateAll((all) => all.map((one) => one.dataset.state));
+    assert.equal(states.includes("lowered"), anchor === "base-lowerable");
+    const dashed = await page.locator("[data-state=down] svg .dashed").count();
+    assert.equal(dashed, ["canopy-cord", "canopy-link", "canopy-hitch"].includes(anchor) ? 1 : 0, anchor);
+  }
+  assert.deepEqual(page.complaints, []);
+});
+
+test("it says which length to buy, out of those that somebody writes down", async () => {
+  const page = await opened(BASE);
+  await settled(page);
+  assert.match(await page.locator("#buy").innerText(), /^The shortest to buy is 40 m; about .+ left over/u);
+  await page.locator("summary", { hasText: "Ropes to choose from" }).click();
+  await written(page, "ropeStock").fill("32; 37.5");
+  await written(page, "ropeStock").blur();
+  await settled(page);
+  assert.equal(await written(page, "ropeStock").inputValue(), "32 m; 37.5 m");
+  assert.match(await page.locator("#buy").innerText(), /^The shortest to buy is 32 m/u);
+  assert.match(page.url(), /ropeStock=32m--37\.5m/u);
+  await written(page, "ropeStock").fill("32 m; thirty");
+  await written(page, "ropeStock").blur();
+  await problem(page, "ropeStock").filter({ hasText: "“thirty” among the lengths" }).waitFor();
+  assert.deepEqual(await numbersShown(page), []);
+});
+
+test("a rope that is too short ends above the ground, in words and in the picture; a longer one says how high it goes", async () => {
+  const page = await opened(`${BASE}&ropeOwned=20m`);
+  await settled(page);
+  assert.match(await page.locator("#owned").innerText(), /it is too short\.$/u);
+  assert.match(await page.locator("#answer-cautions").innerText(), /ends about 5\.2 m above the ground/u);
+  const down = page.locator("[data-state=down]");
+  await down.locator("summary").click();
+  assert.match(await down.locator("svg").textContent(), /end above the.*5\.2 m/u);
+  assert.equal(await down.locator("svg .dashed").count(), 1);
+  await box(page, "ropeOwned").fill("40 m");
+  await settled(page);
+  assert.match(await page.locator("#owned").innerText(), /^Your 40 m goes over a crotch up to 15\.8 m high.*it is enough\.$/u);
+  assert.equal(await down.locator("svg .dashed").count(), 0);
+});
+
+test("without a height the rope somebody has says how high it goes", async () => {
+  const page = await opened(plan("anchor=base&ropeOwned=30m"));
+  await settled(page);
+  assert.match(await page.locator("h2#first").innerText(), /^Your 30 m goes over a crotch up to 10\.8 m high/u);
+  assert.ok(await page.locator("#buy").isHidden() && await page.locator("#owned").isHidden());
+  assert.match(await page.locator("#glance").innerText(), /^Your 30 m/u);
+  assert.match(await page.locator("#status").textContent(), /10\.8 m/u);
+});
+
+test("a rig of one's own is written on this page too", async () => {
+  const page = await opened(BASE);
+  await page.locator("summary", { hasText: "The rig and where you start" }).click();
+  await box(page, "rig").selectOption("own");
+  await page.getByRole("button", { name: "Begin with an example" }).click();
+  await settled(page);
+  assert.match(await page.locator("h2#first").innerText(), /^About \d+ m of rope/u);
+  assert.deepEqual(page.complaints, []);
+});
+
+test("the example shows an answer and goes away again", async () => {
+  const page = await opened();
+  await page.locator("#show-example").click();
+  await settled(page);
+  assert.match(await page.locator("h2#first").innerText(), /^About \d+ m of rope/u);
+  assert.ok(await page.locator("#example-mark").isVisible());
+  await page.locator("#start-again").click();
+  assert.deepEqual(await numbersShown(page), []);
 });
 
 test("what cannot be read takes every number away and is told beside its box", async () => {

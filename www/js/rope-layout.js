@@ -2,6 +2,7 @@
 // It goes up on the left, over the crotch and down on the right; what is loose hangs to the ground and lies there.
 
 import { lines } from "./rig-layout.js";
+import { Pile, folded } from "./rope-lays.js";
 
 const WIDTH = 330;
 const HEIGHT = 300; // of the crotch above the ground
@@ -11,46 +12,11 @@ const ASIDE = 28; // from there to a strand
 const RISE = 20; // of the rope over the crotch
 const LIMB = 64; // from there to words beside the limbs
 const LINE = 14; // from one line of writing to the next
-const FOLD = 5; // between two lays of rope on the ground
-const REACH = 136; // of one lay on the right
-const LEFT_REACH = 108; // and on the left
-const MOST_LAYS = 24; // what is more than that is not drawn
-const LEG = 60; // of rope to and fro beside a strand, where that is enough
-const MOST_TURNS = 4; // of it; then the legs grow, up to half the tree
-const DETOUR = { leg: 90, most: 2 }; // of a redirect, which has less room beside it
-
-/** A pile of rope on the ground, to and fro beside `x`, in lays of `reach`; one to the left has a negative one. */
-class Pile {
-  lain = 0;
-
-  constructor(x, y, reach) {
-    Object.assign(this, { x, y, reach });
-  }
-
-  get rows() {
-    return Math.floor(this.lain / Math.abs(this.reach));
-  }
-
-  /** Lays so much more on what is there, as far as there is room; the points it goes through. */
-  lay(length) {
-    const start = this.lain;
-    this.lain = Math.min(start + length, MOST_LAYS * Math.abs(this.reach));
-    return piled(this, start, this.lain);
-  }
-}
-
-/** From `start` to `end` of the length of a pile. */
-function piled({ x, y, reach }, start, end) {
-  const [REACH, way] = [Math.abs(reach), Math.sign(reach)];
-  const row = (length) => Math.floor(length / REACH);
-  const place = (length, on) => {
-    const along = length - on * REACH;
-    return { x: x + way * (on % 2 === 0 ? along : REACH - along), y: y - on * FOLD };
-  };
-  const points = [place(start, row(start))];
-  for (let on = row(start); on < row(end); on += 1) points.push(place((on + 1) * REACH, on), place((on + 1) * REACH, on + 1));
-  return [...points, place(end, row(end))];
-}
+const REACH = 136; // of one lay of rope on the ground to the right
+const LEFT_REACH = 108; // and to the left
+// Rope to and fro beside a strand: its turns, and their legs, which grow where more turns would be needed.
+const RIG = { leg: 60, most: 4 };
+const DETOUR = { leg: 90, most: 2 };
 
 /** How high the crotch is: as far as the rope of any state reaches. */
 export function crotchHeight({ states }) {
@@ -77,18 +43,6 @@ function spread(labels, floor) {
 function beside({ noun, text }, side, at, edge) {
   const rows = lines(noun, side === "left" ? 13 : 14);
   return { rows, text, side, at, edge, y: at.y, height: (rows.length + 1) * LINE };
-}
-
-/** Rope of `length` to and fro beside a strand, from `from` on: upwards or (`way.y` 1) downwards, and aside by `way.x`. */
-function folded(from, length, room, way, most = MOST_TURNS) {
-  const turns = Math.min(Math.ceil(length / 2 / room), most);
-  const leg = Math.min(length / 2 / turns, room) * way.y;
-  const points = [];
-  for (let { x } = from, i = 0; i < turns; i += 1, x += 2 * FOLD * way.x) {
-    const [near, far] = [x + FOLD * way.x, x + 2 * FOLD * way.x];
-    points.push({ x: near, y: from.y }, { x: near, y: from.y + leg }, { x: far, y: from.y + leg }, { x: far, y: from.y });
-  }
-  return points;
 }
 
 /**
@@ -139,9 +93,9 @@ export function ropeLayout({ id, items }, tall, { cord, above } = {}) {
   const end = { x: right, y: CROWN + down.value * scale };
   const hitch = end.y < ground - 1 ? end : null;
   const room = end.y - CROWN - 8;
-  const leg = Math.min(Math.max(LEG, (inRig?.value * scale) / 2 / MOST_TURNS), HEIGHT / 2);
+  const leg = Math.min(Math.max(RIG.leg, (inRig?.value * scale) / 2 / RIG.most), HEIGHT / 2);
   // Near the crotch the rig has more room below.
-  const folds = inRig ? folded(end, inRig.value * scale, leg, { x: 1, y: room < leg ? 1 : -1 }) : [end];
+  const folds = inRig ? folded(end, inRig.value * scale, leg, { x: 1, y: room < leg ? 1 : -1 }, RIG.most) : [end];
   const edge = folds.at(-1).x + 16; // of the words on this side, clear of every strand
   const short = id === "down" && above?.value > 0 ? Math.min(above.value * scale, room) : 0;
   const reached = { x: right, y: end.y - short };
@@ -196,8 +150,8 @@ export function ropeLayout({ id, items }, tall, { cord, above } = {}) {
     note(above, "right", { x: right, y: (reached.y + end.y) / 2 }, edge);
   }
 
-  spread(labels.filter(({ side }) => side === "left"), ground - 6 - atFoot.rows * FOLD);
-  spread(labels.filter(({ side }) => side === "right"), ground - 10 - pile.rows * FOLD);
+  spread(labels.filter(({ side }) => side === "left"), ground - 6 - atFoot.height);
+  spread(labels.filter(({ side }) => side === "right"), ground - 10 - pile.height);
   let bottom = ground + 12;
   for (const label of labels.filter(({ side }) => side === "under")) {
     Object.assign(label, { edge: WIDTH - 8, top: bottom, height: LINE });
