@@ -9,15 +9,15 @@ choice! {
         /// Tied off at the crotch; its own tail pulls it down again.
         Canopy = "canopy", "at the crotch, its tail to the ground", "A loop drawn tight round the crotch from the ground; the tail that hangs from its knot pulls it down again.";
         /// A loop round the crotch that a thin cord pulls down again.
-        CanopyCord = "canopy-cord", "at the crotch, a thin cord to the ground", "The same loop; a thin cord tied to its knot pulls it down again, so that the rope can be a third shorter.";
+        CanopyCord = "canopy-cord", "at the crotch, with a retrieval cord", "The same loop; a thin cord tied to its knot pulls it down again, so that the rope can be a third shorter.";
         /// A loop round the stem that a quick link closes.
-        CanopyLink = "canopy-link", "at the crotch, closed by a quick link", "The loop is closed by a quick link, a steel ring that screws shut; a thin cord tied to the link pulls it down again.";
+        CanopyLink = "canopy-link", "at the crotch, on a quick link", "The loop is closed by a quick link, a steel ring that screws shut; a thin cord tied to the link pulls it down again.";
         /// A hitch that a thin cord undoes from the ground.
-        CanopyHitch = "canopy-hitch", "at the crotch, a hitch undone from the ground", "A hitch closes the loop, and a pull on its thin cord undoes it: the rope falls. It is locked while anyone is on the rope.";
+        CanopyHitch = "canopy-hitch", "at the crotch, on a releasable hitch", "A hitch closes the loop, and a pull on its thin cord undoes it: the rope falls. It is locked while anyone is on the rope.";
         /// Tied off at the foot.
         Base = "base", "at the foot of the tree", "Up from a tie at the foot, over the crotch and down to you. Nobody can let you down from a plain tie.";
         /// Made fast at the foot in a device that pays out.
-        BaseLowerable = "base-lowerable", "at the foot, so that you can be let down", "Up from a device at the foot that pays out under load, over the crotch and down to you: a helper there can let you down.";
+        BaseLowerable = "base-lowerable", "at the foot, in a lowering device", "Up from a device at the foot that pays out under load, over the crotch and down to you: a helper there can let you down.";
     }
 }
 

@@ -356,7 +356,7 @@ fn what_a_rope_lacks_is_asked_for() {
         let errors = Inputs::of(&link::read(plan).draft).expect_err("something is wrong with it");
         errors.iter().map(|error| message(error, view)).collect::<Vec<_>>()
     };
-    let anchor = "Anchor is needed. Choose one: at the crotch, its tail to the ground; at the crotch, a thin cord to the ground; at the crotch, closed by a quick link; at the crotch, a hitch undone from the ground; at the foot of the tree; at the foot, so that you can be let down.";
+    let anchor = "Anchor is needed. Choose one: at the crotch, its tail to the ground; at the crotch, with a retrieval cord; at the crotch, on a quick link; at the crotch, on a releasable hitch; at the foot of the tree; at the foot, in a lowering device.";
     assert_eq!(complaints("", SI), ["Height of the crotch is needed. Write it like “12 m”.", anchor]);
     assert_eq!(complaints("", US), ["Height of the crotch is needed. Write it like “39 ft”.", anchor]);
     let above = complaints("crotchHeight=3m&anchor=base&hitchHeight=4m", SI);
