@@ -50,7 +50,7 @@ const STATES = {
     answered,
     "in error": async (page) => {
       await box(page, "crotchHeight").fill("1,200");
-      await page.locator("summary", { hasText: "Hitch, knots" }).click();
+      await page.locator("summary", { hasText: "knots and tail" }).click();
       await box(page, "ropeTail").fill("long");
     },
   },
