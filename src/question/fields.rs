@@ -160,7 +160,23 @@ pub(super) static ROPE_LENGTH: &[&Row] = &[
 ];
 
 /// What "Out of which hanks?" reads, in the order people are asked.
-pub(super) static CUT_PLAN: &[&Row] = &[&CORDS.row, &HANKS.row, &KERF.row, &END_ALLOWANCE.row, &CORD_FIBRE.row];
+pub(super) static CUT_PLAN: &[&Row] = &[
+    &CORDS.row,
+    &HANKS.row,
+    &KERF.row,
+    &END_ALLOWANCE.row,
+    &CORD_FIBRE.row,
+    &RIG.row,
+    &OWN_RIG.row,
+    &HAUL_CORD.row,
+    &TOP_TURN.kind.row,
+    &UPPER_TURNS[0].kind.row,
+    &UPPER_TURNS[1].kind.row,
+    &UPPER_TURNS[2].kind.row,
+    &LOWER_TURNS[0].kind.row,
+    &LOWER_TURNS[1].kind.row,
+    &LOWER_TURNS[2].kind.row,
+];
 /// What "What length of cord?" reads, in the order people are asked.
 pub(super) static CUT_LENGTH: &[&Row] = &[
     &CORD_USE.row,

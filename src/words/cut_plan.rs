@@ -2,6 +2,7 @@
 
 use super::assumed::assumed;
 use super::cut_caution::cut_caution;
+use super::cut_gear::gear_lines;
 use super::cut_proof::proof;
 use super::figure::figure;
 use super::phrase::{listed, short};
@@ -122,6 +123,7 @@ pub fn cut_report(answer: &Answer, view: View) -> CutReport {
             lacking
         }
     };
+    shopping.extend(answer.gear.as_ref().map_or_else(Vec::new, |gear| gear_lines(gear, view)));
     let figures = all.figures(answer, view);
     let mut lists = vec![figures.as_slice()];
     for kind in &kinds {

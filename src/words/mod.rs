@@ -12,6 +12,7 @@ mod cord_figures;
 mod cord_length;
 mod cord_piece;
 mod cut_caution;
+mod cut_gear;
 mod cut_list;
 mod cut_plan;
 mod cut_proof;

@@ -50,6 +50,27 @@ fn what_to_buy_is_told() {
     assert_eq!(told("cords=1~6mm~9m", US).first, "Buy 1 hank of 32 ft 10 in of 6 mm nylon cord.");
 }
 
+#[test]
+fn what_else_the_rig_takes_is_on_the_list_and_its_haul_cord_among_the_cords() {
+    let told = told("rig=haul-cord-3&haulCord=7mm&hanks=any~10m", SI);
+    assert_eq!(told.kinds[0].hanks[0].cuts[0].noun, "haul cord");
+    assert_eq!(
+        told.shopping,
+        [
+            "1 hank of 10 m of 7 mm nylon cord",
+            "2 x pulley with bearings for the rope to turn round",
+            "connectors, 4 at the most: one for each hitch, pulley and ring, fewer where two share one",
+            "a cord for each of the rig’s 2 hitches, if none of those above is for it",
+            "the rope, as long as “How much rope?” says",
+        ]
+    );
+    let own = "cords=1~6mm~1m&rig=own&ownRig=tied.tree--hitch.upper--hitch.climber--turn.climber.carabiner--turn.upper.ring--hand.climber";
+    let told = super::cut_plan::told(own, SI);
+    assert!(told.shopping.contains(&"1 x carabiner for the rope to turn round".to_owned()));
+    assert!(told.shopping.iter().any(|line| line.starts_with("connectors, 3 at the most")), "{:?}", told.shopping);
+    assert_eq!(answer("cords=1~6mm~1m").gear, None);
+}
+
 /// An answer with something else proved of its first plan.
 fn proof(plan: &str, change: fn(&mut boughline::cord::cutting::Best, &mut bool)) -> String {
     let mut answer = answer(plan);

@@ -153,7 +153,7 @@ const ROPES: &[&str] = &[
 
 /// Cords and hanks of which everything about a cutting plan is told.
 const CUTS: &[&str] = &[
-    "cords=2~6mm~1.8m",
+    "cords=2~6mm~1.8m&rig=tail-3",
     "cords=5~6mm~1.8m&hanks=any~4m~12.5&kerf=0mm",
     "cords=3~6mm~1.8m&hanks=6mm~4m~0~x1,6mm~5m~9",
     "cords=2~6mm~1.8m&hanks=6mm~4m~0",
@@ -293,6 +293,7 @@ fn every_template_is_told_and_fits_its_slots() {
         include_str!("../../src/words/loads.rs"),
         include_str!("../../src/words/map.rs"),
         include_str!("../../src/words/cut_caution.rs"),
+        include_str!("../../src/words/cut_gear.rs"),
         include_str!("../../src/words/cut_plan.rs"),
         include_str!("../../src/words/cut_proof.rs"),
         include_str!("../../src/words/drawing.rs"),

@@ -1,5 +1,6 @@
 //! What the question answers: facts, without words.
 
+use super::gear::Gear;
 use super::kind::Kind;
 use crate::cord::cutting::Best;
 use crate::field::Row;
@@ -57,6 +58,8 @@ pub struct KindPlan {
 pub struct Answer {
     /// The thinnest first.
     pub kinds: Vec<KindPlan>,
+    /// What else the rig takes; none where none was said.
+    pub gear: Option<Gear>,
     /// What every cut takes, in metres.
     pub kerf: f64,
     /// What every hank loses, in metres.

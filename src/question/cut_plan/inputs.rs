@@ -1,5 +1,6 @@
 //! What the question reads, checked.
 
+use super::gear::{Gear, gear};
 use super::kind::{Kind, Wanted};
 use crate::cord::list::{CORDS, HANKS, HankRow};
 use crate::cord::{END_ALLOWANCE, KERF};
@@ -14,6 +15,8 @@ use crate::question::fields::reader;
 #[derive(Debug, Clone, PartialEq)]
 pub struct Inputs {
     pub(super) kinds: Vec<Kind>,
+    /// What else the rig takes; none where none was said.
+    pub(super) gear: Option<Gear>,
     /// What every cut and every hank takes, in metres.
     pub(super) kerf: f64,
     pub(super) end: f64,
@@ -38,7 +41,9 @@ impl Inputs {
     /// Everything that is wrong with the draft.
     pub fn of(draft: &Draft) -> Result<Self, Vec<Error>> {
         let mut reader = reader(draft, Question::CutPlan);
-        let cords = reader.need(&CORDS);
+        let (gear, haul) = gear(&mut reader);
+        // A rig with a haul cord is enough.
+        let cords = if haul.is_some() { reader.maybe(&CORDS) } else { reader.need(&CORDS) };
         let hanks = reader.maybe(&HANKS).map_or_else(Vec::new, |list| list.rows);
         let (kerf, end) = (reader.spread(&KERF), reader.spread(&END_ALLOWANCE));
         let fibre = reader.chosen(&CORD_FIBRE);
@@ -52,6 +57,10 @@ impl Inputs {
                 kind.push(Wanted { name: row.name.clone(), length: row.length });
             }
         }
+        if let Some((diameter, cord)) = haul {
+            defaults = true;
+            kind_of(&mut kinds, diameter, fibre.unwrap_or(Fibre::Nylon)).push(cord);
+        }
         kinds.sort_by_key(|kind| (kind.diameter, kind.fibre as usize));
         for kind in &mut kinds {
             kind.hanks.extend(hanks.iter().filter(|hank| hank.suits(kind.diameter, kind.fibre)));
@@ -63,7 +72,7 @@ impl Inputs {
             }
         }
         let assumed = assumed(&reader, defaults);
-        reader.done(|| Some(Self { kinds, kerf: kerf?.likely, end: end?.likely, assumed }))
+        reader.done(|| Some(Self { kinds, gear, kerf: kerf?.likely, end: end?.likely, assumed }))
     }
 }
 

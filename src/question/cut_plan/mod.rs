@@ -14,11 +14,13 @@
 //! ```
 
 mod answer;
+mod gear;
 mod inputs;
 mod kind;
 mod reckoning;
 
 pub use answer::{Answer, Caution, KindPlan, Outcome};
+pub use gear::Gear;
 pub use inputs::{Inputs, USUAL_HANKS};
 pub use kind::{Kind, Wanted};
 pub use reckoning::{Reckoning, ask};

@@ -75,7 +75,7 @@ impl Reckoning {
     /// What it comes to so far.
     #[must_use]
     pub fn so_far(&self) -> Answer {
-        let Inputs { kinds, kerf, end, assumed } = &self.inputs;
+        let Inputs { kinds, gear, kerf, end, assumed } = &self.inputs;
         let (mut plans, mut steps, mut more) = (Vec::new(), 0, false);
         let mut cautions = vec![Caution::Arithmetic, Caution::MeasureHank, Caution::TieOneFirst];
         if kinds.iter().any(|kind| kind.is_usual) {
@@ -98,6 +98,15 @@ impl Reckoning {
             let is_priced = kind.order(*kerf, *end).is_priced();
             plans.push(KindPlan { kind: kind.clone(), is_priced, outcome, more: goes_on });
         }
-        Answer { kinds: plans, kerf: *kerf, end: *end, assumed: assumed.clone(), cautions, steps, more }
+        Answer {
+            kinds: plans,
+            gear: gear.clone(),
+            kerf: *kerf,
+            end: *end,
+            assumed: assumed.clone(),
+            cautions,
+            steps,
+            more,
+        }
     }
 }
