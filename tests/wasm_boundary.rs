@@ -119,6 +119,22 @@ fn what_is_no_draft_is_an_error_and_not_an_exception() {
 }
 
 #[wasm_bindgen_test]
+fn a_cord_has_its_answer_of_plain_objects_and_its_errors_at_once() {
+    let cord = |draft: &str, view: &str| wasm::cut_length(&js(draft), &js(view));
+    let reply = cord("{ cordUse: 'hand-loop', slingCord: 0.006, finishedLength: '30 cm', climbHeight: '' }", "{}");
+    assert_eq!(get(&reply, "ok"), JsValue::TRUE, "{}", JSON::stringify(&reply).unwrap());
+    assert_eq!(get(&reply, "answer.first").as_string().as_deref(), Some("Cut 1 m of cord; 1.14 m to be sure of it."));
+    assert_eq!(get(&reply, "answer.figures.0.id").as_string().as_deref(), Some("cutLength"));
+    assert_eq!(get(&reply, "answer.pieces.2.kind").as_string().as_deref(), Some("span"));
+    assert_eq!(get(&reply, "answer.pieces.2.length.value").as_f64(), Some(0.6));
+    assert_eq!(get(&reply, "answer.shape.closed"), JsValue::TRUE);
+    let wrong =
+        errors(&cord("{ cordUse: 'prusik', ropeDiameter: '1,200', hitchCord: null, cordCut: true, zzz: 1 }", "{}"));
+    let named: Vec<String> = wrong.into_iter().map(|(fields, _)| fields).collect();
+    assert_eq!(named, ["ropeDiameter", "hitchCord", "cordCut", "zzz"]);
+}
+
+#[wasm_bindgen_test]
 fn a_rope_has_its_answer_of_plain_objects_and_its_errors_at_once() {
     let rope = |draft: &str, view: &str| wasm::rope_length(&js(draft), &js(view));
     let reply = rope("{ crotchHeight: 12, anchor: 'base', bodyMass: '' }", "{ system: 'us' }");

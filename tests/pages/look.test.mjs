@@ -54,6 +54,16 @@ const STATES = {
       await box(page, "ropeTail").fill("long");
     },
   },
+  "cord.html": {
+    empty: async () => {},
+    answered,
+    "in error": async (page) => {
+      await box(page, "cordUse").selectOption("prusik");
+      await box(page, "ropeDiameter").fill("1,200");
+      await page.locator("summary", { hasText: "have cut" }).click();
+      await box(page, "cordCut").fill("long");
+    },
+  },
 };
 /** Each page in each state it can be in. */
 const EVERY = Object.entries(STATES).flatMap(([name, states]) => Object.entries(states).map(([state, reach]) => ({ name, state, reach })));

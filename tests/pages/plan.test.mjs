@@ -11,7 +11,8 @@ const CLIMB = "index.html";
 const ADVANTAGE = "advantage.html";
 const LOADS = "loads.html";
 const ROPE = "rope-length.html";
-const NAMES = { [CLIMB]: "Can I climb this?", [ADVANTAGE]: "Which advantage?", [LOADS]: "What does each part carry?", [ROPE]: "How much rope?" };
+const CORD = "cord.html";
+const NAMES = { [CLIMB]: "Can I climb this?", [ADVANTAGE]: "Which advantage?", [LOADS]: "What does each part carry?", [ROPE]: "How much rope?", [CORD]: "What length of cord?" };
 const to = (page, name) => page.locator("nav.pages a", { hasText: NAMES[name] });
 const tight = (all) => Object.fromEntries(Object.entries(all).map(([id, text]) => [id, text.replace(/\s/gu, "")]));
 
@@ -197,7 +198,7 @@ test("what another page's field cannot be is told and left out, so that nothing 
 test("each page marks itself among the pages, and its own link changes nothing", async () => {
   for (const name of [CLIMB, ADVANTAGE, LOADS, ROPE]) {
     const page = await opened(name);
-    assert.equal(await page.locator("nav.pages a").count(), 4);
+    assert.equal(await page.locator("nav.pages a").count(), 5);
     assert.deepEqual(await page.locator("nav.pages [aria-current=page]").allInnerTexts(), [await page.locator("h1").innerText()]);
     const first = page.locator("form [data-field] input").first();
     await first.fill("8x");

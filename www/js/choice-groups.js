@@ -6,4 +6,11 @@ export const CHOICE_GROUPS = new Map([
     ["haul-cord", ["haul-cord-2", "haul-cord-3", "haul-cord-4", "haul-cord-5"]],
     ["ground", ["ground-1", "ground-3", "ground-5", "ground-9"]],
   ])],
+  ["cordUse", new Map([
+    ["hitch", [
+      "prusik", "klemheist", "autoblock", "bachmann", "hedden", "valdotain", "distel", "schwabisch", "knut", "michoacan",
+      "blakes", "openable", "own-hitch",
+    ]],
+    ["sling", ["foot-loop", "hand-loop", "bridge", "lanyard"]],
+  ])],
 ]);

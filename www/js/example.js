@@ -13,14 +13,18 @@ const DRAFTS = {
     kitMass: "7 kg", stature: "170 cm", hold: "hand-loop",
     measuredPull: "520 N", pullTaken: "overhead", pullArms: "two", pullHeld: "hand-loop",
     upperTurn: "bearing-pulley", lowerTurn: "carabiner", backup: "second-hitch",
-    crotchHeight: "14 m", anchor: "canopy", wayDown: "descend", secondPerson: "rescuer",
+    crotchHeight: "14 m", anchor: "canopy",
+    cordUse: "distel", ropeDiameter: "11 mm", hitchCord: "8 mm",
+    wayDown: "descend", secondPerson: "rescuer",
   },
   us: {
     bodyMass: "150 lb", climbHeight: "40 ft", rig: "tail-3",
     kitMass: "15 lb", stature: "5 ft 7 in", hold: "hand-loop",
     measuredPull: "115 lbf", pullTaken: "overhead", pullArms: "two", pullHeld: "hand-loop",
     upperTurn: "bearing-pulley", lowerTurn: "carabiner", backup: "second-hitch",
-    crotchHeight: "46 ft", anchor: "canopy", wayDown: "descend", secondPerson: "rescuer",
+    crotchHeight: "46 ft", anchor: "canopy",
+    cordUse: "distel", ropeDiameter: "11 mm", hitchCord: "8 mm",
+    wayDown: "descend", secondPerson: "rescuer",
   },
 };
 
