@@ -43,7 +43,7 @@ test("what comes of it has its coils, and says what they come to", () => {
   assert.deepEqual([finished.hitch, finished.turns, finished.crossed, finished.closed], [true, 6, 1, true]);
   assert.deepEqual(finished.notes.map(({ words }) => words), ["3", "20 cm", "27 cm"]);
   const sling = cordLayout(answer(PIECES.filter(({ kind }) => kind !== "coils"), { coils: 0, crossings: 0, closed: false, eyes: 2 })).finished;
-  assert.deepEqual([sling.hitch, sling.eyes, sling.notes[0].noun], [false, 2, "free legs in all"]);
+  assert.deepEqual([sling.hitch, sling.eyes, sling.notes[0].noun], [false, 2, "all legs"]);
 });
 
 test("the words of the drawing name every length", () => {

@@ -6,7 +6,7 @@ const LONG = 400; // of the whole cord
 const AT = 20; // of the cord, from the left
 const EDGE = 40; // of the labels
 const LINE = 16; // from one label to the next
-const APART = 268; // the middle of the finished thing
+const APART = 282; // the middle of the finished thing
 
 /** Pushes labels apart, downwards and then back up from `floor`; what does not fit at all stays in order. */
 function spread(labels, floor) {
@@ -46,7 +46,7 @@ function finished({ ends, closed, coils, strands, crossings, legs, eyes }, figur
   const notes = [];
   const note = (noun, words) => words !== null && notes.push({ noun, words });
   if (coils > 0) note("coils", `${Number.isInteger(coils) ? coils : coils.toFixed(1)}`);
-  note("free legs in all", text("freeLegs"));
+  note("all legs", text("freeLegs"));
   note("finished", text("finishedLength"));
   // As many as can be told apart.
   const turns = Math.min(12, Math.round(coils * strands));
