@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { textOf, withRow, withWord, withoutRow } from "../../www/js/cutting-rows.js";
+import { rowOf, textOf, withRow, withWord, withoutRow } from "../../www/js/cutting-rows.js";
 
 const loop = { count: "2", diameter: "6 mm", length: "1.8 m", fibre: "", name: "foot loop" };
 
@@ -24,4 +24,12 @@ test("rows are changed and taken away without touching the others", () => {
   assert.deepEqual(withWord(rows, 1, "name", "haul"), [loop, { ...loop, name: "haul" }]);
   assert.deepEqual(withoutRow(rows, 0), [rows[1]]);
   assert.equal(rows[1].name, "prusik");
+});
+
+test("a cord just worked out becomes a row, unless its length or diameter is not known", () => {
+  const answer = { figures: [{ id: "cutLength", text: "1.04 m" }] };
+  assert.deepEqual(rowOf(answer, "7 mm", "prusik loop"), { count: "1", diameter: "7 mm", length: "1.04 m", name: "prusik loop" });
+  assert.equal(rowOf(answer, "", "prusik loop"), null);
+  assert.equal(rowOf(null, "7 mm", "prusik loop"), null);
+  assert.equal(rowOf({ figures: [] }, "7 mm", "prusik loop"), null);
 });

@@ -2,6 +2,7 @@ import { cautionItem } from "./caution-item.js";
 import { cuttingDrawing } from "./cutting-drawing.js";
 import { listEditor } from "./cutting-editor.js";
 import { CuttingWork } from "./cutting-work.js";
+import { rowOf } from "./cutting-rows.js";
 import { element, setText, svg } from "./element.js";
 import { showFigures } from "./figures.js";
 import { SHAPES } from "./shapes.js";
@@ -36,11 +37,28 @@ export function cuttingPlan(engine) {
   const editors = Object.fromEntries([...document.querySelectorAll("[data-list-editor]")]
     .map((node) => [node.dataset.listEditor, listEditor(node, engine, view)]));
   const part = new CuttingPart(engine);
+  const put = at("put-on-list");
+  let row = null;
+  put.addEventListener("click", () => row && editors.cords.add(row));
   return {
-    beside: (reply, draft, shown) => part.beside(reply, draft, shown),
-    /** Puts a cord on the list: `{ diameter, length, name }` in words. */
-    addCord: (row) => editors.cords.add(row),
+    beside(reply, draft, shown) {
+      row = rowOf(reply.ok ? reply.answer : null, thickness(form), nameOf(form));
+      put.hidden = row === null;
+      return part.beside(reply, draft, shown);
+    },
   };
+}
+
+/** The diameter in the box that the choices made have a use for; "" where none has. */
+function thickness(form) {
+  const boxes = ["hitchCord", "slingCord", "haulCord"].map((id) => form.elements.namedItem(id));
+  return boxes.find((box) => box && box.value !== "" && !box.closest("[data-field]").hidden)?.value ?? "";
+}
+
+/** What the cord is for, in the words of the choice. */
+function nameOf(form) {
+  const choice = form.elements.namedItem("cordUse");
+  return choice?.selectedOptions[0]?.textContent ?? "";
 }
 
 class CuttingPart {

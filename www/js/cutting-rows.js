@@ -59,3 +59,9 @@ export function withRow(list, rows) {
 export function withoutRow(rows, row) {
   return rows.filter((_, at) => at !== row);
 }
+
+/** The row of a cord whose length was just worked out; null where there is none, or it is not known how thick it is. */
+export function rowOf(answer, diameter, name) {
+  const length = answer?.figures.find(({ id }) => id === "cutLength");
+  return length && diameter !== "" ? { count: "1", diameter, length: length.text, name } : null;
+}
