@@ -65,6 +65,7 @@ class CuttingPart {
   constructor(engine) {
     this.engine = engine;
     this.answer = null;
+    this.asked = null;
     this.work = new CuttingWork((reply, state) => this.show(reply, state));
     at("cutting-stop").addEventListener("click", () => {
       if (this.work.stop()) this.rest("Stopped. This is the best plan so far; change anything to go on.");
@@ -81,7 +82,10 @@ class CuttingPart {
       this.hide();
       return reply;
     }
-    const cut = this.work.begin((effort) => this.engine.cutPlan(draft, view, effort));
+    const asked = JSON.stringify([draft, view]);
+    // The same once more is neither begun again nor, once stopped, gone on with.
+    const cut = asked === this.asked ? this.reply : this.work.begin((effort) => this.engine.cutPlan(draft, view, effort));
+    [this.asked, this.reply] = [asked, cut];
     if (cut.ok) return reply;
     const known = reply.ok ? [] : reply.errors;
     const more = cut.errors.filter(({ message }) => known.every((error) => error.message !== message));
@@ -90,6 +94,7 @@ class CuttingPart {
 
   hide() {
     this.answer = null;
+    this.asked = null;
     at("cutting").hidden = true;
     at("cutting-kinds").replaceChildren();
   }
