@@ -1,5 +1,7 @@
 import { cordLength } from "./cord-answer.js";
+import { cuttingPlan } from "./cutting-plan.js";
 import * as engine from "./engine.js";
 import { openPage } from "./question-page.js";
 
-openPage(engine, engine.cutLength, cordLength);
+const cutting = cuttingPlan(engine);
+openPage(engine, (draft, view) => cutting.beside(engine.cutLength(draft, view), draft, view), cordLength);

@@ -7,7 +7,7 @@ const PAUSE = 60; // milliseconds between two steps, in which whatever is presse
 
 /** Asks `ask(effort)` step by step until nothing more can change, `stop` is called or another work begins. */
 export class CuttingWork {
-  constructor(show, later = (run) => setTimeout(run, PAUSE), drop = clearTimeout) {
+  constructor(show, later = (run) => setTimeout(run, PAUSE), drop = (timer) => clearTimeout(timer)) {
     this.show = show;
     this.later = later;
     this.drop = drop;
