@@ -33,6 +33,7 @@
 
 mod allowance;
 mod anchor;
+mod begun;
 mod course;
 mod height;
 mod line;
@@ -46,6 +47,7 @@ mod way;
 
 pub use allowance::{ANCHOR_KNOT, BASE_TIE, DEVICE_WRAPS, OVER_CROTCH, ROPE_SPARE, ROPE_TAIL, STOPPER_AND_TAIL};
 pub use anchor::{ANCHOR, Anchor, comes_to_tree, is_anchored};
+pub use begun::{begun, need_begun};
 pub use course::{Course, courses, need, section};
 pub use height::{CROTCH_HEIGHT, HITCH_HEIGHT, PLATFORM_HEIGHT};
 pub use line::{preset_line, retrieval_cord};

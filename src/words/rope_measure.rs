@@ -4,15 +4,13 @@ use super::Figure;
 use super::figure::figure;
 use super::template::said;
 use crate::field::Spread;
-use crate::quantity::{CENTIMETRE, INCH, System, View, joined, plain};
+use crate::quantity::{CENTIMETRE, INCH, System, Unit, View, joined, plain};
+use crate::rope;
 use crate::source::Source;
 
-/// So much of a step came of adding up: 1 µm, by [`ADDING_UP`](crate::rope::ADDING_UP).
-const NEARLY: f64 = 1e-4;
-
-/// How many steps a length is in SI, without rounding.
-fn count(si: f64, view: View) -> f64 {
-    if view.system == System::Si { CENTIMETRE.count(si) } else { INCH.count(si) }
+/// What lengths of rope are shown in whole ones of.
+fn unit(view: View) -> &'static Unit {
+    if view.system == System::Si { CENTIMETRE } else { INCH }
 }
 
 /// The steps of what is needed, the last one begun.
@@ -21,12 +19,12 @@ fn count(si: f64, view: View) -> f64 {
 /// Each item is rounded up by itself and a total is the sum of its items: the same item is the same everywhere, what is
 /// shown adds up to the last figure, and no total is less than what is needed.
 pub(super) fn begun(si: f64, view: View) -> f64 {
-    (count(si, view) - NEARLY).ceil().max(0.0)
+    rope::begun(si, unit(view))
 }
 
 /// The steps of what there is, the last one whole.
 pub(super) fn whole(si: f64, view: View) -> f64 {
-    (count(si, view) + NEARLY).floor().max(0.0)
+    (unit(view).count(si) + 1e-4).floor().max(0.0)
 }
 
 /// Each end of a range, the last step begun.

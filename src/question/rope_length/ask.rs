@@ -3,9 +3,10 @@
 use super::owned::{heights, owned};
 use super::{Answer, Caution, Inputs, Owned, Stock};
 use crate::field::Spread;
-use crate::quantity::System;
+use crate::quantity::{CENTIMETRE, INCH, System};
 use crate::rope::{
-    ADDING_UP, Anchor, Course, Ladder, STOPPER_AND_TAIL, State, courses, need, preset_line, retrieval_cord, section,
+    ADDING_UP, Anchor, Course, Ladder, STOPPER_AND_TAIL, State, courses, need, need_begun, preset_line, retrieval_cord,
+    section,
 };
 
 /// How much rope it takes, and what the rope that somebody has comes to.
@@ -27,13 +28,14 @@ pub fn ask(inputs: &Inputs) -> Answer {
         section: section(rig),
         assumed: inputs.assumed().to_vec(),
         decides,
-        courses,
         need,
-        stock: [System::Si, System::Us].map(|system| stock(inputs, system, need)),
+        stock: [(System::Si, CENTIMETRE), (System::Us, INCH)]
+            .map(|(system, unit)| stock(inputs, system, need_begun(&courses, unit))),
         preset_line: preset_line(sizes),
         retrieval_cord: anchor.filter(|anchor| anchor.needs_retrieval_cord()).map(|_| retrieval_cord(sizes)),
         cautions: cautions(inputs, owned.as_ref(), decides),
         owned,
+        courses,
     }
 }
 
