@@ -98,7 +98,7 @@ class ListEditor {
       });
       return element("label", { class: `part-${id}` }, element("span", {}, noun), control);
     };
-    return element("li", { role: "group", "aria-label": `${one} ${at + 1}` }, ...columns.map(part), remove);
+    return element("li", {}, element("div", { class: "parts-of", role: "group", "aria-label": `${one} ${at + 1}` }, ...columns.map(part), remove));
   }
 
   fibre(chosen) {
