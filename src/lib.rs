@@ -50,6 +50,7 @@ pub mod ascent;
 pub mod chance;
 pub mod climber;
 pub mod cord;
+pub mod descent;
 pub mod draft;
 pub mod error;
 pub mod field;

@@ -96,6 +96,10 @@ sources! {
     OSHA: "osha-8-kn", "US Occupational Safety and Health Administration, fall protection: at most 8 kN on somebody in a full-body harness", Read;
     SEAT_REVIEW: "s40870-015-0015-5", "Review, doi 10.1007/s40870-015-0015-5: what bodies stand, seat harnesses well below 8 kN; 4 kN", Read;
     ATTAWAY: "attaway", "Wexler; S. Attaway, Rope System Analysis: what a rope pulls that stops a fall, and the force at a strain of one, 71 to 89 kN for static rope and 18 to 36 kN for dynamic", Quoted;
+    MORTON_HEARLE: "morton-hearle", "Morton and Hearle, Physical Properties of Textile Fibres, table 6.1: specific heat of nylon 1,430 and polyester 1,030 J/(kg K)", Read;
+    FIBRE_HEAT: "fibre-heat", "Density, conductivity and melting of fibres: nylon melts near 220 °C and changes near 165, polyester melts at 250 and softens near 170, HMPE melts at 147, aramid chars near 500; what aramid and HMPE take and pass on, from memory", Read;
+    SUMMIT: "bmc-summit-90", "British Mountaineering Council, Summit 90: a hand is usually taken to hold 222 N (50 lbf) on a rope; the largest hand is about three times the smallest", Read;
+    MUNTER: "munter-holding", "A Munter holds up to 2.5 kN, the hand not stated, which is 10 to 12.5 times a usual hand; 12 to 15 from memory; less with the hand below the load: 5 to 14, to plan on 5", Judged;
     HITCH_SLIP: "schwartz-bianchini", "Schwartz: an 8 mm prusik of three wraps on 1/2 in rope begins to slip at 7 to 9.5 kN; Bianchini and others, Forests 12(11):1457 (2021): tree climbing hitches held up to 18.7 kN with at most 9.6 cm of slip", Read;
     KNOT_STRENGTH: "knot-strengths", "Knots keep 0.50 to plan on (R. Delaney, 2022, p. 30), an overhand 0.45 (FM 3-05.70, appendix G), 0.40 of aramid and 0.92 of 7 mm nylon (Moyer, Tusting and Harmston, ITRS 2000)", Read;
     OREGON_BOLE: "oregon-437-007-1530", "Oregon Administrative Rules 437-007-1530: no unsecured climbing in conifers above the bole of 4 inches", Quoted;
@@ -103,8 +107,10 @@ sources! {
     EN_567: "en-567", "EN 567:2013, rope clamps: 4 kN without damage", Read;
     EN_1891: "en-1891", "EN 1891, low-stretch kernmantel ropes: type A at least 22 kN, type B 18 kN; at most 5 % of stretch between 50 and 150 kg", Read;
     EN_12275: "en-12275", "EN 12275:2013, connectors: strengths by class, as a test house sums them up", Read;
+    EN_341: "en-341", "EN 341:1997, class A, as the Alberta Occupational Health and Safety Code guide has it: descenders run at 0.5 to 2 m/s", Read;
     PULLEY_STANDARD: "en-12278", "EN 12278, pulleys: at least 12 kN", Memory;
     TURNER: "turner-2008", "Turner and others (2008), motionless suspension in a harness: median 29 to 31 min, range 4 to 60", Read;
+    HSIAO: "hsiao-2012", "Hsiao and others, Human Factors 54(3):346 (2012): a rescue within 9 min keeps 95 % of people unaffected in a full-body harness", Read;
     RAUCH: "rauch-2019", "Rauch and others (2019): hanging still in a sit harness, 30 % of tests ended near fainting within the hour, the earliest at 13.4 min; a second study besides it: raised legs added about 10 min", Read;
     DYSREFLEXIA: "dysreflexia-guideline", "Clinical guideline on autonomic dysreflexia, after spinal injury at or above T6: tight straps are among its triggers; sit up, loosen, get help", Read;
     WHEELED_MOBILITY: "wheeled-mobility", "Anthropometry of Wheeled Mobility: of wheelchair users who can lift an empty can overhead, 20 to 25 % cannot with 2.27 kg", Read;

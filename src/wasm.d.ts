@@ -211,7 +211,6 @@ export interface Advantage {
   effort: { samples: number; more: boolean };
 }
 
-/** The least rig that works, at likely values, for every weight and pull. */
 /** What a climb comes to with one thing otherwise, or as it is. */
 export interface HelpLine {
   id: string;
@@ -237,6 +236,7 @@ export interface WhatHelps {
   effort: { samples: number; more: boolean };
 }
 
+/** The least rig that works, at likely values, for every weight and pull. */
 export interface FeasibilityMap {
   noun: string;
   text: string;
@@ -431,6 +431,77 @@ export interface CutLength {
   sources: Source[];
 }
 
+/** A step of the change-over, and what holds the climber while it is made. */
+export interface Step {
+  id: "rest" | "back-up" | "take-off" | "set-brake" | "weigh-brake" | "free-brake" | "move-knot";
+  noun: string;
+  how: string;
+  /** What holds meanwhile, in a sentence. */
+  held: string;
+  /** How many things hold, of which one may fail. */
+  attached: "none" | "one" | "two";
+  /** Whether two things hold, or one while nothing is moved. */
+  sound: boolean;
+  /** The climber's rope, from the anchor down; what is moved or opened in this step holds nobody. */
+  rope: { kind: "tied" | "turn" | "hitch" | "knot" | "hand"; noun: string; moved: boolean }[];
+}
+
+/** The answer to "Can I get down again?" */
+export interface ComingDown {
+  /** Whether the hand holds it. */
+  first: string;
+  /** How fast at the most, and why. */
+  second: string;
+  /** The defaults it rests on; empty where all was said. */
+  assumed: string;
+  figures: Figure[];
+  /** In order; none where nobody changes over on the rig. */
+  steps: Step[];
+  /** Why there are no steps; empty where there are. */
+  none: string;
+  cautions: Caution[];
+  sources: Source[];
+  effort: { samples: number; more: boolean };
+}
+
+/** A way to the ground for somebody who is stuck. */
+export interface Way {
+  id: "oneself" | "let-down" | "lifted-off" | "second-rope";
+  noun: string;
+  possible: boolean;
+  /** Whether it is the quickest that does not count on the climber. */
+  best: boolean;
+  /** What it is, or why it is none. */
+  text: string;
+  /** How long it takes; `null` where it is none. */
+  total: Figure | null;
+  /** In order, with likely seconds from when the climber hangs still. */
+  stages: { id: string; how: string; time: string; from: Si; to: Si }[];
+}
+
+/** The answer to "What if I am stuck?" */
+export interface Rescue {
+  /** Whether the plan has the climber on the ground in time. */
+  first: string;
+  /** By which way, or what would. */
+  second: string;
+  /** The defaults it rests on; empty where all was said. */
+  assumed: string;
+  figures: Figure[];
+  ways: Way[];
+  /** What takes the weight off a jammed hitch. */
+  unload: string[];
+  /** Whether this plan's rope can be hauled from the ground. */
+  hauling: string;
+  hauls: { id: string; noun: string; pull: Figure; rope: string; people: Figure }[];
+  /** What to see to before going, made from this plan's weak points. */
+  before: { id: string; text: string }[];
+  /** A plan to print and fill in, a line each. */
+  plan: string[];
+  cautions: Caution[];
+  sources: Source[];
+}
+
 export interface Choice {
   id: string;
   noun: string;
@@ -486,6 +557,10 @@ export function loads(draft: Draft, view?: View | null, effort?: number | null):
 export function advantage(draft: Draft, view?: View | null, effort?: number | null): Reply<Advantage>;
 /** The least rig for every weight and pull: 2 to 200 columns (60 unless said) and rows (40). */
 export function feasibilityMap(draft: Draft, view?: View | null, columns?: number | null, rows?: number | null): Reply<FeasibilityMap>;
+/** Can I get down again? `effort` as for `canIClimb`, 4000 at the most. */
+export function comingDown(draft: Draft, view?: View | null, effort?: number | null): Reply<ComingDown>;
+/** What if I am stuck? */
+export function rescue(draft: Draft, view?: View | null): Reply<Rescue>;
 /** How much rope? */
 export function ropeLength(draft: Draft, view?: View | null): Reply<RopeLength>;
 /**

@@ -7,7 +7,8 @@ use crate::link;
 use crate::quantity::{Decimal, System, View};
 use crate::question::can_i_climb::Reckoning;
 use crate::question::{
-    Effort, Question, advantage, all_fields, can_i_climb, cut_length, cut_plan, field, loads, rope_length,
+    Effort, Question, advantage, all_fields, can_i_climb, coming_down, cut_length, cut_plan, field, loads, rescue,
+    rope_length,
 };
 use crate::reeving::{OWN_RIG, OwnRig};
 use crate::words::{self, ErrorLine, IsPlain, Plain};
@@ -132,6 +133,26 @@ pub fn read_rows(id: &JsValue, text: &JsValue) -> JsValue {
         rows.push(Plain::Object(row));
     }
     encoded(&Plain::List(rows))
+}
+
+/// Can I get down again? See `coming_down::ask`.
+#[wasm_bindgen(js_name = comingDown, skip_typescript)]
+#[must_use]
+pub fn coming_down(draft: &JsValue, view: &JsValue, effort: &JsValue) -> JsValue {
+    reply(draft, view, &|draft, view| {
+        let inputs = coming_down::Inputs::of(draft)?;
+        Ok(words::descent_report(&coming_down::ask(&inputs, effort_of(effort)), view).plain())
+    })
+}
+
+/// What if I am stuck? See `rescue::ask`.
+#[wasm_bindgen(skip_typescript)]
+#[must_use]
+pub fn rescue(draft: &JsValue, view: &JsValue) -> JsValue {
+    reply(draft, view, &|draft, view| {
+        let inputs = rescue::Inputs::of(draft)?;
+        Ok(words::rescue_report(&rescue::ask(&inputs), view).plain())
+    })
 }
 
 /// How much rope? See `rope_length::ask`.

@@ -12,12 +12,13 @@ use boughline::gear::CLAMP_LOAD;
 use boughline::link::read;
 use boughline::quantity::{System, View};
 use boughline::question::can_i_climb::{Inputs, ask, helps};
-use boughline::question::{Effort, advantage, all_fields, cut_length, loads, rope_length};
+use boughline::question::{Effort, advantage, all_fields, coming_down, cut_length, loads, rescue, rope_length};
 use boughline::source::SOURCES;
 use boughline::tree::Species;
 use boughline::words::{
-    AdvantageReport, CautionLine, CordReport, FeasibilityMap, Figure, LegLine, LoadsReport, Report, RopeReport,
-    SourceLine, advantage_report, cord_report, helps_report, loads_report, map_report, report, rope_report, row_line,
+    AdvantageReport, CautionLine, CordReport, DescentReport, FeasibilityMap, Figure, LegLine, LoadsReport, Report,
+    RescueReport, RopeReport, SourceLine, advantage_report, cord_report, descent_report, helps_report, loads_report,
+    map_report, report, rescue_report, rope_report, row_line,
 };
 use std::collections::BTreeSet;
 
@@ -78,6 +79,44 @@ fn cord_reports() -> Vec<CordReport> {
         cord_report(&cut_length::ask(&inputs), View::default())
     };
     CORDS.iter().map(report).collect()
+}
+
+/// Ways down and ways to be stuck that between them bring out every figure, caution and source.
+const DOWN: &[&str] = &[
+    "rig=tail-3&gripRight=390N&cordUse=prusik&hitchCord=8mm&ropeDiameter=11mm&descentSpeed=1m/s&gloves=slick",
+    "rig=tail-3&cordUse=prusik&hitchCord=8mm&ropeDiameter=11mm&heatShare=0.15&descentSpeed=0.3m/s",
+    "rig=tail-3&crotchHeight=12m&anchor=base&ropeOwned=20m",
+    "rig=tail-3&brake=none",
+    "rig=tail-3&brake=turns&backup=second-hitch&gripRight=250N",
+    "rig=ground-3",
+];
+const STUCK: &[&str] = &[
+    "rig=tail-3&anchor=canopy&legs=none",
+    "rig=tail-3&anchor=canopy-hitch&secondPerson=nobody&wayDown=lowered&bodyMass=150kg&backup=tail-knot",
+    "rig=own&ownRig=tied.tree--hand.climber&anchor=canopy",
+    "rig=tail-3&anchor=base&secondPerson=rescuer",
+    "rig=tail-3&anchor=base-lowerable&secondPerson=rescuer&crotchHeight=14m",
+];
+
+fn on_the_way_down(plan: &str) -> boughline::Draft {
+    let mass = if plan.contains("bodyMass") { "" } else { "bodyMass=80kg&" };
+    read(&format!("{mass}climbHeight=11m&{plan}")).draft
+}
+
+fn descent_reports() -> Vec<DescentReport> {
+    let report = |plan: &&str| {
+        let inputs = coming_down::Inputs::of(&on_the_way_down(plan)).expect(plan);
+        descent_report(&coming_down::ask(&inputs, Effort::samples(200)), View::default())
+    };
+    DOWN.iter().map(report).collect()
+}
+
+fn rescue_reports() -> Vec<RescueReport> {
+    let report = |plan: &&str| {
+        let inputs = rescue::Inputs::of(&on_the_way_down(plan)).expect(plan);
+        rescue_report(&rescue::ask(&inputs), View::default())
+    };
+    STUCK.iter().map(report).collect()
 }
 
 /// The figures of every state.
@@ -287,6 +326,21 @@ fn every_figure_has_workings_and_sources_that_are_known() {
         let figures: Vec<&Figure> = report.figures.iter().chain(lengths).collect();
         rests_on(&figures, &report.cautions, None, &report.sources);
     }
+    let down = descent_reports().into_iter().map(|report| (report.figures, report.cautions, report.sources));
+    let stuck = rescue_reports().into_iter().map(|report| (report.figures, report.cautions, report.sources));
+    for (figures, cautions, sources) in down.chain(stuck) {
+        let shown: Vec<&str> = sources.iter().map(|source| source.id).collect();
+        differ(figures.iter().map(|figure| figure.id));
+        differ(cautions.iter().map(|caution| caution.id));
+        for figure in &figures {
+            assert!(is_camel_case(figure.id) && !figure.workings.is_empty() && !figure.sources.is_empty());
+            assert!(figure.sources.iter().all(|id| shown.contains(id)), "{} rests on what is not shown", figure.id);
+        }
+        for caution in &cautions {
+            assert!(is_kebab_case(caution.id));
+            assert!(caution.sources.iter().all(|id| shown.contains(id)), "{} rests on what is not shown", caution.id);
+        }
+    }
     for (list, _) in advantages() {
         let figures: Vec<&Figure> = list.rigs.iter().flat_map(|rig| &rig.figures).chain(&list.figures).collect();
         rests_on(&figures, &list.cautions, None, &list.sources);
@@ -334,6 +388,9 @@ fn every_source_is_shown_with_something() {
     let mut shown: BTreeSet<&str> = shown.map(|source| source.id).collect();
     let cords = cord_reports();
     shown.extend(cords.iter().flat_map(|report| &report.sources).map(|source| source.id));
+    let (down, stuck) = (descent_reports(), rescue_reports());
+    shown.extend(down.iter().flat_map(|report| &report.sources).map(|source| source.id));
+    shown.extend(stuck.iter().flat_map(|report| &report.sources).map(|source| source.id));
     let loads = load_reports();
     shown.extend(loads.iter().flat_map(|report| &report.sources).map(|source| source.id));
     let strong = read("bodyMass=80kg&climbHeight=11m&rig=tail-3&measuredPull=520N").draft;

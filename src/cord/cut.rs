@@ -4,7 +4,7 @@ use super::knot::{barrel, eye, shortest_tail};
 use super::{Piece, Place};
 use crate::field::Spread;
 use crate::gear::Ends;
-use crate::hitch::{Pattern, coil, girth};
+use crate::hitch::Pattern;
 
 /// What a cord is made for. All lengths in metres.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -159,10 +159,9 @@ impl Make {
                 *eyed = eye(cord) * of(KNOTTED);
             }
         }
-        let round = girth(rope, pattern.beside, cord);
-        let strands = f64::from(pattern.lay.strands());
-        laid.coils = self.coils * strands * coil(round, pattern.lay.pitch() * cord) * of(DRESSED);
-        laid.crossings = self.crossings * f64::from(pattern.crossing) * (round / 2.0) * of(DRESSED);
+        let [coiled, crossed] = pattern.on_the_rope(rope, cord, self.coils, self.crossings);
+        laid.coils = coiled * of(DRESSED);
+        laid.crossings = crossed * of(DRESSED);
         laid
     }
 

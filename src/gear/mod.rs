@@ -11,6 +11,7 @@ mod minimum;
 mod rated_mass;
 mod rope;
 mod turn;
+mod warmth;
 
 pub use connector::{CONNECTOR, Connector, PULLEY_MINIMUM};
 pub use cord::{HAUL_CORD, HITCH_CORD, LEAST_LIFE_CORD, SLING_CORD, cord_minimum, loop_strength};
@@ -25,3 +26,4 @@ pub use minimum::{CLAMP_LOAD, CORD, LIFE_LINE, LIFE_PART, Minimum};
 pub use rated_mass::{PAST_MOST, RATED_MASS, TEST_RATING};
 pub use rope::{ROPE_DIAMETER, ROPE_KIND, RopeKind};
 pub use turn::{LOWER_TURNS, TOP_TURN, TurnFields, TurnKind, UPPER_TURNS, kept_by};
+pub use warmth::Warmth;

@@ -1,5 +1,6 @@
 //! How a hitch is laid on the rope: everything that its cord depends on, as data.
 
+use super::coil::{coil, girth};
 use crate::gear::Ends;
 use crate::source::Source;
 
@@ -57,4 +58,18 @@ pub struct Pattern {
     pub usual: f64,
     /// Where this comes from.
     pub sources: &'static [Source],
+}
+
+impl Pattern {
+    /// How much cord lies on the rope: in so many coils, and in so many crossings of half a round. In metres.
+    ///
+    /// # Source
+    /// Geometry.
+    #[must_use]
+    pub fn on_the_rope(&self, rope: f64, cord: f64, coils: f64, crossings: f64) -> [f64; 2] {
+        let round = girth(rope, self.beside, cord);
+        let strands = f64::from(self.lay.strands());
+        let coiled = coils * strands * coil(round, self.lay.pitch() * cord);
+        [coiled, crossings * f64::from(self.crossing) * (round / 2.0)]
+    }
 }

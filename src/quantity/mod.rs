@@ -57,6 +57,7 @@ mod read;
 mod reading;
 mod speed;
 mod table;
+mod temperature;
 mod unit;
 mod write;
 
@@ -77,6 +78,7 @@ pub use read::{read, tidy};
 pub use speed::{FOOT_A_MINUTE, METRE_A_MINUTE, METRE_A_SECOND, Speed};
 pub(crate) use table::{si_unit, units_of};
 pub use table::{unit, units};
+pub use temperature::temperature;
 pub use unit::Unit;
 pub use write::written;
 

@@ -1,6 +1,7 @@
 //! Every field of every question, gathered from the storeys that own them.
 
 use super::Question;
+use super::rescue::SECOND_ROPE;
 use crate::ascent::{CLIMB_HEIGHT, SECOND_PERSON, TIME_ALLOWED, WAY_DOWN};
 use crate::climber::{
     AGE, ARM_POWER, BODY_MASS, CADENCE, CLIMB_ARMS, GLOVES, GRIP_LEFT, GRIP_RIGHT, HAND_TRAVEL, HELPER_PULL, HOLD,
@@ -10,6 +11,9 @@ use crate::climber::{
 use crate::cord::list::{CORDS, HANKS};
 use crate::cord::{CAME_OUT, CORD_CUT, CORD_USE, FINISHED_LENGTH, FREE_LEG, HITCH_COILS, HITCH_CROSSINGS, WORKING_END};
 use crate::cord::{END_ALLOWANCE, KERF};
+use crate::descent::{
+    BRAKE, BRAKE_MEASURED, BRAKE_TURNS, FOOT_BRAKE, FOOT_TURNS, HEAT_SHARE, REST_EVERY, REST_FOR, SPEED,
+};
 use crate::draft::{Draft, Reader};
 use crate::field::Row;
 use crate::gear::{
@@ -199,6 +203,103 @@ pub(super) static CUT_LENGTH: &[&Row] = &[
     &HAUL_CORD_STRENGTH.row,
     &BODY_MASS.row,
     &KIT_MASS.row,
+];
+
+/// What "Can I get down again?" reads, in the order people are asked.
+pub(super) static COMING_DOWN: &[&Row] = &[
+    &BODY_MASS.row,
+    &CLIMB_HEIGHT.row,
+    &RIG.row,
+    &OWN_RIG.row,
+    &BRAKE.row,
+    &BRAKE_TURNS.row,
+    &BRAKE_MEASURED.row,
+    &GRIP_RIGHT.row,
+    &GRIP_LEFT.row,
+    &AGE.row,
+    &SEX.row,
+    &STATURE.row,
+    &TRUNK.row,
+    &GLOVES.row,
+    &CORD_USE.row,
+    &HITCH_CORD.row,
+    &ROPE_DIAMETER.row,
+    &HITCH_COILS.row,
+    &HITCH_CROSSINGS.row,
+    &CORD_FIBRE.row,
+    &HEAT_SHARE.row,
+    &SPEED.row,
+    &REST_EVERY.row,
+    &REST_FOR.row,
+    &KIT_MASS.row,
+    &TOP_TURN.kind.row,
+    &TOP_TURN.own.row,
+    &UPPER_TURNS[0].kind.row,
+    &LOWER_TURNS[0].kind.row,
+    &UPPER_TURNS[0].own.row,
+    &LOWER_TURNS[0].own.row,
+    &UPPER_TURNS[1].kind.row,
+    &LOWER_TURNS[1].kind.row,
+    &UPPER_TURNS[1].own.row,
+    &LOWER_TURNS[1].own.row,
+    &UPPER_TURNS[2].kind.row,
+    &LOWER_TURNS[2].kind.row,
+    &UPPER_TURNS[2].own.row,
+    &LOWER_TURNS[2].own.row,
+    &HITCH_DRAG.row,
+    &TEST_MASS.row,
+    &TEST_PULL.row,
+    &BACKUP.row,
+    &KNOT_SLACK.row,
+    &CROTCH_HEIGHT.row,
+    &ANCHOR.row,
+    &ROPE_OWNED.row,
+    &HITCH_HEIGHT.row,
+    &FOOT_OFFSET.row,
+    &STEM_GIRTH.row,
+    &OVER_CROTCH.row,
+    &REDIRECT_ROPE.row,
+    &ANCHOR_KNOT.row,
+    &ROPE_TAIL.row,
+    &ROPE_SPARE.row,
+];
+
+/// What "What if I am stuck?" reads, in the order people are asked.
+pub(super) static RESCUE: &[&Row] = &[
+    &BODY_MASS.row,
+    &CLIMB_HEIGHT.row,
+    &RIG.row,
+    &OWN_RIG.row,
+    &ANCHOR.row,
+    &SECOND_PERSON.row,
+    &SECOND_ROPE.row,
+    &WAY_DOWN.row,
+    &FOOT_BRAKE.row,
+    &FOOT_TURNS.row,
+    &HELPER_PULL.row,
+    &CROTCH_HEIGHT.row,
+    &LEGS.row,
+    &RATED_MASS.row,
+    &KIT_MASS.row,
+    &TOP_TURN.kind.row,
+    &TOP_TURN.own.row,
+    &UPPER_TURNS[0].kind.row,
+    &LOWER_TURNS[0].kind.row,
+    &UPPER_TURNS[0].own.row,
+    &LOWER_TURNS[0].own.row,
+    &UPPER_TURNS[1].kind.row,
+    &LOWER_TURNS[1].kind.row,
+    &UPPER_TURNS[1].own.row,
+    &LOWER_TURNS[1].own.row,
+    &UPPER_TURNS[2].kind.row,
+    &LOWER_TURNS[2].kind.row,
+    &UPPER_TURNS[2].own.row,
+    &LOWER_TURNS[2].own.row,
+    &HITCH_DRAG.row,
+    &TEST_MASS.row,
+    &TEST_PULL.row,
+    &BACKUP.row,
+    &KNOT_SLACK.row,
 ];
 
 /// Every field of every question, once.

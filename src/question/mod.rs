@@ -2,10 +2,12 @@
 
 pub mod advantage;
 pub mod can_i_climb;
+pub mod coming_down;
 pub mod cut_length;
 pub mod cut_plan;
 mod fields;
 pub mod loads;
+pub mod rescue;
 pub mod rope_length;
 
 pub use crate::ascent::CLIMB_HEIGHT;
@@ -31,12 +33,24 @@ pub enum Question {
     CutLength,
     /// Out of which hanks?
     CutPlan,
+    /// Can I get down again?
+    ComingDown,
+    /// What if I am stuck?
+    Rescue,
 }
 
 impl Question {
     /// Every question.
-    pub const ALL: &[Self] =
-        &[Self::CanIClimb, Self::Advantage, Self::Loads, Self::RopeLength, Self::CutLength, Self::CutPlan];
+    pub const ALL: &[Self] = &[
+        Self::CanIClimb,
+        Self::Advantage,
+        Self::Loads,
+        Self::RopeLength,
+        Self::CutLength,
+        Self::CutPlan,
+        Self::ComingDown,
+        Self::Rescue,
+    ];
 
     /// Its id, which never changes.
     #[must_use]
@@ -48,6 +62,8 @@ impl Question {
             Self::RopeLength => "rope-length",
             Self::CutLength => "cut-length",
             Self::CutPlan => "cut-plan",
+            Self::ComingDown => "coming-down",
+            Self::Rescue => "rescue",
         }
     }
 
@@ -67,6 +83,8 @@ impl Question {
             Self::RopeLength => rope_length::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
             Self::CutLength => cut_length::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
             Self::CutPlan => cut_plan::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
+            Self::ComingDown => coming_down::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
+            Self::Rescue => rescue::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
         }
     }
 
@@ -80,6 +98,8 @@ impl Question {
             Self::RopeLength => fields::ROPE_LENGTH,
             Self::CutLength => fields::CUT_LENGTH,
             Self::CutPlan => fields::CUT_PLAN,
+            Self::ComingDown => fields::COMING_DOWN,
+            Self::Rescue => fields::RESCUE,
         }
     }
 }

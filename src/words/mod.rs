@@ -2,11 +2,13 @@
 
 mod advantage;
 mod assumed;
+mod before;
 mod body_caution;
 mod can_i_climb;
 mod capped;
 mod caution;
 mod chart;
+mod coming_down;
 mod cord_caution;
 mod cord_figures;
 mod cord_length;
@@ -16,6 +18,7 @@ mod cut_gear;
 mod cut_list;
 mod cut_plan;
 mod cut_proof;
+mod descent_caution;
 mod drawing;
 mod error;
 mod figure;
@@ -39,6 +42,9 @@ mod phrase;
 mod record;
 mod refusal;
 mod report;
+mod rescue;
+mod rescue_caution;
+mod rescue_way;
 mod rope_buy;
 mod rope_caution;
 mod rope_length;
@@ -49,13 +55,16 @@ mod second;
 mod shares;
 mod slip;
 mod source;
+mod step;
 mod template;
 mod top_out;
 mod verdict;
 
 pub use advantage::advantage_report;
+pub use before::BeforeLine;
 pub use can_i_climb::report;
 pub use chart::{Axis, Band, Chart, ChartLine, Mark, Point};
+pub use coming_down::{DescentReport, descent_report};
 pub use cord_length::cord_report;
 pub use cut_list::{ListPart, list_rows};
 pub use cut_plan::{CutKind, CutLine, CutReport, HankLine, cut_report};
@@ -72,6 +81,9 @@ pub use report::{
     LegLine, Level, LimbLine, LoadLine, LoadState, LoadsReport, PartLine, Report, RigLine, RigRow, RopeReport,
     RopeState, SourceLine, Strand, Tension, VerdictLine, WorkDone,
 };
+pub use rescue::{HaulLine, RescueReport, rescue_report};
+pub use rescue_way::{StageLine, WayLine};
 pub use rope_length::rope_report;
 pub use row::{ChoiceLine, RowLine, row_line};
 pub use source::source_line;
+pub use step::{StepLine, StepStop};

@@ -5,8 +5,9 @@ use super::rope_measure::{all_begun, begun, large, measured, text, whole};
 use super::template::{say, worded};
 use crate::field::Spread;
 use crate::quantity::{System, View};
-use crate::question::rope_length::{Answer, Owned, Stock};
+use crate::question::rope_length::{Answer, Stock};
 use crate::rope::ADDING_UP;
+use crate::rope::Owned;
 use crate::source::{GEOMETRY, ROPE_LADDER};
 
 /// What one can buy in a view.

@@ -10,6 +10,7 @@
 //! | `{P}` | a pull, also as scales show it: "321 N (33 kgf)", "72 lbf" |
 //! | `{cn}` | a short length in one small unit, with `n` decimals |
 //! | `{F}` | a short length with one figure more than people need, so that a sum with it comes out as shown |
+//! | `{T}` | a temperature |
 //! | `{%}` | so many in a hundred |
 //! | `{C}` | so many in a hundred, and never as certain |
 //! | `{A}` | so many in a hundred, or "a little" where they would be nought |
@@ -21,7 +22,9 @@
 //! is meant for people has a brace in it, and tests look for them.
 
 use crate::field::Spread;
-use crate::quantity::{CENTIMETRE, Dimension, INCH, KILOGRAM_FORCE, System, View, percent, plain, written};
+use crate::quantity::{
+    CENTIMETRE, Dimension, INCH, KILOGRAM_FORCE, System, View, percent, plain, temperature, written,
+};
 
 /// Goes on with a template.
 pub(super) fn say(text: &mut String, template: &str, numbers: &[&Spread], words: &[&str], view: View) {
@@ -87,6 +90,7 @@ fn figure(kind: char, decimals: usize, spread: &Spread, view: View) -> String {
             let unit = if view.system == System::Si { CENTIMETRE } else { INCH };
             return said("{} {}", &[], &[&plain(unit.count(value), decimals, view), unit.symbol], view);
         }
+        'T' => return temperature(value, view),
         'A' if value < 0.05 => return "a little".to_owned(),
         'C' if value > 0.995 => return "over 99 %".to_owned(),
         'C' if value < 0.005 => return "under 1 %".to_owned(),
@@ -129,6 +133,7 @@ mod tests {
             ("{J}", 500.0, "500 J", "369 ft-lbf"),
             ("{W}", 80.0, "80 W", "80 W"),
             ("{V}", 0.1, "6 m/min", "20 ft/min"),
+            ("{T}", 20.0, "20 °C", "68 °F"),
             ("{%}", 0.667, "67 %", "67 %"),
             ("{A}", 0.049, "a little", "a little"),
             ("{A}", 0.05, "5 %", "5 %"),

@@ -21,6 +21,8 @@ const calls = {
   cutPlan: [[{ cords: "2~6mm~1.8m,1~7mm~2.1m" }], [{ cords: "30 ~ 6 mm ~ 1.83 m ~ loop", hanks: "any ~ 10 m ~ 20" }, { system: "us" }, 50], [{ cords: "1~6mm~60m" }], [{ cords: "" }]],
   readRows: [["cords", "2~6mm~1.8m~foot%20loop"], ["hanks", "any"]],
   cutLength: [[cord], [{ ...cord, cordUse: "haul-cord", haulCord: "7 mm", rig: "haul-cord-3" }, { system: "us" }], [{ cordUse: "" }]],
+  comingDown: [[climber], [{ ...climber, rig: "ground-3", gripRight: "390 N" }, { system: "us" }, 50], [{ ...climber, gripRight: "390 N", hitchCord: "8 mm", ropeDiameter: "11 mm", cordUse: "prusik" }], [{ bodyMass: "" }]],
+  rescue: [[{ ...climber, anchor: "canopy" }], [{ ...climber, anchor: "base-lowerable", secondPerson: "rescuer", crotchHeight: "14 m", legs: "none" }, { system: "us" }], [{ bodyMass: "" }]],
   fields: [[], [{ system: "us" }]],
   catalogue: [[]],
   readRig: [["tied tree, hitch upper, hitch climber, turn climber, turn upper carabiner, hand climber"], ["tied trea", { system: "us" }]],

@@ -1,6 +1,6 @@
 //! Published ids, which never change: they stand in links and in other people's programs.
 
-use super::{advantages, cord_reports, reports, rope_reports};
+use super::{advantages, cord_reports, descent_reports, reports, rescue_reports, rope_reports};
 use boughline::field::Kind;
 use boughline::link::read;
 use boughline::quantity::View;
@@ -64,6 +64,20 @@ fn present() -> BTreeSet<String> {
         ids.extend(report.cautions.iter().map(|caution| format!("caution {}", caution.id)));
         ids.extend(report.pieces.iter().map(|piece| format!("cord-piece {}", piece.kind)));
         ids.extend(report.pieces.iter().map(|piece| format!("piece {}", piece.length.id)));
+    }
+    for report in descent_reports() {
+        ids.extend(report.figures.iter().map(|figure| format!("figure {}", figure.id)));
+        ids.extend(report.cautions.iter().map(|caution| format!("caution {}", caution.id)));
+        ids.extend(report.steps.iter().map(|step| format!("step {}", step.id)));
+    }
+    for report in rescue_reports() {
+        ids.extend(report.figures.iter().map(|figure| format!("figure {}", figure.id)));
+        ids.extend(report.cautions.iter().map(|caution| format!("caution {}", caution.id)));
+        ids.extend(report.before.iter().map(|line| format!("before {}", line.id)));
+        for way in &report.ways {
+            ids.insert(format!("way {}", way.id));
+            ids.extend(way.stages.iter().map(|stage| format!("stage {}", stage.id)));
+        }
     }
     ids.extend(of_other_rigs());
     // No plan is complete yet, so none comes to this.

@@ -1,7 +1,7 @@
 //! What the question answers: facts, without words.
 
 use crate::field::{Row, Spread};
-use crate::rope::{Anchor, Course, Ladder, State};
+use crate::rope::{Anchor, Course, Ladder, Owned, State};
 
 /// Something to be careful about. Lengths in metres.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -62,20 +62,6 @@ pub struct Stock {
     pub buy: Option<f64>,
     /// The shortest that is enough as likely as not, where that is a shorter one.
     pub might_do: Option<f64>,
-}
-
-/// The rope that somebody has. In metres.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Owned {
-    /// Its length.
-    pub length: f64,
-    /// The highest crotch for it: to be sure, as likely as not, and at the best; none where it goes over none.
-    pub highest: [Option<f64>; 3],
-    /// How much less it is than the need.
-    pub short: Spread,
-    /// How far its end hangs above the ground on the way down, with its stopper, where it comes down from the crotch and
-    /// not to the ground.
-    pub above: Option<Spread>,
 }
 
 /// The answer. Lengths in metres.

@@ -1,12 +1,11 @@
 //! From inputs to an answer.
 
-use super::owned::{heights, owned};
-use super::{Answer, Caution, Inputs, Owned, Stock};
+use super::{Answer, Caution, Inputs, Stock};
 use crate::field::Spread;
 use crate::quantity::{CENTIMETRE, INCH, System};
 use crate::rope::{
-    ADDING_UP, Anchor, Course, Ladder, STOPPER_AND_TAIL, State, courses, need, need_begun, preset_line, retrieval_cord,
-    section,
+    ADDING_UP, Anchor, Course, Ladder, Owned, STOPPER_AND_TAIL, State, courses, heights, need, need_begun, owned,
+    preset_line, retrieval_cord, section,
 };
 
 /// How much rope it takes, and what the rope that somebody has comes to.

@@ -1,16 +1,15 @@
 //! What the question reads, checked.
 
-use super::owned::heights;
 use crate::draft::{Draft, Reader};
 use crate::error::{Error, Reason};
-use crate::field::{Field, Kind, Row, Spread};
-use crate::quantity::{Length, Quantity};
+use crate::field::{Kind, Row};
+use crate::quantity::Quantity;
 use crate::question::Question;
 use crate::question::fields::reader;
 use crate::reeving::{Backup, OWN_RIG, RIG, Rig, RigName};
 use crate::rope::{
-    ANCHOR, ANCHOR_KNOT, Anchor, BASE_TIE, CROTCH_HEIGHT, DEVICE_WRAPS, FOOT_OFFSET, HITCH_HEIGHT, Ladder, OVER_CROTCH,
-    REDIRECT_ROPE, ROPE_OWNED, ROPE_SPARE, ROPE_STOCK, ROPE_TAIL, STEM_GIRTH, Sizes, comes_to_tree, is_anchored,
+    ANCHOR, Anchor, CROTCH_HEIGHT, HITCH_HEIGHT, Ladder, OVER_CROTCH, ROPE_OWNED, ROPE_SPARE, ROPE_STOCK, ROPE_TAIL,
+    STEM_GIRTH, Sizes, comes_to_tree, heights, is_anchored, made_fast_by,
 };
 use std::sync::Arc;
 
@@ -57,11 +56,7 @@ impl Inputs {
         let runs_over = rig.as_ref().is_some_and(|rig| !is_anchored(rig));
         let said = if runs_over { reader.maybe(&ANCHOR) } else { reader.need(&ANCHOR) };
         let anchor = said.filter(|_| !runs_over);
-        let fast = match anchor {
-            Some(Anchor::Base) => &BASE_TIE,
-            Some(Anchor::BaseLowerable) => &DEVICE_WRAPS,
-            _ => &ANCHOR_KNOT,
-        };
+        let fast = made_fast_by(anchor);
         let hitch = reader.spread(&HITCH_HEIGHT);
         let is_said = reader.says(&HITCH_HEIGHT.row);
         if let (Some(crotch), Some(hitch)) = (crotch, hitch)
@@ -72,7 +67,7 @@ impl Inputs {
             let fields = vec![CROTCH_HEIGHT.row.id.to_owned(), HITCH_HEIGHT.row.id.to_owned()];
             reader.note(Error { fields, reason: Reason::HitchAboveCrotch });
         }
-        let mut sizes = sizes(&mut reader, [crotch.map(Spread::point), hitch], anchor, fast);
+        let mut sizes = Sizes::read(&mut reader, crotch.unwrap_or(LEAST), hitch, anchor).filter(|_| crotch.is_some());
         if let (Some(rope), Some(rig), Some(sizes)) = (owned.filter(|_| !planned), &rig, &mut sizes) {
             let [sure, ..] = heights(rope, rig, anchor, sizes);
             let least = if is_said { sizes.hitch.likely.max(LEAST) } else { LEAST };
@@ -103,38 +98,6 @@ const LEAST: f64 = match CROTCH_HEIGHT.row.kind {
     Kind::Quantity(limits) => limits.least,
     _ => 0.0,
 };
-
-fn sizes(
-    reader: &mut Reader<'_>,
-    [crotch, hitch]: [Option<Spread>; 2],
-    anchor: Option<Anchor>,
-    fast: &Field<Length>,
-) -> Option<Sizes> {
-    let (aside, girth) = (reader.maybe(&FOOT_OFFSET), reader.maybe(&STEM_GIRTH));
-    let over = reader.spread(&OVER_CROTCH);
-    let over = match girth {
-        Some(girth) if !reader.says(&OVER_CROTCH.row) => {
-            // A loop goes all the way round; what only lies over goes half of it.
-            let loops = anchor.is_some_and(|anchor| !anchor.is_at_the_foot());
-            Some(Spread::point(if loops { girth.si() } else { girth.si() / 2.0 }))
-        }
-        _ => over,
-    };
-    let redirect = reader.maybe(&REDIRECT_ROPE);
-    let knot = reader.spread(fast);
-    let (end, spare) = (reader.spread(&ROPE_TAIL), reader.spread(&ROPE_SPARE));
-    let si = |length: Option<Length>| length.map_or(0.0, Quantity::si);
-    Some(Sizes {
-        crotch: crotch?.likely,
-        hitch: hitch?,
-        aside: si(aside),
-        over: over?,
-        redirect: si(redirect),
-        knot: knot?,
-        end: end?,
-        spare: spare?,
-    })
-}
 
 fn rig(reader: &mut Reader<'_>) -> Option<Arc<Rig>> {
     let own = reader.maybe(&OWN_RIG);

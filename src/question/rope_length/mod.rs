@@ -24,8 +24,7 @@
 mod answer;
 mod ask;
 mod inputs;
-mod owned;
 
-pub use answer::{Answer, Caution, Owned, Stock};
+pub use answer::{Answer, Caution, Stock};
 pub use ask::ask;
 pub use inputs::Inputs;

@@ -1,18 +1,33 @@
 //! What the rope that somebody has comes to.
 
-use super::Owned;
+use super::{ADDING_UP, Anchor, Course, Piece, Sizes, State, courses, highest, need};
 use crate::field::Spread;
 use crate::reeving::Rig;
-use crate::rope::{ADDING_UP, Anchor, Course, Piece, Sizes, State, courses, highest, need};
+
+/// The rope that somebody has. In metres.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Owned {
+    /// Its length.
+    pub length: f64,
+    /// The highest crotch for it: to be sure, as likely as not, and at the best; none where it goes over none.
+    pub highest: [Option<f64>; 3],
+    /// How much less it is than the need.
+    pub short: Spread,
+    /// How far its end hangs above the ground on the way down, with its stopper, where it comes down from the crotch and
+    /// not to the ground.
+    pub above: Option<Spread>,
+}
 
 /// The highest crotch for a rope: to be sure, as likely as not, and at the best.
-pub(super) fn heights(rope: f64, rig: &Rig, anchor: Option<Anchor>, sizes: &Sizes) -> [Option<f64>; 3] {
+#[must_use]
+pub fn heights(rope: f64, rig: &Rig, anchor: Option<Anchor>, sizes: &Sizes) -> [Option<f64>; 3] {
     let ends: [fn(Spread) -> f64; 3] = [|need| need.high, |need| need.likely, |need| need.low];
     ends.map(|end| highest(rope, &|crotch| end(need(&courses(rig, anchor, &Sizes { crotch, ..*sizes })))))
 }
 
 /// What a rope comes to over the crotch that was planned, in metres.
-pub(super) fn owned(length: f64, highest: [Option<f64>; 3], all: &[Course], need: Spread, crotch: f64) -> Owned {
+#[must_use]
+pub fn owned(length: f64, highest: [Option<f64>; 3], all: &[Course], need: Spread, crotch: f64) -> Owned {
     let mut to_the_ground = Spread::point(0.0);
     for course in all {
         if course.state == State::Down {
