@@ -35,6 +35,7 @@
 //! | [`tree`] | what friction keeps over a crotch, what a crotch carries, what bending does to a limb |
 //! | [`rope`] | the pieces of a rope and their sum, state by state |
 //! | [`cord`] | what a cord is for, and what it takes of cord |
+//! | [`descent`] | friction added for the way down, heat, the change-over step by step, the foot of the tree |
 //! | [`ascent`] | one climb with one value for everything that varies, and many of them |
 //! | [`question`] | one pure function a question |
 //! | [`link`] | a draft to and from an address |
@@ -42,9 +43,12 @@
 //! | `wasm` | the boundary to JavaScript, behind the feature `wasm` |
 //!
 //! # What it does not do
-//! It does not see the tree, the gear or the person. It reckons one pull, not yet whether strength lasts; no way
-//! down, no rescue. It is arithmetic, not training: a qualified climber checks the rig and the tree; makers'
-//! instructions, local codes and licensed practice win over any number here.
+//! It does not see the tree, the gear or the person. How long strength lasts is reckoned of muscles that were tested,
+//! not of this person, and not their pain, breath or heat. Of a way down it knows what a hand holds, the heat and the
+//! steps; how rope, hitch and hand behave on the day it does not. The times of a rescue are judged, not measured, and
+//! nobody's skill is known. Legs are asked for, and nothing of what they lift is reckoned. It is arithmetic, not
+//! training: a qualified climber checks the rig and the tree; makers' instructions, local codes and licensed practice
+//! win over any number here.
 
 pub mod ascent;
 pub mod chance;

@@ -8,8 +8,12 @@
 #![allow(clippy::expect_used, clippy::panic, reason = "a row that is out of order fails the test")]
 
 use boughline::link::{self, FIGURES, Link, Notice};
-use boughline::question::{Effort, Question, advantage, can_i_climb, cut_length, cut_plan, loads, rope_length};
-use boughline::words::{Figure, advantage_report, cord_report, cut_report, loads_report, report, rope_report};
+use boughline::question::{
+    Effort, Question, advantage, can_i_climb, coming_down, cut_length, cut_plan, loads, rescue, rope_length,
+};
+use boughline::words::{
+    Figure, advantage_report, cord_report, cut_report, descent_report, loads_report, report, rescue_report, rope_report,
+};
 
 const TABLE: &str = "tests/data/golden.tsv";
 
@@ -52,6 +56,17 @@ fn figures(link: &Link) -> String {
             let inputs = cut_plan::Inputs::of(&link.draft).expect("in order");
             let report = cut_report(&cut_plan::ask(&inputs, Effort::FULL), link.view);
             report.figures.into_iter().chain(report.kinds.into_iter().flat_map(|kind| kind.figures)).collect()
+        }
+        Some(Question::ComingDown) => {
+            let inputs = coming_down::Inputs::of(&link.draft).expect("in order");
+            descent_report(&coming_down::ask(&inputs, Effort::FULL), link.view).figures
+        }
+        Some(Question::Rescue) => {
+            let inputs = rescue::Inputs::of(&link.draft).expect("in order");
+            let report = rescue_report(&rescue::ask(&inputs), link.view);
+            let ways = report.ways.into_iter().filter_map(|way| way.total);
+            let hauls = report.hauls.into_iter().flat_map(|haul| [haul.pull, haul.people]);
+            report.figures.into_iter().chain(ways).chain(hauls).collect()
         }
         _ => panic!("no question that is known here"),
     };

@@ -153,6 +153,46 @@ fn a_rope_has_its_answer_of_plain_objects_and_its_errors_at_once() {
 }
 
 #[wasm_bindgen_test]
+fn a_way_down_has_its_answer_of_plain_objects_and_its_errors_at_once() {
+    let down = |draft: &str| wasm::coming_down(&js(draft), &js("{}"), &js("50"));
+    let reply = down("{ bodyMass: 80, kitMass: 0, climbHeight: 20, rig: 'tail-3', brake: 'munter', gripRight: '' }");
+    assert_eq!(errors(&reply)[0].0, "gripRight");
+    let reply = down("{ bodyMass: 80, kitMass: 0, climbHeight: 20, rig: 'tail-3', brake: 'munter' }");
+    assert_eq!(get(&reply, "ok"), JsValue::TRUE, "{}", JSON::stringify(&reply).unwrap());
+    assert_eq!(get(&reply, "answer.steps.0.id").as_string().as_deref(), Some("rest"));
+    assert_eq!(get(&reply, "answer.steps.6.id").as_string().as_deref(), Some("move-knot"));
+    assert_eq!(get(&reply, "answer.steps.2.rope.1.moved"), JsValue::TRUE);
+    assert_eq!(get(&reply, "answer.figures.0.id").as_string().as_deref(), Some("holdForce"));
+    assert_eq!(get(&reply, "answer.none").as_string().as_deref(), Some(""));
+    let named: Vec<String> = errors(&down("{ bodyMass: '1,200', rig: null, brake: 'teeth', zzz: 1 }"))
+        .into_iter()
+        .map(|(fields, _)| fields)
+        .collect();
+    assert_eq!(named, ["bodyMass", "climbHeight", "rig", "brake", "zzz"]);
+    assert_eq!(errors(&down("null")).len(), 1);
+}
+
+#[wasm_bindgen_test]
+fn a_rescue_has_its_answer_of_plain_objects_and_its_errors_at_once() {
+    let stuck = |draft: &str| wasm::rescue(&js(draft), &js("{}"));
+    let reply = stuck(
+        "{ bodyMass: 80, climbHeight: 10, rig: 'tail-3', anchor: 'base-lowerable', secondPerson: 'rescuer', age: '' }",
+    );
+    assert_eq!(get(&reply, "ok"), JsValue::TRUE, "{}", JSON::stringify(&reply).unwrap());
+    assert_eq!(get(&reply, "answer.figures.0.id").as_string().as_deref(), Some("rescueClock"));
+    assert_eq!(get(&reply, "answer.figures.0.value").as_f64(), Some(420.0));
+    assert_eq!(get(&reply, "answer.ways.1.id").as_string().as_deref(), Some("let-down"));
+    assert_eq!(get(&reply, "answer.ways.1.best"), JsValue::TRUE);
+    assert_eq!(get(&reply, "answer.ways.2.total"), JsValue::NULL);
+    let named: Vec<String> = errors(&stuck("{ bodyMass: '', climbHeight: NaN, anchor: 7, footTurns: 'many', zzz: 1 }"))
+        .into_iter()
+        .map(|(fields, _)| fields)
+        .collect();
+    assert_eq!(named, ["bodyMass", "climbHeight", "rig", "anchor", "footTurns", "zzz"]);
+    assert_eq!(errors(&stuck("null")).len(), 1);
+}
+
+#[wasm_bindgen_test]
 fn a_strange_view_or_effort_is_as_if_it_were_not_said() {
     let plain = JSON::stringify(&ask(&format!("{{ {PLAN} }}"))).unwrap();
     for strange in ["null", "7", "{}", "{ system: 'imperial' }", "[]", "NaN"] {

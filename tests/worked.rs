@@ -16,9 +16,12 @@ use boughline::error::Error;
 use boughline::field::Said;
 use boughline::link::{self, Link};
 use boughline::quantity::View;
-use boughline::question::{Effort, Question, advantage, can_i_climb, cut_length, cut_plan, loads, rope_length};
+use boughline::question::{
+    Effort, Question, advantage, can_i_climb, coming_down, cut_length, cut_plan, loads, rescue, rope_length,
+};
 use boughline::words::{
-    Figure, advantage_report, cord_report, cut_report, error_lines, loads_report, report, rope_report,
+    Figure, advantage_report, cord_report, cut_report, descent_report, error_lines, loads_report, report,
+    rescue_report, rope_report,
 };
 use serde_json::{Map, Value, json};
 use std::path::PathBuf;
@@ -46,6 +49,8 @@ fn rows() -> Vec<Row> {
         .chain(table(include_str!("data/worked/advantage.tsv")))
         .chain(table(include_str!("data/worked/loads.tsv")))
         .chain(table(include_str!("data/worked/cut-plan.tsv")))
+        .chain(table(include_str!("data/worked/coming-down.tsv")))
+        .chain(table(include_str!("data/worked/rescue.tsv")))
         .map(|line| {
             let cells: Vec<&str> = line.split('\t').collect();
             let &[name, plan, figure, expected, tolerance, source, how] = cells.as_slice() else {
@@ -123,6 +128,19 @@ fn figures(row: &Row, link: &Link) -> Vec<(String, Figure)> {
             for kind in report.kinds {
                 figures.extend(kind.figures.into_iter().map(|figure| (format!("{}/{}", kind.id, figure.id), figure)));
             }
+            figures
+        }
+        Some(Question::ComingDown) => {
+            let inputs = coming_down::Inputs::of(&link.draft).unwrap_or_else(|errors| wrong(&errors));
+            by_id(descent_report(&coming_down::ask(&inputs, Effort::FULL), link.view).figures)
+        }
+        Some(Question::Rescue) => {
+            let inputs = rescue::Inputs::of(&link.draft).unwrap_or_else(|errors| wrong(&errors));
+            let report = rescue_report(&rescue::ask(&inputs), link.view);
+            let mut figures: Vec<(String, Figure)> = by_id(report.figures);
+            let ways = report.ways.into_iter().filter_map(|way| way.total.map(|total| (way.id, total)));
+            let hauls = report.hauls.into_iter().flat_map(|haul| [(haul.id, haul.pull), (haul.id, haul.people)]);
+            figures.extend(ways.chain(hauls).map(|(id, figure)| (format!("{id}/{}", figure.id), figure)));
             figures
         }
         _ => panic!("{}: no question that is known here", row.name),

@@ -143,7 +143,7 @@ pub fn change_over(rig: &Rig) -> Result<Vec<Step>, NoChangeOver> {
 
 fn steps(line: &Line<'_>) -> Option<Vec<Step>> {
     let climber = line.climber();
-    let tied_off = || Stop::hitch(climber, "brake, tied off");
+    let tied_off = || Stop::hitch(climber, "tied-off brake");
     let in_hand = [Stop::turn(climber, BRAKE_NOUN), Stop::hand(climber, "brake hand")];
     let near = || knot(climber, TO_THE_KNOT);
     let mut steps = Vec::new();

@@ -43,7 +43,7 @@ pub(super) fn step_line(step: &Step) -> StepLine {
     let holds = listed(&step.holding());
     let held = match attached {
         Attached::None => worded("Held by {}.", &["nothing"]),
-        Attached::One => worded("It is your {} that holds you, and nothing is moved.", &[&holds]),
+        Attached::One => worded("Held by your {} alone, and nothing is moved.", &[&holds]),
         Attached::Two => worded("Held by {}.", &[&worded("your {}", &[&holds])]),
     };
     let mut rope = Vec::new();

@@ -33,7 +33,7 @@ test("so are the rigs, the turns and the sources", () => {
 
 test("so are the sources that answers cite, and errors are as they are", () => {
   for (const draft of [plan, rope, { cordUse: "hand-loop", slingCord: "6 mm" }, {}, { bodyMass: "" }]) {
-    for (const ask of ["canIClimb", "ropeLength", "cutLength"].filter((name) => whole[name])) {
+    for (const ask of ["canIClimb", "ropeLength", "cutLength", "comingDown", "rescue"].filter((name) => whole[name])) {
       assert.deepEqual(packaged[ask](draft), whole[ask](draft));
     }
   }

@@ -13,6 +13,15 @@ const PAGES = [
       await box(page, "anchor").selectOption("base");
     },
   },
+  { name: "coming-down.html", fill: fillNeeded, boxed: "bodyMass" },
+  {
+    name: "rescue.html", boxed: "bodyMass",
+    async fill(page) {
+      await fillNeeded(page);
+      await box(page, "anchor").selectOption("base-lowerable");
+      await box(page, "secondPerson").selectOption("rescuer");
+    },
+  },
 ];
 
 let site;

@@ -87,3 +87,27 @@ test("a link in the summary of errors leads into a folded group", async () => {
   assert.ok(await box(page, "setback").isVisible());
   assert.equal(await focused(page), "can-i-climb-setback");
 });
+
+for (const [name, question, figure] of [["coming-down.html", "coming-down", "holdForce"], ["rescue.html", "rescue", "rescueClock"]]) {
+  test(`form, folded groups, workings and link are reached and used by keys alone: ${name}`, async () => {
+    const page = await site.page();
+    await page.goto(site.url + name);
+    await tabTo(page, `${question}-bodyMass`);
+    await page.keyboard.type("80");
+    await tabTo(page, `${question}-climbHeight`, 1);
+    await page.keyboard.type("8");
+    await tabTo(page, `${question}-rig`, 1);
+    for (let option = 0; option < 2; option += 1) await page.keyboard.press("ArrowDown");
+    await settled(page);
+    assert.equal(await box(page, "rig").inputValue(), "moving-rope");
+    const workings = page.locator(`[data-figure=${figure}] .workings`);
+    assert.ok(await page.locator("#first").isVisible());
+    await tabTo(page, "system");
+    await tabTo(page, (await page.locator(`[data-figure=${figure}] summary .noun`).textContent()).slice(0, 20));
+    await page.keyboard.press("Enter");
+    assert.ok(await workings.first().isVisible());
+    await tabTo(page, "copy-link");
+    await page.keyboard.press("Enter");
+    await page.locator("#copied-text", { hasText: /\w/u }).waitFor();
+  });
+}

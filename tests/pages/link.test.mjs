@@ -135,7 +135,7 @@ test("whatever the library calls private stays out of that link, whichever page 
   for (const id of ["sex", "training", "pullArms", "climbArms"]) {
     plan[id] = fields().find((row) => row.id === id).options.find((option) => option.id !== fields().find((row) => row.id === id).likely).id;
   }
-  for (const [name, question] of [["index.html", "can-i-climb"], ["loads.html", "loads"]]) {
+  for (const [name, question] of [["index.html", "can-i-climb"], ["loads.html", "loads"], ["coming-down.html", "coming-down"], ["rescue.html", "rescue"]]) {
     const page = await site.page(CLIPBOARD);
     await page.goto(`${site.url}${name}#v=1&q=${question}&f=1&u=si&${new URLSearchParams(plan)}`);
     await settled(page);

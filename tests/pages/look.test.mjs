@@ -64,6 +64,24 @@ const STATES = {
       await box(page, "cordCut").fill("long");
     },
   },
+  "coming-down.html": {
+    empty: async () => {},
+    answered,
+    "in error": async (page) => {
+      await box(page, "bodyMass").fill("1,200");
+      await page.locator("summary", { hasText: "Friction, hand and speed" }).click();
+      await box(page, "descentSpeed").fill("fast");
+    },
+  },
+  "rescue.html": {
+    empty: async () => {},
+    answered,
+    "in error": async (page) => {
+      await box(page, "climbHeight").fill("1,200");
+      await page.locator("summary", { hasText: "At the foot of the tree" }).click();
+      await box(page, "helperPull").fill("strong");
+    },
+  },
 };
 /** Each page in each state it can be in. */
 const EVERY = Object.entries(STATES).flatMap(([name, states]) => Object.entries(states).map(([state, reach]) => ({ name, state, reach })));
@@ -221,7 +239,7 @@ test("in print the answer is there and the buttons are not", async () => {
 });
 
 for (const width of [320, 1280]) {
-  for (const [name, plan] of [["loads.html", "q=loads&anchor=canopy&crotchHeight=14m"], ["advantage.html", "q=advantage&measuredPull=520N&stature=1.75m"]]) {
+  for (const [name, plan] of [["loads.html", "q=loads&anchor=canopy&crotchHeight=14m"], ["advantage.html", "q=advantage&measuredPull=520N&stature=1.75m"], ["rescue.html", "q=rescue&anchor=base&secondPerson=rescuer"]]) {
     test(`no words of a chart lie on other words: ${name}, ${width} px`, async () => {
       const page = await site.page({ viewport: { width, height: 800 } });
       await page.goto(`${site.url}${name}#v=1&f=1&u=si&bodyMass=80kg&climbHeight=11m&rig=tail-3&${plan}`);

@@ -12,7 +12,12 @@ const ADVANTAGE = "advantage.html";
 const LOADS = "loads.html";
 const ROPE = "rope-length.html";
 const CORD = "cord.html";
-const NAMES = { [CLIMB]: "Can I climb this?", [ADVANTAGE]: "Which advantage?", [LOADS]: "What does each part carry?", [ROPE]: "How much rope?", [CORD]: "What length of cord?" };
+const DOWN = "coming-down.html";
+const STUCK = "rescue.html";
+const NAMES = {
+  [CLIMB]: "Can I climb this?", [ADVANTAGE]: "Which advantage?", [LOADS]: "What does each part carry?", [ROPE]: "How much rope?",
+  [CORD]: "What length of cord?", [DOWN]: "Can I get down again?", [STUCK]: "What if I am stuck?",
+};
 const to = (page, name) => page.locator("nav.pages a", { hasText: NAMES[name] });
 const tight = (all) => Object.fromEntries(Object.entries(all).map(([id, text]) => [id, text.replace(/\s/gu, "")]));
 
@@ -122,6 +127,25 @@ test("start again drops what is carried, and putting back brings it again", asyn
   assert.equal(tight(await boxes(page)).bodyMass, "80kg");
 });
 
+test("what was said of the climb is there for the way down and for a rescue, and comes back with what was added", async () => {
+  const page = await opened();
+  await fillNeeded(page);
+  await go(page, DOWN);
+  assert.equal(await page.locator("#steps > li").count(), 7);
+  await box(page, "brake").evaluate((one) => { one.closest("details").open = true; });
+  await box(page, "brake").selectOption("redirect");
+  await go(page, STUCK);
+  assert.equal(tight(await boxes(page)).climbHeight, "8m");
+  await box(page, "anchor").selectOption("base-lowerable");
+  await settled(page);
+  assert.ok(await page.locator("#outcome").isVisible());
+  await go(page, DOWN);
+  assert.equal(await box(page, "brake").inputValue(), "redirect");
+  assert.equal(await box(page, "anchor").inputValue(), "base-lowerable");
+  assert.equal(tight(await boxes(page)).bodyMass, "80kg");
+  assert.deepEqual(page.complaints, []);
+});
+
 test("the example is one plan on both pages", async () => {
   const page = await opened(ROPE);
   await page.click("#show-example");
@@ -196,9 +220,9 @@ test("what another page's field cannot be is told and left out, so that nothing 
 });
 
 test("each page marks itself among the pages, and its own link changes nothing", async () => {
-  for (const name of [CLIMB, ADVANTAGE, LOADS, ROPE]) {
+  for (const name of [CLIMB, ADVANTAGE, LOADS, ROPE, DOWN, STUCK]) {
     const page = await opened(name);
-    assert.equal(await page.locator("nav.pages a").count(), 5);
+    assert.equal(await page.locator("nav.pages a").count(), 7);
     assert.deepEqual(await page.locator("nav.pages [aria-current=page]").allInnerTexts(), [await page.locator("h1").innerText()]);
     const first = page.locator("form [data-field] input").first();
     await first.fill("8x");

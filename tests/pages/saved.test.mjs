@@ -85,3 +85,23 @@ test("the rope's page computes from disk, as served and as a browser writes the 
   await settled(copy);
   assert.notDeepEqual(await said(copy), await said(page));
 });
+
+for (const name of ["coming-down.html", "rescue.html"]) {
+  test(`${name} computes from disk, as served and as a browser writes the live page`, async () => {
+    const page = await site.page();
+    await page.goto(await site.saved(await pageBytes(name)));
+    await fillNeeded(page, { rig: "moving-rope" }); // which has no anchor to choose
+    await settled(page);
+    const said = async (one) => [await one.locator("#first").innerText(), await one.locator(".figure summary").allInnerTexts(), await one.locator("#steps, #ways").innerText()];
+    const copy = await site.page();
+    await copy.goto(await site.saved(await page.evaluate(() => `<!DOCTYPE html>\n${document.documentElement.outerHTML}`)));
+    await settled(copy);
+    assert.deepEqual(await said(copy), await said(page));
+    const drawings = "#steps svg, #timeline svg";
+    assert.ok((await page.locator(drawings).count()) > 0);
+    assert.equal(await copy.locator(drawings).count(), await page.locator(drawings).count(), "drawn anew, not twice");
+    await box(copy, "climbHeight").fill("12 m");
+    await settled(copy);
+    assert.notDeepEqual(await said(copy), await said(page));
+  });
+}

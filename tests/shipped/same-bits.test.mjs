@@ -25,11 +25,13 @@ const bits = (number) => {
 const written = (hex) => hex === null ? null : hex.replace(/^0x/, "").toLowerCase().padStart(16, "0");
 
 /** The figures of an answer by their place: the id, or those of a state or rig and of its figure. */
-const placed = ({ figures, states = [], rigs = [], kinds = [], pieces = [], limb = null }) => [
+const placed = ({ figures, states = [], rigs = [], kinds = [], pieces = [], ways = [], hauls = [], limb = null }) => [
   ...figures.map((figure) => [figure.id, figure]),
   ...pieces.map(({ length }) => [length.id, length]),
   ...[...rigs, ...kinds].flatMap(({ id, figures: own }) => own.map((figure) => [`${id}/${figure.id}`, figure])),
   ...states.flatMap(({ id, total, items = [] }) => [...items, total].filter(Boolean).map((figure) => [`${id}/${figure.id}`, figure])),
+  ...ways.filter(({ total }) => total !== null).map(({ id, total }) => [`${id}/${total.id}`, total]),
+  ...hauls.flatMap(({ id, pull, people }) => [pull, people].map((figure) => [`${id}/${figure.id}`, figure])),
   ...(limb?.figures ?? []).map((figure) => [figure.id, figure]),
   ...states.flatMap(({ id, parts = [] }) => parts.flatMap((part) => [part.load, part.peak, part.strength, part.ratio].filter(Boolean).map((figure) => [`${id}/${part.id}/${figure.id}`, figure]))),
 ];
@@ -42,7 +44,7 @@ test("every worked row has the same bits natively and as shipped", async (t) => 
   const library = shipped();
   const rows = workedRows();
   assert.ok(rows.length > 0, `${path} holds no row`);
-  const ask = { "can-i-climb": library.canIClimb, "advantage": library.advantage, "loads": library.loads, "rope-length": library.ropeLength, "cut-length": library.cutLength, "cut-plan": library.cutPlan };
+  const ask = { "can-i-climb": library.canIClimb, "advantage": library.advantage, "loads": library.loads, "rope-length": library.ropeLength, "cut-length": library.cutLength, "cut-plan": library.cutPlan, "coming-down": library.comingDown, "rescue": library.rescue };
   for (const [index, { question, draft, figures }] of rows.entries()) {
     await t.test(`row ${index + 1}: ${question} ${JSON.stringify(draft)}`, () => {
       assert.ok(Object.keys(figures).length > 0, "the row has no figure");

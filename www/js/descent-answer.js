@@ -17,6 +17,7 @@ export const descentAnswer = {
   show(answer) {
     setText(at("no-steps"), answer.none);
     at("no-steps").hidden = answer.none === "";
+    at("steps-key").hidden = answer.none !== "";
     at("steps").replaceChildren(...answer.steps.map(stepItem));
     setText(at("effort"), effortText(answer.effort));
   },

@@ -7,7 +7,7 @@ import { timeline } from "./timeline.js";
 
 const at = (id) => document.getElementById(id);
 const items = (texts) => texts.map((text) => element("li", {}, text));
-const ranged = ({ text, range }) => (range === null ? text : `${text} (${range})`);
+const ranged = ({ text, range }) => element("span", {}, text, range === null ? null : element("small", { class: "range" }, range));
 
 /** What stands below the form on a phone. */
 export function glanceText({ figures, ways }) {
@@ -23,8 +23,8 @@ function wayBlock({ noun, possible, best, text, stages }) {
     possible ? element("ol", {}, ...stages.map(({ how, time }) => element("li", {}, `${how}: ${time}.`))) : null);
 }
 
-const haulTable = (hauls) => scrollBox("What hauling takes", table("What hauling you up over the crotch takes, rig by rig",
-  ["rig", "pull", "helpers", "rope pulled, from the ground to the top"],
+const haulTable = (hauls) => scrollBox("What hauling takes", table("What hauling you up takes",
+  ["rig", "pull", "helpers", "rope to pull"],
   hauls.map(({ noun, pull, people, rope }) => [noun, ranged(pull), ranged(people), rope])));
 
 export const rescueAnswer = {

@@ -18,11 +18,11 @@ function shape({ kind, x, y, moved }) {
 }
 
 function drawing({ rope }) {
-  const { width, height, x, stops } = stepLayout(rope);
+  const { width, height, x, beside, stops } = stepLayout(rope);
   return svg("svg", { class: "step-drawing", viewBox: `0 0 ${width} ${height}`, "aria-hidden": "true", focusable: "false" },
-    path(`M${x} ${stops[0].y}V${height - 4}`),
+    path(`M${x} ${stops[0].y}V${height - 1}`),
     ...stops.map((stop) => shape({ ...stop, x })),
-    ...stops.map(({ y, rows }) => rows.map((row, i) => words(row, x + 16, y + 4 + i * 13 - (rows.length - 1) * 6.5, "stop"))).flat());
+    ...stops.flatMap(({ rows }) => rows.map(({ text, y }) => words(text, beside, y, "stop"))));
 }
 
 /** The step as an item of a list. */

@@ -23,7 +23,8 @@ export function timeline(ways, clock) {
     ...ticks.map(({ x, text, anchor }) => [path(`M${x} ${foot}v5`), words(text, x, foot + 18, "tick", anchor)]).flat(),
     path(`M0 ${foot}H${right}`),
     ...rows.map(bar).flat(),
-    path(`M${limit} 4V${foot}`, "line limit"),
+    // Past the bars only: a name that it crossed would be hard to read.
+    path(`M${limit} 4V20${rows.map(({ y, height: bar }) => `M${limit} ${y - 3}V${y + bar + 4}`).join("")}`, "line limit"),
     ...rows.map(({ names }) => names.map(({ text, y }) => words(text, 0, y, "noun"))).flat(),
     words(`${clock.text} count`, limit + 4, 14, "limit-word"));
   return [
