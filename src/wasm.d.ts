@@ -450,6 +450,8 @@ export interface Step {
 export interface ComingDown {
   /** Whether the hand holds it. */
   first: string;
+  /** The same in a few words. */
+  glance: string;
   /** How fast at the most, and why. */
   second: string;
   /** The defaults it rests on; empty where all was said. */

@@ -17,6 +17,7 @@ mod published;
 use boughline::field::Said;
 use boughline::quantity::View;
 use boughline::question::{Effort, Question, coming_down, rescue};
+use boughline::reeving::What;
 use boughline::words::{CautionLine, descent_report, rescue_report};
 use plans::{Plan, draft, value, with, without};
 use proptest::prelude::*;
@@ -90,6 +91,8 @@ proptest! {
 
     #[test]
     fn heavier_never_asks_less_of_the_hand_nor_leaves_anything_cooler(plan in plans_of(Question::ComingDown), one in 40.0..180.0_f64, other in 40.0..180.0_f64) {
+        // At one speed: left open, whoever is heavier goes slower.
+        let plan = with(&plan, "descentSpeed", number(0.3));
         let answer = |mass: f64| down(&with(&plan, "bodyMass", number(mass)));
         let (light, heavy) = (answer(one.min(other)), answer(one.max(other)));
         if let (Some(less), Some(more)) = (light.hold, heavy.hold) {
@@ -113,7 +116,7 @@ proptest! {
         if let Ok(steps) = down(&plan).steps {
             for step in steps {
                 prop_assert!(step.is_sound(), "{:?} {:?} of {:?}", step.does, step.attached(), step.rig);
-                prop_assert!(step.holding().iter().all(|noun| !noun.contains("hand")));
+                prop_assert!(step.rig.stops().all(|stop| !step.holding().contains(&stop.noun.to_string()) || matches!(stop.what, What::Hitch(_) | What::Knot(_))));
             }
         }
     }
@@ -123,6 +126,40 @@ proptest! {
         for view in [View::default(), View { system: boughline::quantity::System::Us, ..View::default() }] {
             let report = descent_report(&down(&plan), view);
             is_careful(&[&report.first, &report.second], &report.cautions)?;
+        }
+    }
+
+    /// What may kill is never without its own caution.
+    #[test]
+    fn what_may_kill_on_the_way_down_is_said(plan in plans_of(Question::ComingDown)) {
+        let answer = down(&plan);
+        let says = |caution: coming_down::Caution| answer.cautions.contains(&caution);
+        let word = |id: &str| plan.iter().find(|(known, _)| *known == id).map(|(_, said)| said.clone());
+        let chose = |id: &str, option: &str| word(id) == Some(Said::Text(option.to_owned()));
+        prop_assert_eq!(chose("cordFibre", "hmpe"), says(coming_down::Caution::SlipsAndMelts));
+        prop_assert!(says(coming_down::Caution::Stopper));
+        if let Some(Some(above)) = answer.end {
+            let said = says(coming_down::Caution::RopeEndsAbove { by: above });
+            prop_assert!(above.high > 0.0 && said);
+        }
+        if answer.hold.is_some() && answer.hand.is_none() {
+            prop_assert!(says(coming_down::Caution::UnknownHand));
+        }
+        if let Some(cord) = answer.cord {
+            prop_assert!(cord.face.high <= cord.fibre.warmth().fails);
+            prop_assert!((cord.diameter >= 0.008) != says(coming_down::Caution::ThinLifeCord));
+        }
+    }
+
+    /// Whoever can only call lets nobody down.
+    #[test]
+    fn nobody_untrained_is_counted_on(plan in plans_of(Question::Rescue)) {
+        for person in ["nobody", "caller"] {
+            let answer = stuck(&with(&plan, "secondPerson", Said::Text(person.to_owned())));
+            if !plan.iter().any(|(id, said)| *id == "rig" && matches!(said, Said::Text(rig) if rig.starts_with("ground") || rig == "own")) {
+                prop_assert_eq!(answer.best, None);
+                prop_assert!(answer.cautions.contains(&rescue::Caution::NoRescue));
+            }
         }
     }
 

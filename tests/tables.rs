@@ -84,9 +84,11 @@ fn cord_reports() -> Vec<CordReport> {
 /// Ways down and ways to be stuck that between them bring out every figure, caution and source.
 const DOWN: &[&str] = &[
     "rig=tail-3&gripRight=390N&cordUse=prusik&hitchCord=8mm&ropeDiameter=11mm&descentSpeed=1m/s&gloves=slick",
-    "rig=tail-3&cordUse=prusik&hitchCord=8mm&ropeDiameter=11mm&heatShare=0.15&descentSpeed=0.3m/s",
+    "rig=tail-3&cordUse=prusik&hitchCord=8mm&ropeDiameter=11mm&heatShare=0.20&descentSpeed=0.3m/s",
     "rig=tail-3&crotchHeight=12m&anchor=base&ropeOwned=20m",
     "rig=tail-3&brake=none",
+    "rig=tail-3&cordUse=prusik&hitchCord=6mm&ropeDiameter=11mm&cordFibre=hmpe&climbHeight=12m&crotchHeight=12m",
+    "rig=tail-3&cordUse=prusik&hitchCord=8mm&ropeDiameter=11mm&climbHeight=60m",
     "rig=tail-3&brake=turns&backup=second-hitch&gripRight=250N",
     "rig=ground-3",
 ];
@@ -100,7 +102,8 @@ const STUCK: &[&str] = &[
 
 fn on_the_way_down(plan: &str) -> boughline::Draft {
     let mass = if plan.contains("bodyMass") { "" } else { "bodyMass=80kg&" };
-    read(&format!("{mass}climbHeight=11m&{plan}")).draft
+    let height = if plan.contains("climbHeight") { "" } else { "climbHeight=11m&" };
+    read(&format!("{mass}{height}{plan}")).draft
 }
 
 fn descent_reports() -> Vec<DescentReport> {

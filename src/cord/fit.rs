@@ -1,11 +1,11 @@
 //! What somebody cut, and what it came out at.
 
-use super::wanted::length;
+use super::wanted::{length, long};
 use crate::field::Field;
 use crate::quantity::Length;
 
 /// What was cut.
-pub static CORD_CUT: Field<Length> = length(
+pub static CORD_CUT: Field<Length> = long(
     (
         "cordCut",
         "cord that you cut",
@@ -20,7 +20,7 @@ pub static CAME_OUT: Field<Length> = length(
     (
         "cameOut",
         "what it came out at",
-        "Once tied, dressed and loaded. A hitch: its free legs in all; anything else: its finished length.",
+        "Once tied, dressed and loaded. Of a hitch, what hangs free between it and its connector, all legs added up; of anything else, its finished length.",
     ),
     (0.25, 60.0),
     "As for the finished length (judged).",

@@ -1,9 +1,27 @@
 //! What a cord should come out at.
 
 use crate::field::{Field, Kind, Limits, Row};
-use crate::quantity::{CENTIMETRE, Dimension, INCH, Length};
+use crate::quantity::{CENTIMETRE, Dimension, FOOT, INCH, Length, METRE, Unit};
 
 pub(super) const fn length(
+    (id, noun, hint): (&'static str, &'static str, &'static str),
+    (example, most): (f64, f64),
+    why: &'static str,
+) -> Field<Length> {
+    counted_in([CENTIMETRE, INCH], (id, noun, hint), (example, most), why)
+}
+
+/// The same of what people count in metres and feet.
+pub(super) const fn long(
+    names: (&'static str, &'static str, &'static str),
+    limits: (f64, f64),
+    why: &'static str,
+) -> Field<Length> {
+    counted_in([METRE, FOOT], names, limits, why)
+}
+
+const fn counted_in(
+    bare: [&'static Unit; 2],
     (id, noun, hint): (&'static str, &'static str, &'static str),
     (example, most): (f64, f64),
     why: &'static str,
@@ -18,7 +36,7 @@ pub(super) const fn length(
             most,
             example,
             likely: None,
-            bare: Some([CENTIMETRE, INCH]),
+            bare: Some(bare),
         }),
         why,
         private: false,

@@ -1,9 +1,10 @@
 //! Friction that is added for the way down.
 
 use super::going_down;
+use super::share::{Kept, share};
 use crate::field::{Field, Kind, Limits, Row, Spread, choice};
 use crate::quantity::{Angle, Count, Dimension, Ratio};
-use crate::reeving::{Drive, Losses, Phase, Rig, What, kinematics, statics};
+use crate::reeving::{Phase, Rig};
 use crate::tree::ratio;
 
 choice! {
@@ -101,17 +102,7 @@ pub fn hand_share(rig: &Rig, kept: f64, turn: f64) -> Option<f64> {
     let down = going_down(rig).ok()?;
     let mut phase = Phase::lower(&down);
     phase.grips.fill(false);
-    let motion = kinematics(&down, &phase).ok()?;
-    let mut losses = Losses::none(&down);
-    for stop in down.stops() {
-        if let What::Turn(number) = stop.what
-            && let Some(share) = losses.turns.get_mut(number)
-        {
-            *share = if stop.noun == super::change_over::BRAKE_NOUN { kept } else { turn };
-        }
-    }
-    let load = statics(&down, &motion, &losses, &Drive::Pull(1.0, vec![])).ok()?.load.low;
-    (load > 0.0).then(|| 1.0 / load)
+    share(&down, &phase, Kept { crotch: turn, brake: kept, other: turn })
 }
 
 #[cfg(test)]

@@ -1,11 +1,9 @@
 //! The change from going up to going down.
 
+use super::share::BRAKE_NOUN;
 use super::step::{Does, Step};
 use crate::quantity::Length;
 use crate::reeving::{Body, BodyKind, Rig, Rope, Stop, What};
-
-/// What people call the brake: by it the model knows its turn.
-pub(super) const BRAKE_NOUN: &str = "brake";
 
 /// The rope between the hitch and the knot below it, in metres (judged, from 0.2 to 1).
 const TO_THE_KNOT: f64 = 0.3;

@@ -1,19 +1,10 @@
 //! What somebody at the foot of the tree holds, pulls and takes in.
 
+use super::share::{BRAKE_NOUN, Kept, share};
 use crate::field::Spread;
 use crate::reeving::{
-    Backup, BodyKind, Drive, Losses, Phase, Rig, RigName, State, Stop, What, WhyNot, in_state, kinematics,
-    made_fast_at_the_foot, statics,
+    Backup, BodyKind, Phase, Rig, RigName, State, Stop, What, WhyNot, in_state, kinematics, made_fast_at_the_foot,
 };
-
-/// How much of the tension turns keep: in the crotch, and round whatever else there is.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Kept {
-    /// In the crotch.
-    pub crotch: f64,
-    /// Round a pulley, ring or brake.
-    pub other: f64,
-}
 
 /// The share of the climber's weight that somebody at the foot holds while they give rope past a brake.
 ///
@@ -44,24 +35,9 @@ fn with_brake(rig: &Rig) -> Option<Rig> {
         let ground = rope.stops.get(hand)?.body?;
         // The hand is at the end: the rope comes to it from the tree.
         let from_start = rope.stops.iter().take(hand).any(|stop| rig.kind_at(stop) == Some(BodyKind::Tree));
-        rope.stops.insert(if from_start { hand } else { hand + 1 }, Stop::turn(ground, "brake at the foot"));
+        rope.stops.insert(if from_start { hand } else { hand + 1 }, Stop::turn(ground, BRAKE_NOUN));
     }
     Rig::new(rig.bodies().to_vec(), ropes).ok()
-}
-
-/// The share of the climber's weight that the hand pulls or holds.
-fn share(rig: &Rig, phase: &Phase, kept: Kept) -> Option<f64> {
-    let motion = kinematics(rig, phase).ok()?;
-    let mut losses = Losses::none(rig);
-    for stop in rig.stops() {
-        if let What::Turn(number) = stop.what
-            && let Some(share) = losses.turns.get_mut(number)
-        {
-            *share = if rig.kind_at(stop) == Some(BodyKind::Tree) { kept.crotch } else { kept.other };
-        }
-    }
-    let load = statics(rig, &motion, &losses, &Drive::Pull(1.0, vec![])).ok()?.load.low;
-    (load > 0.0).then(|| 1.0 / load)
 }
 
 /// Somebody on the ground hauls the climber up over the crotch.
@@ -89,7 +65,7 @@ pub fn hauls(crotch: Spread, other: Spread) -> Vec<Haul> {
         }
         let phase = Phase::pull(&rig);
         let rope = kinematics(&rig, &phase).ok().and_then(|motion| motion.rope_per_rise);
-        let of = |crotch: f64, other: f64| share(&rig, &phase, Kept { crotch, other });
+        let of = |crotch: f64, other: f64| share(&rig, &phase, Kept { crotch, brake: other, other });
         if let (Some(low), Some(likely), Some(high), Some(rope)) =
             (of(crotch.high, other.high), of(crotch.likely, other.likely), of(crotch.low, other.low), rope)
         {
@@ -113,7 +89,7 @@ mod tests {
         let rig = RigName::HandOverHand.rig(Backup::None).unwrap();
         for mu in [0.0, 0.15, 0.36, 0.60] {
             let e = 1.0 / ratio(mu, Angle::degrees(180.0));
-            let lower = lowering_share(&rig, Kept { crotch: e, other: 1.0 }).unwrap();
+            let lower = lowering_share(&rig, Kept { crotch: e, brake: 1.0, other: 1.0 }).unwrap();
             let raise = hauls(Spread::point(e), FREE).into_iter().find(|haul| haul.rig == RigName::GroundOne).unwrap();
             let wanted = ratio(2.0 * mu, Angle::degrees(180.0));
             assert!((raise.share.likely / lower / wanted - 1.0).abs() < 1e-12, "{mu}");
@@ -125,11 +101,14 @@ mod tests {
     fn crotch_and_brake_each_take_their_share_of_what_is_held_at_the_foot() {
         for name in [RigName::HandOverHand, RigName::TailThree, RigName::CordFive] {
             let rig = name.rig(Backup::None).unwrap();
-            let share = lowering_share(&rig, Kept { crotch: 0.5, other: 0.2 }).unwrap();
+            let share = lowering_share(&rig, Kept { crotch: 0.5, brake: 0.2, other: 1.0 }).unwrap();
             assert!((share - 0.1).abs() < 1e-12, "{name:?} {share}");
         }
         let moving = RigName::MovingRope.rig(Backup::None).unwrap();
-        assert_eq!(lowering_share(&moving, Kept { crotch: 0.5, other: 0.2 }), Err(WhyNot::NothingOnTheGround));
+        assert_eq!(
+            lowering_share(&moving, Kept { crotch: 0.5, brake: 0.2, other: 1.0 }),
+            Err(WhyNot::NothingOnTheGround)
+        );
     }
 
     /// By hand: e(1 + p + p q) at e = 0.5 and p = q = 0.9; three metres of rope a metre.
@@ -149,5 +128,16 @@ mod tests {
         let three = 0.5 * (1.0 + 0.9 + 0.9 * 0.9);
         assert!((hauls[1].share.likely * three - 1.0).abs() < 1e-12);
         assert!((hauls[3].share.likely * three / 0.5 * three - 1.0).abs() < 1e-12);
+    }
+
+    /// By hand: without other losses the hand on a haul of ideal n holds W e / (n r), and never less for its pulleys' being
+    /// brakes too.
+    #[test]
+    fn the_brake_is_one_turn_and_no_pulley_is_another() {
+        for (name, ideal) in [(RigName::GroundOne, 1.0), (RigName::GroundThree, 3.0), (RigName::GroundNine, 9.0)] {
+            let rig = name.rig(Backup::None).unwrap();
+            let share = lowering_share(&rig, Kept { crotch: 0.5, brake: 0.2, other: 1.0 }).unwrap();
+            assert!((share - 0.5 * 0.2 / ideal).abs() < 1e-12, "{name:?} {share}");
+        }
     }
 }

@@ -39,7 +39,8 @@ pub enum Attached {
     None,
     /// One hitch, brake or knot, whose failure drops them.
     One,
-    /// Two or more: any of them may fail.
+    /// Two or more hitches, brakes or knots: any of them may fail. Anchor, rope and a tie at the harness stay as they are in
+    /// every step and are not counted.
     Two,
 }
 
@@ -66,13 +67,13 @@ impl Step {
         Attached::Two
     }
 
-    /// What could hold the climber while the step is made: every tie, hitch and knot on them that is not moved.
+    /// What could hold the climber while the step is made: every hitch and knot on them that is not moved.
     #[must_use]
     pub fn holding(&self) -> Vec<String> {
         let mut nouns = Vec::new();
         for (at, rope) in self.rig.ropes().iter().enumerate() {
             for (place, stop) in rope.stops.iter().enumerate() {
-                if matches!(stop.what, What::Tied | What::Hitch(_) | What::Knot(_))
+                if matches!(stop.what, What::Hitch(_) | What::Knot(_))
                     && self.rig.kind_at(stop) == Some(BodyKind::Climber)
                     && !self.moved.contains(&(at, place))
                 {
@@ -81,6 +82,13 @@ impl Step {
             }
         }
         nouns
+    }
+
+    /// Whether the climber's rope is also tied to them, which stays as it is.
+    #[must_use]
+    pub fn is_tied_on(&self) -> bool {
+        let tie = |stop: &Stop| stop.what == What::Tied && self.rig.kind_at(stop) == Some(BodyKind::Climber);
+        self.along().iter().any(|(stop, _)| tie(stop))
     }
 
     /// The stops of the climber's rope on the tree and on themselves, from the anchor down, and whether each is moved.

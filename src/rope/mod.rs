@@ -52,7 +52,7 @@ pub use begun::{begun, need_begun};
 pub use course::{Course, courses, need, section};
 pub use height::{CROTCH_HEIGHT, HITCH_HEIGHT, PLATFORM_HEIGHT};
 pub use line::{preset_line, retrieval_cord};
-pub use owned::{Owned, heights, owned};
+pub use owned::{Owned, ends_above, heights, owned};
 pub use piece::Piece;
 pub use reverse::highest;
 pub use site::{FOOT_OFFSET, REDIRECT_ROPE, STEM_GIRTH};

@@ -25,9 +25,9 @@ pub fn heights(rope: f64, rig: &Rig, anchor: Option<Anchor>, sizes: &Sizes) -> [
     ends.map(|end| highest(rope, &|crotch| end(need(&courses(rig, anchor, &Sizes { crotch, ..*sizes })))))
 }
 
-/// What a rope comes to over the crotch that was planned, in metres.
+/// By how much a rope ends above the ground on the way down, with its stopper, in metres.
 #[must_use]
-pub fn owned(length: f64, highest: [Option<f64>; 3], all: &[Course], need: Spread, crotch: f64) -> Owned {
+pub fn ends_above(length: f64, all: &[Course]) -> Spread {
     let mut to_the_ground = Spread::point(0.0);
     for course in all {
         if course.state == State::Down {
@@ -40,7 +40,13 @@ pub fn owned(length: f64, highest: [Option<f64>; 3], all: &[Course], need: Sprea
             }
         }
     }
-    let Spread { low, likely, high } = lacks(to_the_ground, length);
+    lacks(to_the_ground, length)
+}
+
+/// What a rope comes to over the crotch that was planned, in metres.
+#[must_use]
+pub fn owned(length: f64, highest: [Option<f64>; 3], all: &[Course], need: Spread, crotch: f64) -> Owned {
+    let Spread { low, likely, high } = ends_above(length, all);
     // What lacks more than the height does not even come down from the crotch.
     let comes_down = high > ADDING_UP && likely < crotch;
     let above = comes_down.then(|| Spread::new(low, likely, high.min(crotch)));

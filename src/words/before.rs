@@ -29,7 +29,7 @@ pub(super) fn before_line(what: &Before) -> BeforeLine {
         }
         Before::NobodyToRescue => (
             "nobody-to-rescue",
-            "Nobody is there who can get you down. Two people at all tree climbing, one of them able to.",
+            "Nobody is there who can get you down. There have to be two people at all tree climbing, and one of them has to be able to.",
         ),
         Before::WhoIsThere => ("who-is-there", "Name who stays on the ground, and what they can do."),
         Before::NoWayDown => ("no-way-down", "Name your way down, and try it low down."),

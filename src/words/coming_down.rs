@@ -22,6 +22,8 @@ records! {
     pub struct DescentReport {
         /// Whether the hand holds it.
         pub first: String,
+        /// The same in a few words.
+        pub glance: &'static str,
         /// How fast at the most, and why.
         pub second: String,
         /// The defaults it rests on; empty where all was said.
@@ -63,6 +65,7 @@ pub fn descent_report(answer: &Answer, view: View) -> DescentReport {
     let figures = figures(answer, view);
     DescentReport {
         first: first(answer, view),
+        glance: glance(answer),
         second: second(answer, view),
         assumed: assumed(&answer.assumed, view),
         sources: cited(&[&figures], &cautions, &[COMMON_PRACTICE.id]),
@@ -99,20 +102,58 @@ fn first(answer: &Answer, view: View) -> String {
     }
     let Some(hand) = &answer.hand else {
         return said(
-            "Whether your hand holds it is not known: to stop you it holds {P}. Enter a grip, or age and sex.",
+            "Whether your hand holds it is not known: to stop you it must hold {P}. Enter a grip, or age and sex.",
             &[hold],
             &[],
             view,
         );
     };
-    let template = if hand.low >= hold.high {
-        "On paper your weaker hand stops you: that takes {P}, and on bare rope it holds about {N}."
-    } else if hand.likely >= hold.likely {
-        "Your weaker hand may not stop you: that takes {P}, and on bare rope it holds about {N}. Add friction."
-    } else {
-        "Your weaker hand likely does not stop you: that takes {P}, and on bare rope it holds about {N}. Add friction."
+    let template = match stops(hold, hand) {
+        Stops::Surely => "On paper your weaker hand stops you: that takes {P}, and on bare rope it holds about {N}.",
+        Stops::Perhaps => {
+            "Your weaker hand may not stop you: that takes up to {P}, and on bare rope it holds about {N}, but perhaps only {N}. Add friction."
+        }
+        Stops::Hardly => {
+            "Your weaker hand likely does not stop you: that takes {P}, and on bare rope it holds about {N}. Add friction."
+        }
     };
-    said(template, &[hold, hand], &[], view)
+    let (most, least) = (Spread::point(hold.high), Spread::point(hand.low));
+    match stops(hold, hand) {
+        Stops::Perhaps => said(template, &[&most, hand, &least], &[], view),
+        Stops::Surely | Stops::Hardly => said(template, &[hold, hand], &[], view),
+    }
+}
+
+/// Whether the weaker hand stops the climber.
+enum Stops {
+    Surely,
+    Perhaps,
+    Hardly,
+}
+
+fn stops(hold: &Spread, hand: &Spread) -> Stops {
+    if hand.low >= hold.high {
+        Stops::Surely
+    } else if hand.likely >= hold.likely {
+        Stops::Perhaps
+    } else {
+        Stops::Hardly
+    }
+}
+
+/// The answer in a few words.
+fn glance(answer: &Answer) -> &'static str {
+    match (&answer.steps, &answer.hold, &answer.hand) {
+        (Err(why), ..) => why_none(*why),
+        (_, None, _) => why_none(NoChangeOver::NoHitch),
+        _ if answer.brake == Brake::None && !answer.is_measured => "Not on the hitch alone",
+        (.., None) => "Whether your hand holds it is not known",
+        (_, Some(hold), Some(hand)) => match stops(hold, hand) {
+            Stops::Surely => "On paper your weaker hand stops you",
+            Stops::Perhaps => "Your weaker hand may not stop you",
+            Stops::Hardly => "Your weaker hand likely does not stop you",
+        },
+    }
 }
 
 fn second(answer: &Answer, view: View) -> String {
@@ -121,13 +162,13 @@ fn second(answer: &Answer, view: View) -> String {
     let speed = &[&speed][..];
     match why {
         Slowest::Sensible if answer.cord.is_none() => said(
-            "Go no faster than {V}, with stops to feel the hitch. How hot its cord gets is not known: enter the hitch, its cord and the rope’s diameter.",
+            "How fast its cord lets you go is not known: enter the hitch, its cord and the rope’s diameter. {V} is too fast on any hitch, and yours may want far less.",
             speed,
             &[],
             view,
         ),
         Slowest::Sensible => said("Go no faster than {V}, with stops to feel the hitch.", speed, &[], view),
-        Slowest::Heat => said("Go no faster than {V}: faster, the cord of the hitch may get too hot.", speed, &[], view),
+        Slowest::Heat => said("Go no faster than {V}: faster, the cord of the hitch likely gets too hot.", speed, &[], view),
         Slowest::NeedsStops => {
             "However slowly, the cord of the hitch may get too hot on this way down: stop often and let it cool, or let less of the heat into it.".to_owned()
         }
@@ -151,7 +192,7 @@ fn figures(answer: &Answer, view: View) -> Vec<Figure> {
     if let (Some(hold), Some(run)) = (&answer.hold, &answer.run) {
         add(
             "holdForce",
-            "what your hand holds to stop",
+            "what your hand must hold to stop",
             hold,
             "{P}",
             friction,
@@ -165,7 +206,7 @@ fn figures(answer: &Answer, view: View) -> Vec<Figure> {
         if answer.ratio.low < answer.ratio.high {
             add(
                 "runForce",
-                "the least that it holds while rope runs",
+                "the least it must hold while rope runs",
                 run,
                 "{N}",
                 friction,
@@ -198,6 +239,7 @@ fn figures(answer: &Answer, view: View) -> Vec<Figure> {
     if let Some(cord) = &answer.cord {
         cord_figures(&mut add, cord, view);
     }
+    let sensible = if answer.cord.is_some() { "no faster than" } else { "never faster than, on any hitch" };
     let limit = Spread::point(answer.sensible.0);
     let working = said(
         "At most {V} on any hitch, whatever a sum says; 2 m/s is the limit of a standard for devices, and no speed for a hitch.",
@@ -205,7 +247,7 @@ fn figures(answer: &Answer, view: View) -> Vec<Figure> {
         &[],
         view,
     );
-    add("sensibleSpeed", "no faster than", &limit, "{V}", &[JUDGED, EN_341], working);
+    add("sensibleSpeed", sensible, &limit, "{V}", &[JUDGED, EN_341], working);
     figures
 }
 

@@ -107,6 +107,9 @@ fn first(answer: &Answer, shared: &Shares, view: View) -> String {
         }
         (_, Asked::Length) => {
             let mut text = said("Cut {} of cord", &[], &[&whole], view);
+            if hitch {
+                say(&mut text, " for {M} of free legs in all", &[&answer.cut.legs], &[], view);
+            }
             let Spread { likely, high, .. } = answer.cut.total;
             if likely < high {
                 say(&mut text, "; {M} to be sure of it", &[&Spread::point(high)], &[], view);

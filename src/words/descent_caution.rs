@@ -2,11 +2,13 @@
 
 use super::CautionLine;
 use super::caution::caution_line;
+use super::cord_caution::cord_caution;
 use super::figure::add_ids;
 use super::rope_caution::rope_caution;
+use crate::gear::Fibre;
 use crate::quantity::View;
 use crate::question::coming_down::Caution;
-use crate::question::{can_i_climb, rope_length};
+use crate::question::{can_i_climb, cut_length, rope_length};
 use crate::source::{AFAG401, COMMON_PRACTICE, EN_341, FIBRE_HEAT, GEOMETRY, HUR, JUDGED, MUNTER, SUMMIT, Source};
 
 /// The caution as people read it.
@@ -45,14 +47,22 @@ pub(super) fn descent_caution(caution: Caution, view: View) -> CautionLine {
         Caution::SlickGloves => {
             ("slick-gloves", "Smooth gloves slip on the rope. Come down bare-handed or in rubbered ones.", &[HUR])
         }
+        Caution::ClimbAboveCrotch => return climb_above_crotch(),
+        Caution::SlipsAndMelts => return cord_caution(cut_length::Caution::Melts(Fibre::Hmpe), view),
+        Caution::ThinLifeCord => return cord_caution(cut_length::Caution::ThinLifeCord, view),
+        Caution::PerhapsHot => (
+            "perhaps-hot",
+            "Where more of the heat stays in the cord of your hitch than is likely here, it gets hotter than its fibre bears. Stop often and feel it.",
+            &[FIBRE_HEAT, JUDGED],
+        ),
         Caution::HotCord => (
             "hot-cord",
-            "The cord of your hitch may get so hot that its fibre changes: such a cord is to be given up. Go slower, stop often, and let the added friction take most of your weight.",
+            "The cord of your hitch likely gets so hot that its fibre changes: such a cord is to be given up. Go slower, stop often, and let the added friction take most of your weight.",
             &[FIBRE_HEAT, JUDGED],
         ),
         Caution::MeltingCord => (
             "melting-cord",
-            "The cord of your hitch may melt through on this way down, and drop you. Go slower, stop often, and let the added friction take most of your weight.",
+            "The cord of your hitch likely melts on this way down, and may drop you. Go slower, stop often, and let the added friction take most of your weight.",
             &[FIBRE_HEAT, JUDGED],
         ),
         Caution::TooFast => (
@@ -74,4 +84,12 @@ pub(super) fn descent_caution(caution: Caution, view: View) -> CautionLine {
     let mut sources = Vec::new();
     add_ids(&mut sources, rests_on);
     CautionLine { id, grave: true, text: text.to_owned(), sources }
+}
+
+/// The height to come down from does not fit the tree.
+pub(super) fn climb_above_crotch() -> CautionLine {
+    let mut sources = Vec::new();
+    add_ids(&mut sources, &[GEOMETRY]);
+    let text = "The height to climb is more than that of the crotch: one of the two is wrong.";
+    CautionLine { id: "climb-above-crotch", grave: true, text: text.to_owned(), sources }
 }

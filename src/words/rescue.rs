@@ -3,15 +3,17 @@
 use super::assumed::assumed;
 use super::before::before_line;
 use super::figure::figure;
+use super::phrase::listed;
 use super::record::records;
 use super::rescue_caution::rescue_caution;
 use super::rescue_way::way_line;
 use super::source::cited;
 use super::template::said;
 use super::{BeforeLine, CautionLine, Figure, SourceLine, WayLine};
+use crate::descent::Stage;
 use crate::field::Spread;
 use crate::quantity::View;
-use crate::question::rescue::{Answer, Hauling, Unload};
+use crate::question::rescue::{Answer, Hauling, How, Unload};
 use crate::source::{AFAG401, CAPSTAN, DELANEY, GEOMETRY, GRAVITY, JUDGED, MUNTER, RAUCH, TURNER};
 
 records! {
@@ -133,8 +135,25 @@ fn second(answer: &Answer, ways: &[WayLine]) -> String {
         Some(way) if !answer.cautions.contains(&crate::question::rescue::Caution::NoRescue) => {
             said("That is: {}. Rehearse it low down, with a watch.", &[], &[way.noun], View::default())
         }
-        _ => "What would change it: an anchor at the foot that pays out under load with somebody trained at it, or a second rope in the tree and a rescuer ready to climb it.".to_owned(),
+        _ => said("What would change it: {}.", &[], &[&listed(&what_would(answer))], View::default()),
     }
+}
+
+/// What this plan has not, and what would make a way quicker.
+fn what_would(answer: &Answer) -> Vec<String> {
+    let mut list = Vec::new();
+    for way in &answer.ways {
+        let what = match (way.how, &way.stages) {
+            (How::LetDown, Err(_)) => "an anchor at the foot that pays out under load, with somebody trained at it",
+            (How::SecondRope, Err(_)) => "a trained rescuer on the ground, ready to climb",
+            (How::SecondRope, Ok(stages)) if stages.contains(&Stage::SetRope) => "a second rope in the tree",
+            (How::SecondRope, Ok(_)) => "a rescuer who waits in the harness, on the second rope",
+            _ => continue,
+        };
+        list.push(what.to_owned());
+    }
+    list.push("a lower climb".to_owned());
+    list
 }
 
 fn figures(answer: &Answer, view: View) -> Vec<Figure> {

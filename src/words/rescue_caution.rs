@@ -2,6 +2,7 @@
 
 use super::CautionLine;
 use super::caution::caution_line;
+use super::descent_caution::climb_above_crotch;
 use super::figure::add_ids;
 use crate::ascent::BodyCaution;
 use crate::quantity::View;
@@ -17,6 +18,7 @@ pub(super) fn rescue_caution(caution: Caution, view: View) -> CautionLine {
         Caution::HangingStill => return caution_line(can_i_climb::Caution::HangingStill, view),
         Caution::HaulHard => return caution_line(can_i_climb::Caution::HaulHard, view),
         Caution::HarnessClock => return caution_line(can_i_climb::Caution::Body(BodyCaution::HarnessClock), view),
+        Caution::ClimbAboveCrotch => return climb_above_crotch(),
         Caution::NoRescue => (
             "no-rescue",
             "On this plan nobody gets you to the ground in time if you cannot help yourself. That alone is reason not to go up.",
@@ -29,7 +31,7 @@ pub(super) fn rescue_caution(caution: Caution, view: View) -> CautionLine {
         ),
         Caution::TwoPeople => (
             "two-people",
-            "At least two people at all tree climbing, one of them on the ground, able and equipped to rescue at once.",
+            "There have to be at least two people at all tree climbing, one of them on the ground, able and equipped to rescue at once.",
             &[AFAG401],
         ),
         Caution::HalfOwnWeight => (
@@ -39,7 +41,7 @@ pub(super) fn rescue_caution(caution: Caution, view: View) -> CautionLine {
         ),
         Caution::Rehearse => (
             "rehearse",
-            "Every time here is judged. Rehearse with a watch, low down, with the people and the gear of the day; a plan for 9 minutes keeps 95 people in 100 from harm in a full-body harness, on paper.",
+            "Every time here is judged. Rehearse with a watch, low down, with the people and the gear of the day; another study found 9 minutes in a full-body harness, and the shorter of the two counts.",
             &[HSIAO, JUDGED],
         ),
         Caution::AfterRescue => (

@@ -105,7 +105,8 @@ const fn why_not(why: Why) -> &'static str {
         }
         Why::PlainTie => "Not from a plain tie: it carries your weight and does not pay out.",
         Why::PaysOut => "Not needed: the anchor at the foot pays out already.",
-        Why::Nobody => "Nobody is there who could.",
+        Why::TooHeavy => "Not with the pull you said: no rig here lifts your weight over this crotch with it.",
+        Why::Nobody => "Nobody is there who is trained and equipped to.",
         Why::Hauled => "Not on this rig: you hang where others haul.",
         Why::NoHitch => "Not on this rig: no hitch of yours is on the climbing rope.",
     }

@@ -83,7 +83,7 @@ pub(super) fn rope_caution(caution: Caution, view: View) -> CautionLine {
         Caution::NotLowerable => (
             "not-lowerable",
             true,
-            "From the ground nobody can lower you off a canopy anchor. Plan how somebody gets you down if you cannot move.",
+            "From the ground nobody can let you down on this rope. Plan how somebody gets you down if you cannot move.",
             &[GEOMETRY, AFAG401],
         ),
         Caution::AnchorTail => (

@@ -41,11 +41,14 @@ pub(super) fn step_line(step: &Step) -> StepLine {
     let (id, noun, how) = told(step.does);
     let attached = step.attached();
     let holds = listed(&step.holding());
-    let held = match attached {
+    let mut held = match attached {
         Attached::None => worded("Held by {}.", &["nothing"]),
         Attached::One => worded("Held by your {} alone, and nothing is moved.", &[&holds]),
         Attached::Two => worded("Held by {}.", &[&worded("your {}", &[&holds])]),
     };
+    if step.is_tied_on() {
+        held.push_str(" The rope’s tie at your harness stays as it is, and holds its side alone.");
+    }
     let mut rope = Vec::new();
     for (stop, moved) in step.along() {
         let kind = match stop.what {

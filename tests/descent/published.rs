@@ -83,5 +83,8 @@ fn a_rope_that_is_too_short_ends_above_the_ground() {
     let short = end(&[&said[..], &[("ropeOwned", "25 m")]].concat()).expect("known").expect("short");
     assert!((short.likely - 2.2).abs() < 1e-9, "{short:?}");
     assert_eq!(end(&[&said[..], &[("ropeOwned", "40 m")]].concat()), Some(None));
+    // So short that it does not even come down from the crotch.
+    let stub = end(&[&said[..], &[("ropeOwned", "5 m")]].concat()).expect("known").expect("short");
+    assert!((stub.high - 12.0).abs() < 1e-9, "{stub:?}");
     assert_eq!(end(&[("crotchHeight", "12 m"), ("ropeOwned", "40 m")]), None, "without an anchor nobody knows");
 }

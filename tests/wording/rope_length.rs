@@ -86,7 +86,7 @@ const CAUTIONS: &[(&str, &str, bool, &str, &str)] = &[
     ("anchor=canopy&ropeOwned=12m", "rope-too-short", true, "The rope you have is about 23.7 m too short for setting the rope.", "The rope you have is about 77 ft 10 in too short for setting the rope."),
     ("anchor=canopy&ropeOwned=30m", "rope-too-short", true, "The rope you have is about 5.7 m too short for setting the rope.", "The rope you have is about 18 ft 9 in too short for setting the rope."),
     ("anchor=canopy&ropeOwned=36m", "rope-too-short", true, "The rope you have may be as much as 2.4 m too short for setting the rope.", "The rope you have may be as much as 7 ft 11 in too short for setting the rope."),
-    ("anchor=canopy", "not-lowerable", true, "From the ground nobody can lower you off a canopy anchor. Plan how somebody gets you down if you cannot move.", ALIKE),
+    ("anchor=canopy", "not-lowerable", true, "From the ground nobody can let you down on this rope. Plan how somebody gets you down if you cannot move.", ALIKE),
     ("anchor=canopy", "anchor-tail", true, "The tail that pulls the anchor down must be locked, and out of the way of climber, branches and bystanders, while anyone is on the rope.", ALIKE),
 ];
 

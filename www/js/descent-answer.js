@@ -6,13 +6,6 @@ import { stepItem } from "./step-item.js";
 
 const at = (id) => document.getElementById(id);
 
-/** What stands below the form on a phone. */
-export function glanceText({ figures, steps, none }) {
-  if (steps.length === 0) return none;
-  const hold = figures.find(({ id }) => id === "holdForce");
-  return hold === undefined ? "No friction is reckoned" : `Your hand holds ${hold.text} to stop`;
-}
-
 export const descentAnswer = {
   show(answer) {
     setText(at("no-steps"), answer.none);
@@ -21,6 +14,6 @@ export const descentAnswer = {
     at("steps").replaceChildren(...answer.steps.map(stepItem));
     setText(at("effort"), effortText(answer.effort));
   },
-  glance: glanceText,
+  glance: ({ glance }) => glance,
   status: ({ first }) => first,
 };

@@ -15,7 +15,8 @@ function bar({ y, height, parts }) {
 
 /** The drawing and its table; nothing where there is no way. */
 export function timeline(ways, clock) {
-  const possible = ways.filter((way) => way.possible);
+  // Whoever hangs still does not come down by themselves.
+  const possible = ways.filter(({ possible, id }) => possible && id !== "oneself");
   if (possible.length === 0) return [];
   const layout = timelineLayout(possible, clock, chartWidth());
   const { width, height, right, rows, limit, ticks, foot } = layout;

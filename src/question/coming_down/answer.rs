@@ -83,9 +83,11 @@ pub struct Cord {
 pub enum Hot {
     /// Under where its fibre changes.
     Under,
-    /// Past it: the cord is to be given up.
+    /// Likely under it, past it where more of the heat stays in it.
+    Perhaps,
+    /// Likely past it: the cord is to be given up.
     Changes,
-    /// Past where it melts or chars.
+    /// Likely past where it melts or chars.
     Fails,
 }
 
@@ -106,6 +108,8 @@ pub enum Slowest {
 pub enum Caution {
     /// This is arithmetic, not training.
     Arithmetic,
+    /// The climb is higher than the crotch.
+    ClimbAboveCrotch,
     /// Try it low down first.
     LowDownFirst,
     /// The hitch alone holds nothing that counts.
@@ -120,6 +124,12 @@ pub enum Caution {
     TestTheBrake,
     /// Faster than is sensible.
     TooFast,
+    /// High-modulus polyethylene in a hitch that slides.
+    SlipsAndMelts,
+    /// A cord thinner than one to live on.
+    ThinLifeCord,
+    /// The cord gets too hot where more of the heat stays in it than is likely.
+    PerhapsHot,
     /// The cord gets too hot.
     HotCord,
     /// The cord melts.

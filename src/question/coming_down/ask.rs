@@ -38,8 +38,10 @@ pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
     let hand = inputs.hand.holds(&Likely).map(|likely| spread_of(likely, hands));
     let heat =
         |weight: f64, speed: f64| Heat { weight, height: inputs.height, speed, stops: inputs.stops, rest: inputs.rest };
-    let likely = heat(weight.likely, inputs.speed);
-    let cord = inputs.cord.map(|cord| hot(inputs, cord, weight, inputs.speed));
+    let sensible = sensible(inputs, weight);
+    let speed = inputs.speed.unwrap_or(sensible.0);
+    let likely = heat(weight.likely, speed);
+    let cord = inputs.cord.map(|cord| hot(inputs, cord, weight, speed));
     let mut answer = Answer {
         weight,
         brake: inputs.brake,
@@ -51,15 +53,15 @@ pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
         hand,
         chance: hand.map(|_| f64::from(holding) / f64::from(effort.count())),
         height: inputs.height,
-        speed: inputs.speed,
+        speed,
         stops: inputs.stops,
         rest: inputs.rest,
         time: likely.time(),
         energy: weight.scaled(inputs.height),
-        power: weight.scaled(inputs.speed),
+        power: weight.scaled(speed),
         rope_rise: likely.rope_rise(ROPE, Fibre::Nylon.warmth().specific_heat),
         cord,
-        sensible: sensible(inputs, weight),
+        sensible,
         steps: change_over(&inputs.rig.rig),
         end: inputs.end,
         assumed: inputs.assumed().to_vec(),
@@ -76,17 +78,23 @@ fn hot(inputs: &Inputs, (diameter, length): (f64, f64), weight: Spread, speed: f
     let (share, fibre) = (inputs.share, inputs.fibre);
     let at = |weight: f64, share: f64| {
         let heat = Heat { weight, height: inputs.height, speed, stops: inputs.stops, rest: inputs.rest };
-        [heat.cord_rise(share, diameter, length, fibre), heat.face_rise(share, diameter, length, fibre)]
+        (heat.cord_rise(share, diameter, length, fibre), heat.face_rise(share, diameter, length, fibre))
     };
     let [low, likely, high] = [at(weight.low, share.low), at(weight.likely, share.likely), at(weight.high, share.high)];
-    let [even, face] = [0, 1].map(|which: usize| {
-        let of = |rises: [f64; 2]| if which == 0 { rises[0] } else { rises[1] };
-        Spread::new(AIR.low + of(low), AIR.likely + of(likely), AIR.high + of(high))
-    });
     let warmth = fibre.warmth();
-    let standing = match face.high {
-        hottest if hottest >= warmth.fails => Hot::Fails,
-        hottest if hottest >= warmth.changes => Hot::Changes,
+    // Past where it fails there is no cord to get hotter.
+    let in_air = |low: f64, likely: f64, high: f64| {
+        let [low, likely, high] =
+            [AIR.low + low, AIR.likely + likely, AIR.high + high].map(|hot| hot.min(warmth.fails));
+        Spread::new(low, likely, high)
+    };
+    let even = in_air(low.0, likely.0, high.0);
+    let face = in_air(low.1, likely.1, high.1);
+    let standing = match (face.likely, face.high) {
+        (likely, _) if likely >= warmth.fails => Hot::Fails,
+        // What is reckoned to be just under it is under it.
+        (likely, _) if likely >= warmth.changes + 1e-6 => Hot::Changes,
+        (_, most) if most >= warmth.changes => Hot::Perhaps,
         _ => Hot::Under,
     };
     Cord { diameter, length, fibre, share, even, face, standing }
@@ -124,6 +132,7 @@ fn cautions(inputs: &Inputs, answer: &Answer) -> Vec<Caution> {
             cautions.push(caution);
         }
     };
+    when(inputs.crotch.is_some_and(|crotch| inputs.height >= crotch), Caution::ClimbAboveCrotch);
     let by_oneself = answer.hold.is_some();
     let alone = answer.brake == Brake::None && !answer.is_measured;
     let weak = answer.hold.zip(answer.hand).is_some_and(|(hold, hand)| hand.low < hold.high);
@@ -133,6 +142,9 @@ fn cautions(inputs: &Inputs, answer: &Answer) -> Vec<Caution> {
     when(by_oneself && weak, Caution::WeakHand);
     when(by_oneself && answer.hand.is_none(), Caution::UnknownHand);
     when(inputs.gloves == Gloves::Slick, Caution::SlickGloves);
+    when(inputs.fibre == Fibre::Hmpe, Caution::SlipsAndMelts);
+    when(inputs.thin, Caution::ThinLifeCord);
+    when(standing == Some(Hot::Perhaps), Caution::PerhapsHot);
     when(standing == Some(Hot::Changes), Caution::HotCord);
     when(standing == Some(Hot::Fails), Caution::MeltingCord);
     when(answer.speed > SENSIBLE_SPEED, Caution::TooFast);

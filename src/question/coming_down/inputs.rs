@@ -3,18 +3,20 @@
 use crate::ascent::{CLIMB_HEIGHT, Reeved, reeved};
 use crate::climber::{BODY_MASS, GLOVES, Gloves, KIT_MASS};
 use crate::cord::{CORD_USE, HITCH_COILS, HITCH_CROSSINGS};
-use crate::descent::{BRAKE, BRAKE_MEASURED, BRAKE_TURNS, Brake, HEAT_SHARE, Hand, REST_EVERY, REST_FOR, SPEED};
+use crate::descent::{
+    BRAKE, BRAKE_MEASURED, BRAKE_TURNS, Brake, HEAT_SHARE, HEAT_SHARE_ALONE, Hand, REST_EVERY, REST_FOR, SPEED,
+};
 use crate::draft::{Draft, Reader};
 use crate::error::Error;
-use crate::field::{Row, Spread};
-use crate::gear::{CORD_FIBRE, Fibre, HITCH_CORD, ROPE_DIAMETER, TOP_TURN, kept_by};
+use crate::field::{Field, Row, Spread};
+use crate::gear::{CORD_FIBRE, Fibre, HITCH_CORD, LEAST_LIFE_CORD, ROPE_DIAMETER, TOP_TURN, kept_by};
 use crate::quantity::{Count, Mass, Quantity, Ratio};
 use crate::question::Question;
 use crate::question::fields::reader;
 use crate::reeving::{BodyKind, What};
 use crate::rope::{
-    ANCHOR, Anchor, CROTCH_HEIGHT, HITCH_HEIGHT, OVER_CROTCH, ROPE_OWNED, ROPE_TAIL, Sizes, courses, is_anchored,
-    made_fast_by, need, owned,
+    ADDING_UP, ANCHOR, Anchor, CROTCH_HEIGHT, HITCH_HEIGHT, OVER_CROTCH, ROPE_OWNED, ROPE_TAIL, Sizes, courses,
+    ends_above, is_anchored, made_fast_by,
 };
 
 /// The inputs of the question. Made only by [`Inputs::of`], so that asking cannot fail.
@@ -31,11 +33,16 @@ pub struct Inputs {
     pub(super) measured: Option<f64>,
     pub(super) hand: Hand,
     pub(super) gloves: Gloves,
-    pub(super) speed: f64,
+    /// None: as fast as the cord bears.
+    pub(super) speed: Option<f64>,
+    /// The height of the crotch, where it was said.
+    pub(super) crotch: Option<f64>,
     pub(super) stops: Option<f64>,
     pub(super) rest: f64,
     pub(super) share: Spread,
     pub(super) fibre: Fibre,
+    /// Whether the cord of the hitch is thinner than one to live on.
+    pub(super) thin: bool,
     /// The diameter of the hitch's cord and how much of it lies on the rope, in metres.
     pub(super) cord: Option<(f64, f64)>,
     /// By how much the rope that somebody has ends above the ground; none while it, its anchor or the crotch is not known.
@@ -65,9 +72,11 @@ impl Inputs {
         let (turns, measured) = (reader.spread(&BRAKE_TURNS), reader.maybe(&BRAKE_MEASURED).map(Ratio::value));
         let hand = Hand::read(&mut reader, body_mass);
         let gloves = reader.chosen(&GLOVES);
-        let speed = reader.spread(&SPEED);
+        let speed = reader.maybe(&SPEED).map(Quantity::si);
+        let crotch = reader.maybe(&CROTCH_HEIGHT).map(Quantity::si);
         let (stops, rest) = (reader.maybe(&REST_EVERY).map(Quantity::si), reader.spread(&REST_FOR));
-        let (share, fibre) = (reader.spread(&HEAT_SHARE), reader.chosen(&CORD_FIBRE));
+        let (share, fibre) = (reader.spread(heat_share(brake)), reader.chosen(&CORD_FIBRE));
+        let thin = reader.maybe(&HITCH_CORD).is_some_and(|cord| cord < LEAST_LIFE_CORD);
         let cord = on_the_rope(&mut reader);
         let anchor = reader.maybe(&ANCHOR).filter(|_| rig.as_ref().is_some_and(|rig| is_anchored(&rig.rig)));
         let end = rope_end(&mut reader, rig.as_ref(), anchor);
@@ -85,17 +94,24 @@ impl Inputs {
                 measured,
                 hand: hand?,
                 gloves: gloves?,
-                speed: speed?.likely,
+                speed,
+                crotch,
                 stops,
                 rest: rest?.likely,
                 share: share?,
                 fibre: fibre?,
                 cord,
+                thin,
                 end,
                 assumed,
             })
         })
     }
+}
+
+/// The heat that stays in the hitch's cord, by whether friction is added below it.
+fn heat_share(brake: Option<Brake>) -> &'static Field<Ratio> {
+    if brake == Some(Brake::None) { &HEAT_SHARE_ALONE } else { &HEAT_SHARE }
 }
 
 /// The diameter of the hitch's cord and how much of it lies on the rope; none while either is not known.
@@ -123,7 +139,11 @@ fn rope_end(reader: &mut Reader<'_>, rig: Option<&Reeved>, anchor: Option<Anchor
         return None;
     }
     let courses = courses(&rig.rig, anchor, &sizes);
-    Some(owned(rope, [None; 3], &courses, need(&courses), height).above)
+    let above = ends_above(rope, &courses);
+    // From the crotch on there is no rope at all.
+    let within = |end: f64| end.min(height);
+    let above = Spread::new(within(above.low), within(above.likely), within(above.high));
+    Some(Some(above).filter(|above| above.high > ADDING_UP))
 }
 
 /// The fields that have their defaults, of those that matter.
@@ -144,10 +164,9 @@ fn assumed(
         (!reader.says(&BRAKE_MEASURED.row), &BRAKE.row),
         (brake == Some(Brake::Turns) && !reader.says(&BRAKE_MEASURED.row), &BRAKE_TURNS.row),
         (true, &GLOVES.row),
-        (true, &SPEED.row),
         (reader.says(&REST_EVERY.row), &REST_FOR.row),
         (hot, &CORD_FIBRE.row),
-        (hot, &HEAT_SHARE.row),
+        (hot, &heat_share(brake).row),
     ] {
         if counts && reader.rests_on_default(row) {
             assumed.push(row);

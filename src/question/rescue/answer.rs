@@ -26,6 +26,8 @@ pub enum Why {
     PlainTie,
     /// The foot pays out already.
     PaysOut,
+    /// No rig here lets those who are there haul so much.
+    TooHeavy,
     /// Nobody is there who could.
     Nobody,
     /// The climber only hangs there while somebody hauls.
@@ -116,6 +118,8 @@ pub struct Answer {
 pub enum Caution {
     /// This is arithmetic, not training.
     Arithmetic,
+    /// The climb is higher than the crotch.
+    ClimbAboveCrotch,
     /// Hanging still hurts within minutes.
     HangingStill,
     /// Nothing here gets them down in time without themselves.

@@ -28,9 +28,11 @@ pub fn ask(inputs: &Inputs) -> Answer {
     let weight = spread_of(weight_of(&Likely), weights);
     let foot_ratio = inputs.foot_brake.ratio(inputs.foot_turns);
     let pays_out = inputs.rig.rig.is_hauled() || inputs.anchor.is_some_and(Anchor::is_lowerable);
-    let kept = Kept { crotch: inputs.top.high, other: 1.0 / foot_ratio.low };
+    let kept =
+        Kept { crotch: inputs.top.high, brake: 1.0 / foot_ratio.low, other: TurnKind::BearingPulley.kept().high };
     let lowering = lowering_share(&inputs.rig.rig, kept).ok().filter(|_| pays_out).map(|share| weight.scaled(share));
-    let ways = ways(inputs);
+    let hauls = hauling(inputs, weight);
+    let ways = ways(inputs, &hauls);
     let best = best(&ways);
     let quickest = best.and_then(|best| ways.get(best)?.total);
     let in_time = quickest.is_some_and(|total| total.likely <= RESCUE_CLOCK);
@@ -46,7 +48,7 @@ pub fn ask(inputs: &Inputs) -> Answer {
         foot_ratio,
         lowering_rope: inputs.crotch.map(|crotch| 3.0 * crotch),
         comes_down: pays_out || inputs.anchor == Some(Anchor::Base),
-        hauls: hauling(inputs, weight),
+        hauls,
         helper: inputs.helper,
         unload: unload(inputs),
         before: before(inputs, in_time),
@@ -57,6 +59,7 @@ pub fn ask(inputs: &Inputs) -> Answer {
     let alone = !inputs.rig.rig.is_hauled() && inputs.second_person != Some(SecondPerson::Rescuer);
     for (holds, caution) in [
         (true, Caution::Arithmetic),
+        (inputs.crotch.is_some_and(|crotch| inputs.height >= crotch), Caution::ClimbAboveCrotch),
         (!in_time, Caution::NoRescue),
         (tight, Caution::Tight),
         (alone, Caution::TwoPeople),

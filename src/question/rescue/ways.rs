@@ -1,28 +1,27 @@
 //! Every way to the ground for somebody who is stuck.
 
-use super::answer::{How, Way, Why};
+use super::answer::{Hauling, How, Way, Why};
 use super::inputs::{Inputs, SecondRope};
 use crate::ascent::SecondPerson;
 use crate::descent::{NoChangeOver, Stage, change_over, total};
 use crate::rope::Anchor;
 
 /// Every way, in the order they are tried.
-pub(super) fn ways(inputs: &Inputs) -> Vec<Way> {
+pub(super) fn ways(inputs: &Inputs, hauls: &[Hauling]) -> Vec<Way> {
     let mut ways = Vec::new();
     for how in [How::Oneself, How::LetDown, How::LiftedOff, How::SecondRope] {
-        let stages = stages(inputs, how);
+        let stages = stages(inputs, hauls, how);
         let total = stages.as_ref().ok().map(|stages| total(stages, inputs.height));
         ways.push(Way { how, stages, total });
     }
     ways
 }
 
-fn stages(inputs: &Inputs, how: How) -> Result<Vec<Stage>, Why> {
+fn stages(inputs: &Inputs, hauls: &[Hauling], how: How) -> Result<Vec<Stage>, Why> {
     let rig = &inputs.rig.rig;
     let hauled = rig.is_hauled();
     // Whoever hauls is there.
     let rescuer = hauled || inputs.second_person == Some(SecondPerson::Rescuer);
-    let somebody = rescuer || inputs.second_person == Some(SecondPerson::Caller);
     let pays_out = hauled || inputs.anchor.is_some_and(Anchor::is_lowerable);
     match how {
         How::Oneself => match change_over(rig) {
@@ -32,11 +31,12 @@ fn stages(inputs: &Inputs, how: How) -> Result<Vec<Stage>, Why> {
         },
         How::LetDown if inputs.anchor == Some(Anchor::Base) => Err(Why::PlainTie),
         How::LetDown if !pays_out => Err(Why::NothingOnTheGround),
-        How::LetDown if !somebody => Err(Why::Nobody),
+        How::LetDown if !rescuer => Err(Why::Nobody),
         How::LetDown => Ok(vec![Stage::Notice, Stage::Unlock, Stage::Lower]),
         How::LiftedOff if pays_out => Err(Why::PaysOut),
         How::LiftedOff if inputs.anchor != Some(Anchor::Base) => Err(Why::NothingOnTheGround),
         How::LiftedOff if !rescuer => Err(Why::Nobody),
+        How::LiftedOff if hauls.iter().all(|haul| haul.people.likely > 1.0) => Err(Why::TooHeavy),
         How::LiftedOff => Ok(vec![Stage::Notice, Stage::RigHaul, Stage::Lower]),
         How::SecondRope if !rescuer => Err(Why::Nobody),
         How::SecondRope => {

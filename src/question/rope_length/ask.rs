@@ -85,8 +85,14 @@ fn cautions(inputs: &Inputs, owned: Option<&Owned>, decides: State) -> Vec<Cauti
                 cautions.push(Caution::LinkShut);
             }
         }
-        None if inputs.anchor_is_idle => cautions.push(Caution::NoAnchor),
-        None => {}
+        None => {
+            if !inputs.rig.is_hauled() {
+                cautions.push(Caution::NotLowerable);
+            }
+            if inputs.anchor_is_idle {
+                cautions.push(Caution::NoAnchor);
+            }
+        }
     }
     if inputs.sizes.aside > 0.0 {
         cautions.push(Caution::Swing);
