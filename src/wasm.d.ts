@@ -375,12 +375,14 @@ export interface CutPlan {
   second: string;
   /** The defaults it rests on; empty where all was said. */
   assumed: string;
-  /** What all of it comes to; `cordPrice` where every hank has a price. */
+  /** What all of it comes to; `cordPrice` where every hank has a price; `ropeToBuy`, `retrievalCord` where they are known. */
   figures: Figure[];
   /** The thinnest first. */
   kinds: CutKind[];
   /** Everything to buy, a line for each. */
   shopping: string[];
+  /** Of the rig's own: what is on the plan without being entered, what is had already, and what is missing for the rest. */
+  notes: string[];
   cautions: Caution[];
   sources: Source[];
   /** Steps of the search, and whether more could change anything. */

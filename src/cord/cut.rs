@@ -125,6 +125,14 @@ impl Make {
         matches!(self.ends, Ends::Loop | Ends::Button) || self.ends == Ends::Sewn && self.pattern.eyes == 0
     }
 
+    /// The finished length of its pieces: the inside of a loop, and with whatever hangs for the hand.
+    #[must_use]
+    pub fn finished(&self, cut: &Cut) -> Spread {
+        let Spread { low, likely, high } = cut.run.scaled(if self.is_loop() { 0.5 } else { 1.0 });
+        let hand = self.hand_end;
+        Spread::new(low + hand.low, likely + hand.likely, high + hand.high)
+    }
+
     /// What somebody's coils and knots take, over what the model makes of them, from what they cut and the legs, or the span,
     /// that it left.
     #[must_use]

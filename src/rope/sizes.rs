@@ -1,11 +1,11 @@
 //! What the length of a rope depends on.
 
 use super::{
-    ANCHOR_KNOT, Anchor, BASE_TIE, DEVICE_WRAPS, FOOT_OFFSET, OVER_CROTCH, REDIRECT_ROPE, ROPE_SPARE, ROPE_TAIL,
-    STEM_GIRTH,
+    ANCHOR_KNOT, Anchor, BASE_TIE, DEVICE_WRAPS, FOOT_OFFSET, HITCH_HEIGHT, OVER_CROTCH, REDIRECT_ROPE, ROPE_SPARE,
+    ROPE_TAIL, STEM_GIRTH,
 };
 use crate::draft::Reader;
-use crate::field::{Field, Spread};
+use crate::field::{Field, Row, Spread};
 use crate::quantity::{Length, Quantity};
 
 /// What the length of a rope depends on, beside rig and anchor. All in metres.
@@ -43,6 +43,15 @@ pub(crate) fn made_fast_by(anchor: Option<Anchor>) -> &'static Field<Length> {
         Some(Anchor::BaseLowerable) => &DEVICE_WRAPS,
         _ => &ANCHOR_KNOT,
     }
+}
+
+/// The fields of the sizes that have their defaults.
+pub(crate) fn assumed_sizes(reader: &Reader<'_>, anchor: Option<Anchor>) -> Vec<&'static Row> {
+    let mut assumed =
+        vec![&HITCH_HEIGHT.row, &OVER_CROTCH.row, &made_fast_by(anchor).row, &ROPE_TAIL.row, &ROPE_SPARE.row];
+    let girth = reader.says(&STEM_GIRTH.row);
+    assumed.retain(|row| !(reader.says(row) || girth && row.id == OVER_CROTCH.row.id));
+    assumed
 }
 
 impl Sizes {

@@ -9,7 +9,8 @@ use super::shares::{Shares, share, shares};
 use super::source::cited;
 use super::template::{said, say};
 use super::{CordReport, CordShape};
-use crate::field::Spread;
+use crate::cord::{Cut, Make};
+use crate::field::{Row, Spread};
 use crate::gear::{CORD_ENDS, Ends};
 use crate::quantity::{View, plain};
 use crate::question::cut_length::{Answer, Asked};
@@ -53,7 +54,7 @@ pub fn cord_report(answer: &Answer, view: View) -> CordReport {
     CordReport {
         first: first(answer, &shared, view),
         second: second(answer, view),
-        assumed: usual(answer, view),
+        assumed: assumed_too(&usual(&answer.usual, &answer.make, &answer.cut, view), &answer.assumed, view),
         figures,
         pieces,
         total,
@@ -148,19 +149,18 @@ fn second(answer: &Answer, view: View) -> String {
     text
 }
 
-/// The defaults, those of this hitch or sling first.
-fn usual(answer: &Answer, view: View) -> String {
-    let make = &answer.make;
+/// What is usual of a cord and stands for what was not said, each by its noun.
+pub(super) fn usual(rows: &[&'static Row], make: &Make, cut: &Cut, view: View) -> Vec<(&'static str, String)> {
     let mut usual = Vec::new();
-    for row in &answer.usual {
+    for row in rows {
         let value = match row.id {
             "hitchCoils" => count(make.coils, view),
             "hitchCrossings" => count(make.crossings, view),
             id if id == CORD_ENDS.row.id => make.ends.named().noun.to_owned(),
-            "freeLeg" => said("{M}", &[&answer.cut.legs], &[], view),
-            _ => said("{M}", &[&answer.finished], &[], view),
+            "freeLeg" => said("{M}", &[&cut.legs], &[], view),
+            _ => said("{M}", &[&make.finished(cut)], &[], view),
         };
         usual.push((row.noun, value));
     }
-    assumed_too(&usual, &answer.assumed, view)
+    usual
 }

@@ -20,14 +20,5 @@ pub(super) fn gear_lines(gear: &Gear, view: View) -> Vec<String> {
             view,
         ));
     }
-    if gear.hitches > 0 {
-        lines.push(said(
-            "a cord for each of the rig’s {0} hitches, if none of those above is for it",
-            &[&count(gear.hitches)],
-            &[],
-            view,
-        ));
-    }
-    lines.push("the rope, as long as “How much rope?” says".to_owned());
     lines
 }

@@ -1,9 +1,12 @@
 //! The answer to "Out of which hanks?" in words.
 
-use super::assumed::assumed;
+use super::assumed::assumed_too;
+use super::cord_length::usual as usual_of;
 use super::cut_caution::cut_caution;
+use super::cut_cord::cord_note;
 use super::cut_gear::gear_lines;
 use super::cut_proof::proof;
+use super::cut_rope::{rope_figures, rope_lines, rope_note};
 use super::figure::figure;
 use super::phrase::{listed, short};
 use super::record::records;
@@ -75,6 +78,8 @@ records! {
         pub kinds: Vec<CutKind>,
         /// Everything to buy, a line for each.
         pub shopping: Vec<String>,
+        /// What of the rig's own is on the plan without being entered, or had already; and what is missing for the rest.
+        pub notes: Vec<String>,
         /// What to be careful about.
         pub cautions: Vec<CautionLine>,
         /// The sources it rests on.
@@ -123,8 +128,22 @@ pub fn cut_report(answer: &Answer, view: View) -> CutReport {
             lacking
         }
     };
-    shopping.extend(answer.gear.as_ref().map_or_else(Vec::new, |gear| gear_lines(gear, view)));
-    let figures = all.figures(answer, view);
+    if let Some(gear) = &answer.gear {
+        shopping.extend(gear_lines(gear, view));
+        shopping.extend(rope_lines(answer.rope.as_ref(), view));
+    }
+    let mut figures = all.figures(answer, view);
+    let (mut notes, mut usual) = (Vec::new(), Vec::new());
+    for cord in &answer.rig_cords {
+        notes.push(cord_note(cord, view));
+        if let Ok(told) = &cord.made {
+            usual.extend(usual_of(&told.usual, &told.make, &told.cut, view));
+        }
+    }
+    if let Some(rope) = &answer.rope {
+        notes.extend(rope_note(rope, view));
+        figures.extend(rope_figures(rope, view));
+    }
     let mut lists = vec![figures.as_slice()];
     for kind in &kinds {
         lists.push(&kind.figures);
@@ -132,11 +151,12 @@ pub fn cut_report(answer: &Answer, view: View) -> CutReport {
     CutReport {
         first,
         second,
-        assumed: assumed(&answer.assumed, view),
+        assumed: assumed_too(&usual, &answer.assumed, view),
         sources: cited(&lists, &cautions, &[]),
         figures,
         kinds,
         shopping,
+        notes,
         cautions,
         effort: WorkDone { samples: answer.steps as u32, more: answer.more },
     }

@@ -5,20 +5,18 @@ use super::rope_measure::{all_begun, begun, large, measured, text, whole};
 use super::template::{say, worded};
 use crate::field::Spread;
 use crate::quantity::{System, View};
-use crate::question::rope_length::{Answer, Stock};
-use crate::rope::ADDING_UP;
-use crate::rope::Owned;
-use crate::source::{GEOMETRY, ROPE_LADDER};
+use crate::question::rope_length::Answer;
+use crate::rope::{ADDING_UP, Ladder, Owned, Stock};
+use crate::source::{GEOMETRY, JUDGED, ROPE_LADDER};
 
 /// What one can buy in a view.
-fn stock(answer: &Answer, view: View) -> &Stock {
-    let [metric, us] = &answer.stock;
+pub(super) fn sold([metric, us]: &[Stock; 2], view: View) -> &Stock {
     if view.system == System::Si { metric } else { us }
 }
 
 /// Which length to buy, and what is left of it; nothing where no height is planned.
 pub(super) fn buy(answer: &Answer, need: Spread, view: View) -> String {
-    let Stock { ladder, buy, might_do } = stock(answer, view);
+    let Stock { ladder, buy, might_do, .. } = sold(&answer.stock, view);
     if !answer.planned {
         return String::new();
     }
@@ -55,14 +53,15 @@ fn might_be_enough(words: &mut String, length: Option<f64>, view: View) {
     }
 }
 
-/// The length to buy and what is left of it, as figures.
-pub(super) fn to_buy(answer: &Answer, need: Spread, view: View) -> Vec<Figure> {
-    let Stock { ladder, buy, .. } = stock(answer, view);
-    let Some(length) = buy.filter(|_| answer.planned) else { return Vec::new() };
-    let steps = whole(length, view);
-    let sources = &[GEOMETRY, ROPE_LADDER];
-    let mut bought =
-        measured(("ropeToBuy", "rope to buy"), &Spread::point(length), Spread::point(steps), view, sources);
+/// The length to buy, as a figure.
+pub(super) fn bought(ladder: &Ladder, length: f64, view: View) -> Figure {
+    let mut bought = measured(
+        ("ropeToBuy", "rope to buy"),
+        &Spread::point(length),
+        Spread::point(whole(length, view)),
+        view,
+        &[GEOMETRY, ROPE_LADDER],
+    );
     let mut each = "The shortest that is enough to be sure, of ".to_owned();
     let mut before = "";
     for length in &ladder.0 {
@@ -71,13 +70,21 @@ pub(super) fn to_buy(answer: &Answer, need: Spread, view: View) -> Vec<Figure> {
         before = "; ";
     }
     bought.workings.push(each + ".");
+    bought
+}
+
+/// The length to buy and what is left of it, as figures.
+pub(super) fn to_buy(answer: &Answer, need: Spread, view: View) -> Vec<Figure> {
+    let Stock { ladder, buy, .. } = sold(&answer.stock, view);
+    let Some(length) = buy.filter(|_| answer.planned) else { return Vec::new() };
+    let steps = whole(length, view);
     let less = |by: f64| (length - by).max(0.0);
     let left = Spread::new(less(answer.need.high), less(answer.need.likely), less(answer.need.low));
     let shown = |need: f64| (steps - need).max(0.0);
     let shown = Spread::new(shown(need.high), shown(need.likely), shown(need.low));
-    let mut left = measured(("ropeLeftOver", "left over of it"), &left, shown, view, sources);
+    let mut left = measured(("ropeLeftOver", "left over of it"), &left, shown, view, &[GEOMETRY, ROPE_LADDER]);
     left.workings.push(worded("{} less {}", &[&text(steps, view), &text(need.likely, view)]));
-    vec![bought, left]
+    vec![bought(ladder, length, view), left]
 }
 
 /// How high the rope goes that somebody has, and whether it is enough; nothing where they have none.
@@ -129,26 +136,25 @@ pub(super) fn of_owned(answer: &Answer, view: View) -> Vec<Figure> {
     figures
 }
 
+/// A thin line beside the rope, as a figure.
+fn line(name: (&'static str, &'static str), length: &Spread, working: &str, view: View) -> Figure {
+    let mut line = measured(name, length, all_begun(*length, view), view, &[GEOMETRY, JUDGED]);
+    line.workings.push(working.to_owned());
+    line
+}
+
+/// The cord that brings the anchor down, as a figure.
+pub(super) fn retrieval(cord: &Spread, view: View) -> Figure {
+    line(("retrievalCord", "retrieval cord"), cord, "From the crotch to where you stand, and its knot.", view)
+}
+
 /// The thin lines beside the rope, as figures.
 pub(super) fn lines(answer: &Answer, view: View) -> Vec<Figure> {
-    let line = |name, length: &Spread, working: &str| {
-        let mut line = measured(name, length, all_begun(*length, view), view, &[GEOMETRY, crate::source::JUDGED]);
-        line.workings.push(working.to_owned());
-        line
-    };
     let mut lines = Vec::new();
-    if let Some(cord) = &answer.retrieval_cord {
-        lines.push(line(
-            ("retrievalCord", "retrieval cord"),
-            cord,
-            "From the crotch to where you stand, and its knot.",
-        ));
-    }
-    lines.push(line(
-        ("presetLine", "preset line, left in the tree"),
-        &answer.preset_line,
-        "A loop over the crotch and down both sides, and its knot.",
-    ));
+    lines.extend(answer.retrieval_cord.as_ref().map(|cord| retrieval(cord, view)));
+    let name = ("presetLine", "preset line, left in the tree");
+    let working = "A loop over the crotch and down both sides, and its knot.";
+    lines.push(line(name, &answer.preset_line, working, view));
     lines
 }
 

@@ -1,6 +1,6 @@
 //! What the question answers: facts, without words.
 
-use crate::cord::{CordUse, Cut, Make};
+use crate::cord::{Asked, CordUse, Cut, Make};
 use crate::field::{Row, Spread};
 use crate::gear::Fibre;
 use crate::quantity::Force;
@@ -39,15 +39,6 @@ pub enum Caution {
     UnlikeLegs,
     /// With sewn eyes the maker's instructions hold.
     SewnEyes,
-}
-
-/// What was asked.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Asked {
-    /// What to cut.
-    Length,
-    /// What a length that was cut leaves.
-    Leaves,
 }
 
 /// The answer. Lengths in metres.

@@ -1,8 +1,8 @@
 //! From inputs to an answer.
 
-use super::{Answer, Asked, Caution, Inputs};
+use super::{Answer, Caution, Inputs};
 use crate::ascent::CLIMBING_PEAK;
-use crate::cord::{CordUse, Piece, Place};
+use crate::cord::{Asked, CordUse, Piece, Place, Told};
 use crate::field::Spread;
 use crate::gear::{Ends, Fibre, Knot, LEAST_LIFE_CORD, cord_minimum};
 use crate::quantity::{Force, Length, MILLIMETRE, Mass, Quantity};
@@ -13,7 +13,7 @@ use crate::quantity::{Force, Length, MILLIMETRE, Mass, Quantity};
 /// Total, and the same bits for the same inputs on every machine: nothing is sampled.
 #[must_use]
 pub fn ask(inputs: &Inputs) -> Answer {
-    let make = inputs.make;
+    let Told { cord_use, asked, make, cut, usual } = &inputs.told;
     let straight = inputs.labelled.or_else(|| cord_minimum(Length::metres(make.cord)));
     let strength = straight.map(|straight| strength(inputs, straight));
     let weight = inputs.body_mass.map(|body| {
@@ -25,18 +25,14 @@ pub fn ask(inputs: &Inputs) -> Answer {
         let jerk = CLIMBING_PEAK;
         Spread::new(weight.low * jerk.low, weight.likely * jerk.likely, weight.high * jerk.high)
     });
-    let cut = inputs.cut.clone();
-    let finished = cut.run.scaled(if make.is_loop() { 0.5 } else { 1.0 });
-    let hand = make.hand_end;
-    let finished = Spread::new(finished.low + hand.low, finished.likely + hand.likely, finished.high + hand.high);
     let mut answer = Answer {
-        cord_use: inputs.cord_use,
-        asked: inputs.asked,
-        make,
-        cut,
-        finished,
+        cord_use: *cord_use,
+        asked: *asked,
+        make: *make,
+        cut: cut.clone(),
+        finished: make.finished(cut),
         assumed: inputs.assumed.clone(),
-        usual: inputs.usual.clone(),
+        usual: usual.clone(),
         strands: inputs.strands,
         fibre: inputs.fibre,
         straight,
@@ -52,8 +48,8 @@ pub fn ask(inputs: &Inputs) -> Answer {
 /// What it bears as it is tied, in newtons: both strands of a loop or of a hitch's two legs, as
 /// [`loop_strength`](crate::gear::loop_strength) has it; one of anything else.
 fn strength(inputs: &Inputs, straight: Force) -> Spread {
-    let knot = if inputs.make.ends == Ends::Sewn { Knot::Eye } else { Knot::Any };
-    let strands = if inputs.make.pattern.legs > 1 { 2.0 } else { 1.0 };
+    let knot = if inputs.told.make.ends == Ends::Sewn { Knot::Eye } else { Knot::Any };
+    let strands = if inputs.told.make.pattern.legs > 1 { 2.0 } else { 1.0 };
     knot.kept(inputs.fibre).scaled(straight.si() * strands)
 }
 

@@ -20,9 +20,9 @@
 mod answer;
 mod ask;
 mod inputs;
-mod made;
-mod said;
+mod rig;
 
-pub use answer::{Answer, Asked, Caution};
+pub use crate::cord::Asked;
+pub use answer::{Answer, Caution};
 pub use ask::ask;
 pub use inputs::Inputs;

@@ -2,6 +2,8 @@
 
 use super::gear::Gear;
 use super::kind::Kind;
+use super::rig_cords::RigCord;
+use super::rope::Rope;
 use crate::cord::cutting::Best;
 use crate::field::Row;
 
@@ -60,6 +62,10 @@ pub struct Answer {
     pub kinds: Vec<KindPlan>,
     /// What else the rig takes; none where none was said.
     pub gear: Option<Gear>,
+    /// The cords that the rig takes: on the plan, or not for want of something.
+    pub rig_cords: Vec<RigCord>,
+    /// The rope that it takes; none where that is not known.
+    pub rope: Option<Rope>,
     /// What every cut takes, in metres.
     pub kerf: f64,
     /// What every hank loses, in metres.

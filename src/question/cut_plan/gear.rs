@@ -1,12 +1,10 @@
-//! What else the rig of the plan takes: turns, connectors, hitches; and its haul cord.
+//! The rig of the plan, and what it takes beside rope and cords: turns and connectors.
 
-use super::kind::Wanted;
-use crate::cord::{CordUse, HAND_END, Make, Wanted as Length, haul_strands};
 use crate::draft::Reader;
 use crate::error::{Error, Reason};
-use crate::gear::{HAUL_CORD, LOWER_TURNS, TOP_TURN, TurnFields, TurnKind, UPPER_TURNS};
-use crate::quantity::{MILLIMETRE, Quantity};
-use crate::reeving::{Backup, BodyKind, OWN_RIG, RIG, Rig, RigName, What};
+use crate::gear::{LOWER_TURNS, TOP_TURN, TurnFields, TurnKind, UPPER_TURNS};
+use crate::reeving::{BACKUP, Backup, BackupKind, BodyKind, OWN_RIG, RIG, Rig, RigName, What};
+use std::sync::Arc;
 
 /// What a rig takes beside rope, harness and cords.
 #[derive(Debug, Clone, PartialEq)]
@@ -19,51 +17,30 @@ pub struct Gear {
     pub connectors: usize,
 }
 
-/// The gear of the rig that was said, and its haul cord with its diameter in tenths of a millimetre; none where no rig
-/// was said, or no diameter.
-pub(super) fn gear(reader: &mut Reader<'_>) -> (Option<Gear>, Option<(u32, Wanted)>) {
+/// The rig that was said, and what its ropes turn round; none where none was said.
+pub(super) fn rigged(reader: &mut Reader<'_>) -> Option<(Arc<Rig>, Vec<TurnKind>)> {
     let mut kinds: Vec<[Option<TurnKind>; 3]> = Vec::new();
     for fields in [std::slice::from_ref(&TOP_TURN), &UPPER_TURNS, &LOWER_TURNS] {
         kinds.push(chosen(reader, fields));
     }
-    let (own, thick) = (reader.maybe(&OWN_RIG), reader.maybe(&HAUL_CORD));
-    let Some(name) = reader.maybe(&RIG) else { return (None, None) };
-    let made = match name {
-        RigName::Own => {
-            if !reader.says(&OWN_RIG.row) {
-                reader.note(Error::of(OWN_RIG.row.id, Reason::Needed));
-            }
-            own.map(|own| {
-                let mut turns = Vec::new();
-                for turn in own.turns {
-                    turns.push(turn.kind);
-                }
-                (turns, own.rig)
-            })
+    let (own, backup) = (reader.maybe(&OWN_RIG), reader.chosen(&BACKUP));
+    let name = reader.maybe(&RIG)?;
+    if name == RigName::Own {
+        if !reader.says(&OWN_RIG.row) {
+            reader.note(Error::of(OWN_RIG.row.id, Reason::Needed));
         }
-        _ => name.rig(Backup::None).ok().map(|rig| (turns(&rig, &kinds), rig.into())),
-    };
-    let Some((turns, rig)) = made else { return (None, None) };
-    let cord = thick.and_then(|thick| {
-        let (strands, section) = haul_strands(&rig)?;
-        let pattern = CordUse::HaulCord.pattern();
-        let make = Make {
-            pattern,
-            ends: pattern.ends.first().copied()?,
-            rope: 0.0,
-            cord: thick.si(),
-            coils: 0.0,
-            crossings: f64::from(pattern.crossings),
-            hand_end: HAND_END,
-            fit: None,
-            working_end: None,
-        };
-        let cut = make.cut(Length::Legs(section.scaled(f64::from(strands)))).ok()?;
-        // As long as it may have to be: a cord that comes out short is none.
-        let name = CordUse::HaulCord.named().noun.to_owned();
-        Some(((MILLIMETRE.count(thick.si()) * 10.0).round() as u32, Wanted { name, length: cut.total.high }))
-    });
-    (Some(counted(&rig, &turns)), cord)
+        let own = own?;
+        let mut turns = Vec::new();
+        for turn in own.turns {
+            turns.push(turn.kind);
+        }
+        return Some((own.rig, turns));
+    }
+    // A knot takes no cord.
+    let second = backup == Some(BackupKind::SecondHitch);
+    let rig = name.rig(if second { Backup::SecondHitch } else { Backup::None }).ok()?;
+    let turns = turns(&rig, &kinds);
+    Some((Arc::new(rig), turns))
 }
 
 /// What was chosen for the turns of a body, from the hand; further ones are like the first unless said.
@@ -96,7 +73,8 @@ fn turns(rig: &Rig, kinds: &[[Option<TurnKind>; 3]]) -> Vec<TurnKind> {
     turns
 }
 
-fn counted(rig: &Rig, turns: &[TurnKind]) -> Gear {
+/// What the rig takes beside rope, harness and cords.
+pub(super) fn counted(rig: &Rig, turns: &[TurnKind]) -> Gear {
     let mut gear = Gear { turns: Vec::new(), hitches: 0, connectors: 0 };
     for kind in turns {
         if *kind == TurnKind::Bark {

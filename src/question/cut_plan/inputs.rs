@@ -1,13 +1,16 @@
 //! What the question reads, checked.
 
-use super::gear::{Gear, gear};
+use super::gear::{Gear, counted, rigged};
 use super::kind::{Kind, Wanted};
+use super::rig_cords::{RigCord, rig_cords};
+use super::rope::{Rope, rope};
 use crate::cord::list::{CORDS, HANKS, HankRow};
 use crate::cord::{END_ALLOWANCE, KERF};
 use crate::draft::{Draft, Reader};
 use crate::error::Error;
 use crate::field::Row;
 use crate::gear::{CORD_FIBRE, Fibre};
+use crate::quantity::MILLIMETRE;
 use crate::question::Question;
 use crate::question::fields::reader;
 
@@ -17,6 +20,10 @@ pub struct Inputs {
     pub(super) kinds: Vec<Kind>,
     /// What else the rig takes; none where none was said.
     pub(super) gear: Option<Gear>,
+    /// The cords that the rig takes.
+    pub(super) rig_cords: Vec<RigCord>,
+    /// The rope that it takes; none where that is not known.
+    pub(super) rope: Option<Rope>,
     /// What every cut and every hank takes, in metres.
     pub(super) kerf: f64,
     pub(super) end: f64,
@@ -41,14 +48,21 @@ impl Inputs {
     /// Everything that is wrong with the draft.
     pub fn of(draft: &Draft) -> Result<Self, Vec<Error>> {
         let mut reader = reader(draft, Question::CutPlan);
-        let (gear, haul) = gear(&mut reader);
-        // A rig with a haul cord is enough.
-        let cords = if haul.is_some() { reader.maybe(&CORDS) } else { reader.need(&CORDS) };
+        let (mut gear, mut own, mut climbed) = (None, Vec::new(), None);
+        if let Some((rig, turns)) = rigged(&mut reader) {
+            let counted = counted(&rig, &turns);
+            own = rig_cords(&mut reader, &rig, counted.hitches);
+            climbed = rope(&mut reader, &rig);
+            gear = Some(counted);
+        }
+        // The cords of a rig are enough.
+        let has_cords = own.iter().any(|cord| cord.made.is_ok());
+        let cords = if has_cords { reader.maybe(&CORDS) } else { reader.need(&CORDS) };
         let hanks = reader.maybe(&HANKS).map_or_else(Vec::new, |list| list.rows);
         let (kerf, end) = (reader.spread(&KERF), reader.spread(&END_ALLOWANCE));
         let fibre = reader.chosen(&CORD_FIBRE);
         let mut kinds: Vec<Kind> = Vec::new();
-        let mut defaults = false;
+        let mut defaults = has_cords;
         for row in cords.iter().flat_map(|list| &list.rows) {
             defaults |= row.fibre.is_none();
             let of = row.fibre.or(fibre).unwrap_or(Fibre::Nylon);
@@ -57,9 +71,14 @@ impl Inputs {
                 kind.push(Wanted { name: row.name.clone(), length: row.length });
             }
         }
-        if let Some((diameter, cord)) = haul {
-            defaults = true;
-            kind_of(&mut kinds, diameter, fibre.unwrap_or(Fibre::Nylon)).push(cord);
+        for cord in &own {
+            let Ok(told) = &cord.made else { continue };
+            let diameter = (MILLIMETRE.count(told.make.cord) * 10.0).round() as u32;
+            let kind = kind_of(&mut kinds, diameter, fibre.unwrap_or(Fibre::Nylon));
+            for _ in 0..cord.count {
+                // As long as it may have to be: a cord that comes out short is none.
+                kind.push(Wanted { name: told.cord_use.named().noun.to_owned(), length: told.cut.total.high });
+            }
         }
         kinds.sort_by_key(|kind| (kind.diameter, kind.fibre as usize));
         for kind in &mut kinds {
@@ -71,8 +90,12 @@ impl Inputs {
                 }
             }
         }
-        let assumed = assumed(&reader, defaults);
-        reader.done(|| Some(Self { kinds, gear, kerf: kerf?.likely, end: end?.likely, assumed }))
+        let mut assumed = assumed(&reader, defaults);
+        let rope = climbed.map(|(rope, rests_on)| {
+            assumed.extend(rests_on);
+            rope
+        });
+        reader.done(|| Some(Self { kinds, gear, rig_cords: own, rope, kerf: kerf?.likely, end: end?.likely, assumed }))
     }
 }
 

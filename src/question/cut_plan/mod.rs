@@ -18,9 +18,13 @@ mod gear;
 mod inputs;
 mod kind;
 mod reckoning;
+mod rig_cords;
+mod rope;
 
 pub use answer::{Answer, Caution, KindPlan, Outcome};
 pub use gear::Gear;
 pub use inputs::{Inputs, USUAL_HANKS};
 pub use kind::{Kind, Wanted};
 pub use reckoning::{Reckoning, ask};
+pub use rig_cords::RigCord;
+pub use rope::Rope;

@@ -75,7 +75,7 @@ impl Reckoning {
     /// What it comes to so far.
     #[must_use]
     pub fn so_far(&self) -> Answer {
-        let Inputs { kinds, gear, kerf, end, assumed } = &self.inputs;
+        let Inputs { kinds, gear, rig_cords, rope, kerf, end, assumed } = &self.inputs;
         let (mut plans, mut steps, mut more) = (Vec::new(), 0, false);
         let mut cautions = vec![Caution::Arithmetic, Caution::MeasureHank, Caution::TieOneFirst];
         if kinds.iter().any(|kind| kind.is_usual) {
@@ -101,6 +101,8 @@ impl Reckoning {
         Answer {
             kinds: plans,
             gear: gear.clone(),
+            rig_cords: rig_cords.clone(),
+            rope: rope.clone(),
             kerf: *kerf,
             end: *end,
             assumed: assumed.clone(),

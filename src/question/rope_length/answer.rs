@@ -1,7 +1,7 @@
 //! What the question answers: facts, without words.
 
 use crate::field::{Row, Spread};
-use crate::rope::{Anchor, Course, Ladder, Owned, State};
+use crate::rope::{Anchor, Course, Owned, State, Stock};
 
 /// Something to be careful about. Lengths in metres.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -51,17 +51,6 @@ pub enum Caution {
     CordApart,
     /// An anchor was chosen, and the rope of this rig has none.
     NoAnchor,
-}
-
-/// What one can buy. In metres.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Stock {
-    /// The lengths to choose from.
-    pub ladder: Ladder,
-    /// The shortest that is enough to be sure of it.
-    pub buy: Option<f64>,
-    /// The shortest that is enough as likely as not, where that is a shorter one.
-    pub might_do: Option<f64>,
 }
 
 /// The answer. Lengths in metres.

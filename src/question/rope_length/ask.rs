@@ -1,11 +1,9 @@
 //! From inputs to an answer.
 
-use super::{Answer, Caution, Inputs, Stock};
-use crate::field::Spread;
-use crate::quantity::{CENTIMETRE, INCH, System};
+use super::{Answer, Caution, Inputs};
 use crate::rope::{
-    ADDING_UP, Anchor, Course, Ladder, Owned, STOPPER_AND_TAIL, State, courses, heights, need, need_begun, owned,
-    preset_line, retrieval_cord, section,
+    ADDING_UP, Anchor, Course, Owned, STOPPER_AND_TAIL, State, courses, heights, need, owned, preset_line,
+    retrieval_cord, section, stock,
 };
 
 /// How much rope it takes, and what the rope that somebody has comes to.
@@ -28,21 +26,13 @@ pub fn ask(inputs: &Inputs) -> Answer {
         assumed: inputs.assumed().to_vec(),
         decides,
         need,
-        stock: [(System::Si, CENTIMETRE), (System::Us, INCH)]
-            .map(|(system, unit)| stock(inputs, system, need_begun(&courses, unit))),
+        stock: stock(&courses, inputs.ladder.as_ref()),
         preset_line: preset_line(sizes),
         retrieval_cord: anchor.filter(|anchor| anchor.needs_retrieval_cord()).map(|_| retrieval_cord(sizes)),
         cautions: cautions(inputs, owned.as_ref(), decides),
         owned,
         courses,
     }
-}
-
-fn stock(inputs: &Inputs, system: System, need: Spread) -> Stock {
-    let ladder = inputs.ladder.clone().unwrap_or_else(|| Ladder::usual(system));
-    let buy = ladder.enough(need.high);
-    let might_do = ladder.enough(need.likely).filter(|length| Some(*length) != buy);
-    Stock { ladder, buy, might_do }
 }
 
 /// The state that needs most: of those that need alike going down, on which somebody hangs, or else the first.

@@ -8,8 +8,8 @@ use crate::question::Question;
 use crate::question::fields::reader;
 use crate::reeving::{Backup, OWN_RIG, RIG, Rig, RigName};
 use crate::rope::{
-    ANCHOR, Anchor, CROTCH_HEIGHT, HITCH_HEIGHT, Ladder, OVER_CROTCH, ROPE_OWNED, ROPE_SPARE, ROPE_STOCK, ROPE_TAIL,
-    STEM_GIRTH, Sizes, comes_to_tree, heights, is_anchored, made_fast_by,
+    ANCHOR, Anchor, CROTCH_HEIGHT, HITCH_HEIGHT, Ladder, ROPE_OWNED, ROPE_STOCK, Sizes, assumed_sizes, comes_to_tree,
+    heights, is_anchored,
 };
 use std::sync::Arc;
 
@@ -56,7 +56,6 @@ impl Inputs {
         let runs_over = rig.as_ref().is_some_and(|rig| !is_anchored(rig));
         let said = if runs_over { reader.maybe(&ANCHOR) } else { reader.need(&ANCHOR) };
         let anchor = said.filter(|_| !runs_over);
-        let fast = made_fast_by(anchor);
         let hitch = reader.spread(&HITCH_HEIGHT);
         let is_said = reader.says(&HITCH_HEIGHT.row);
         if let (Some(crotch), Some(hitch)) = (crotch, hitch)
@@ -76,7 +75,9 @@ impl Inputs {
                 None => reader.note(Error::of(ROPE_OWNED.row.id, Reason::RopeTooShort)),
             }
         }
-        let assumed = assumed(&reader, &fast.row);
+        let mut assumed = vec![&USUAL_RIG];
+        assumed.retain(|row| !reader.says(row));
+        assumed.extend(assumed_sizes(&reader, anchor));
         reader.done(|| {
             let (rig, sizes) = (rig?, sizes?);
             Some(Self {
@@ -118,13 +119,4 @@ fn rig(reader: &mut Reader<'_>) -> Option<Arc<Rig>> {
         reader.note(Error::of(RIG.row.id, Reason::UnworkableRig));
     }
     made.ok().map(Arc::new)
-}
-
-/// The fields that have their defaults.
-fn assumed(reader: &Reader<'_>, fast: &'static Row) -> Vec<&'static Row> {
-    let mut assumed: Vec<&'static Row> =
-        vec![&USUAL_RIG, &HITCH_HEIGHT.row, &OVER_CROTCH.row, fast, &ROPE_TAIL.row, &ROPE_SPARE.row];
-    let girth = reader.says(&STEM_GIRTH.row);
-    assumed.retain(|row| !(reader.says(row) || girth && row.id == OVER_CROTCH.row.id));
-    assumed
 }

@@ -25,6 +25,6 @@ mod answer;
 mod ask;
 mod inputs;
 
-pub use answer::{Answer, Caution, Stock};
+pub use answer::{Answer, Caution};
 pub use ask::ask;
 pub use inputs::Inputs;

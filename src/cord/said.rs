@@ -1,13 +1,13 @@
 //! The lengths that are said.
 
-use crate::cord::{CAME_OUT, CORD_CUT, CordUse, FINISHED_LENGTH, FREE_LEG};
+use super::{CAME_OUT, CORD_CUT, CordUse, FINISHED_LENGTH, FREE_LEG};
 use crate::draft::Reader;
 use crate::error::{Error, Reason};
 use crate::quantity::Quantity;
 
 /// The lengths that are said, in metres.
 #[derive(Clone, Copy)]
-pub(super) struct Said {
+pub(crate) struct Said {
     pub(super) legs: Option<f64>,
     pub(super) finished: Option<f64>,
     pub(super) cut: Option<f64>,
@@ -16,13 +16,13 @@ pub(super) struct Said {
 
 impl Said {
     /// Whether it is asked what to cut, and no length but the usual one is to go by.
-    pub(super) const fn is_usual(&self) -> bool {
+    pub(crate) const fn is_usual(&self) -> bool {
         self.legs.is_none() && self.finished.is_none() && (self.cut.is_none() || self.came_out.is_some())
     }
 }
 
-/// The lengths that are said, in metres, where they make sense together.
-pub(super) fn said(reader: &mut Reader<'_>, cord_use: Option<CordUse>) -> Said {
+/// The lengths that are said, in metres; what makes no sense together goes to the faults.
+pub(crate) fn said(reader: &mut Reader<'_>, cord_use: Option<CordUse>, faults: &mut Vec<Error>) -> Said {
     let hitch = cord_use.is_none_or(CordUse::is_hitch);
     let mut length = |field| reader.maybe(field).map(Quantity::si);
     let (legs, finished) = (length(&FREE_LEG), length(&FINISHED_LENGTH));
@@ -37,7 +37,7 @@ pub(super) fn said(reader: &mut Reader<'_>, cord_use: Option<CordUse>) -> Said {
         (said.came_out.is_some() && no_cut, [&CORD_CUT.row, &CAME_OUT.row], Reason::CameOutAlone),
     ] {
         if clash {
-            reader.note(Error { fields: vec![one.id.to_owned(), other.id.to_owned()], reason });
+            faults.push(Error { fields: vec![one.id.to_owned(), other.id.to_owned()], reason });
         }
     }
     said
