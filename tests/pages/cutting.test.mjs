@@ -71,6 +71,25 @@ test("a cord just worked out goes on the list", async () => {
   assert.match(await page.locator("#cutting-first").textContent(), /^Buy 1 hank of 5 m of 7 mm nylon cord\./u);
 });
 
+test("a link of a cutting plan is at home on this page, and one of another page is told apart", async () => {
+  const page = await open("cords=2~6mm~1.8m&hanks=any~5m");
+  assert.equal(await page.locator("#notices").innerText(), "");
+  await page.goto("about:blank");
+  await page.goto(`${site.url}cord.html#v=1&q=rope-length&f=1&u=si&cordUse=prusik`);
+  await settled(page);
+  assert.match(await page.locator("#notices").innerText(), /was made for the page/u);
+  assert.deepEqual(page.complaints, []);
+});
+
+test("a rig's cords and its rope are on the plan without being entered, and are not offered again", async () => {
+  const page = await open("cordUse=prusik&hitchCord=7mm&ropeDiameter=11mm&rig=tail-3&crotchHeight=12m&anchor=canopy");
+  assert.match(await page.locator("#cutting-first").textContent(), /^Buy 1 hank of 5 m of 7 mm nylon cord\./u);
+  assert.match(await page.locator("#cutting-notes").innerText(), /2 x prusik loop of/u);
+  assert.match(await page.locator("#cutting-shopping").innerText(), /a rope of 45 m/u);
+  assert.ok(await page.locator("#put-on-list").isHidden());
+  assert.deepEqual(page.complaints, []);
+});
+
 for (const colorScheme of ["light", "dark"]) {
   test(`axe finds nothing, with rows and a plan: ${colorScheme}`, async () => {
     const page = await open("cords=2~6mm~1.8m~foot%20loop,1~7mm~2.1m&hanks=any~5m", { colorScheme, bypassCSP: true });

@@ -4,8 +4,8 @@ use super::{SI, US, variant, variants};
 use boughline::cord::list::{Wrong, read_cords, read_hanks};
 use boughline::link;
 use boughline::quantity::View;
-use boughline::question::Effort;
 use boughline::question::cut_plan::{Answer, Caution, Inputs, Outcome, ask};
+use boughline::question::{Effort, cut_length};
 use boughline::words::{CutReport, cut_report, error_lines};
 use std::collections::BTreeSet;
 
@@ -60,8 +60,14 @@ fn what_else_the_rig_takes_is_on_the_list_and_its_haul_cord_among_the_cords() {
             "1 hank of 10 m of 7 mm nylon cord",
             "2 x pulley with bearings for the rope to turn round",
             "connectors, 4 at the most: one for each hitch, pulley and ring, fewer where two share one",
-            "a cord for each of the rig’s 2 hitches, if none of those above is for it",
             "the rope, as long as “How much rope?” says",
+        ]
+    );
+    assert_eq!(
+        told.notes,
+        [
+            "Not on the plan, unless you entered it, though the rig takes it: 2 x hitch cord. Choose a hitch as what the cord is for.",
+            "On the plan for the rig, as long as it may have to be: 1 x haul cord of 5.5 m.",
         ]
     );
     let own = "cords=1~6mm~1m&rig=own&ownRig=tied.tree--hitch.upper--hitch.climber--turn.climber.carabiner--turn.upper.ring--hand.climber";
@@ -69,6 +75,73 @@ fn what_else_the_rig_takes_is_on_the_list_and_its_haul_cord_among_the_cords() {
     assert!(told.shopping.contains(&"1 x carabiner for the rope to turn round".to_owned()));
     assert!(told.shopping.iter().any(|line| line.starts_with("connectors, 3 at the most")), "{:?}", told.shopping);
     assert_eq!(answer("cords=1~6mm~1m").gear, None);
+}
+
+const PRUSIK: &str = "cordUse=prusik&ropeDiameter=11mm&hitchCord=6mm";
+
+#[test]
+fn a_cord_for_each_hitch_of_the_rig_is_on_the_plan_as_long_as_it_may_have_to_be() {
+    for more in ["", "&freeLeg=30cm&cordEnds=sewn", "&cordCut=1m&cameOut=15cm", "&hitchCoils=4&cordCut=2m"] {
+        let cord = format!("{PRUSIK}{more}");
+        let length = cut_length::ask(&cut_length::Inputs::of(&link::read(&cord).draft).expect(&cord)).cut.total;
+        for (rig, hitches) in [("hand-over-hand", 1), ("tail-3", 2), ("tail-3&backup=second-hitch", 3)] {
+            let answer = answer(&format!("{cord}&rig={rig}"));
+            let cords: Vec<f64> = answer.kinds[0].kind.cords.iter().map(|cord| cord.length).collect();
+            assert_eq!(cords, vec![length.high; hitches], "{rig}{more}");
+        }
+    }
+    assert_eq!(
+        told(&format!("{PRUSIK}&rig=tail-3&cordCut=1m"), SI).notes,
+        ["On the plan for the rig, as long as it may have to be: 2 x prusik loop of 1 m."]
+    );
+}
+
+#[test]
+fn a_cord_that_cannot_be_worked_out_is_not_on_the_plan_and_what_is_missing_is_told() {
+    const LACKS: &str = "Not on the plan, unless you entered it, though the rig takes it: ";
+    for (cord, note) in [
+        ("cordUse=prusik&hitchCord=6mm", "1 x prusik loop. Diameter of the rope is needed. Write it like “11 mm”."),
+        ("cordUse=foot-loop&slingCord=6mm", "1 x hitch cord. Choose a hitch as what the cord is for."),
+        (
+            "cordUse=prusik&hitchCord=6mm&ropeDiameter=11mm&freeLeg=20cm&finishedLength=40cm",
+            "1 x prusik loop. Free legs in all and finished length follow from each other: say one of them.",
+        ),
+    ] {
+        let told = told(&format!("cords=1~6mm~1m&rig=hand-over-hand&{cord}"), SI);
+        assert_eq!(told.notes, [format!("{LACKS}{note}")], "{cord}");
+        assert_eq!(told.kinds[0].hanks[0].cuts.len(), 1, "{cord}");
+    }
+}
+
+#[test]
+fn the_rope_to_buy_and_its_retrieval_cord_are_on_the_list_unless_a_rope_is_enough() {
+    // 3 x 14 m, and nothing else; or 3 x 552 in, each begun.
+    let bare = "cords=1~6mm~1m&rig=hand-over-hand&crotchHeight=14m&anchor=canopy&overCrotch=0m&anchorKnot=0m&ropeTail=0m&ropeSpare=0m";
+    let lines = |more: &str, view| told(&format!("{bare}{more}"), view).shopping.split_off(2);
+    assert_eq!(lines("", SI), ["a rope of 45 m: it takes 42 m at the most"]);
+    assert_eq!(lines("", US), ["a rope of 150 ft: it takes 138 ft at the most"]);
+    assert_eq!(lines("&ropeOwned=41m", SI), lines("", SI));
+    assert_eq!(lines("&ropeStock=20m--30m", SI), ["a rope of 42 m or more, longer than any of the lengths to buy"]);
+    assert!(lines("&ropeOwned=42m", SI).is_empty());
+    let had = told(&format!("{bare}&ropeOwned=42m"), SI);
+    assert_eq!(had.notes[1..], ["Your rope of 42 m is enough: it takes 42 m at the most."]);
+    assert!(had.figures.iter().all(|figure| figure.id != "ropeToBuy"));
+    // The height, and at the most a metre to tie it.
+    let cord = told(&bare.replace("=canopy", "=canopy-cord"), SI);
+    assert_eq!(
+        cord.shopping.last().map(String::as_str),
+        Some("a retrieval cord of 15 m, as long as it may have to be")
+    );
+    for unsaid in [
+        bare.replace("&anchor=canopy", ""),
+        bare.replace("&crotchHeight=14m", ""),
+        format!("{}&hitchHeight=3m", bare.replace("=14m", "=2.5m")),
+    ] {
+        assert_eq!(
+            told(&unsaid, SI).shopping.last().map(String::as_str),
+            Some("the rope, as long as “How much rope?” says")
+        );
+    }
 }
 
 /// An answer with something else proved of its first plan.

@@ -157,6 +157,9 @@ const ROPES: &[&str] = &[
 /// Cords and hanks of which everything about a cutting plan is told.
 const CUTS: &[&str] = &[
     "cords=2~6mm~1.8m&rig=tail-3",
+    "rig=haul-cord-3&haulCord=7mm&crotchHeight=12m&anchor=canopy-cord&ropeOwned=60m",
+    "rig=haul-cord-3&haulCord=7mm&crotchHeight=12m&anchor=canopy",
+    "cordUse=prusik&ropeDiameter=11mm&hitchCord=6mm&rig=haul-cord-3&crotchHeight=90m&anchor=canopy",
     "cords=5~6mm~1.8m&hanks=any~4m~12.5&kerf=0mm",
     "cords=3~6mm~1.8m&hanks=6mm~4m~0~x1,6mm~5m~9",
     "cords=2~6mm~1.8m&hanks=6mm~4m~0",

@@ -43,8 +43,10 @@ export function cuttingPlan(engine) {
   return {
     beside(reply, draft, shown) {
       row = rowOf(reply.ok ? reply.answer : null, thickness(form), nameOf(form));
-      put.hidden = row === null;
-      return part.beside(reply, draft, shown);
+      const rest = part.beside(reply, draft, shown);
+      // What the rig takes is on the plan already.
+      put.hidden = row === null || ("rig" in draft && part.holds(nameOf(form)));
+      return rest;
     },
   };
 }
@@ -77,19 +79,30 @@ class CuttingPart {
 
   /** The page's reply; an error of the rows goes to the page's errors, and what is shown follows the rows alone. */
   beside(reply, draft, view) {
-    if (!("cords" in draft)) {
-      this.work.stop();
-      this.hide();
-      return reply;
-    }
+    if (!("cords" in draft || "rig" in draft)) return this.without(reply);
     const asked = JSON.stringify([draft, view]);
     // The same once more is neither begun again nor, once stopped, gone on with.
     const cut = asked === this.asked ? this.reply : this.work.begin((effort) => this.engine.cutPlan(draft, view, effort));
     [this.asked, this.reply] = [asked, cut];
     if (cut.ok) return reply;
+    // A rig alone is no wish for a plan.
+    if (!("cords" in draft)) return this.without(reply);
     const known = reply.ok ? [] : reply.errors;
     const more = cut.errors.filter(({ message }) => known.every((error) => error.message !== message));
     return { ok: false, errors: [...known, ...more] };
+  }
+
+  /** The page's reply where nothing is to be cut. */
+  without(reply) {
+    this.work.stop();
+    this.hide();
+    return reply;
+  }
+
+  /** Whether a cord of this name is on the plan that is shown. */
+  holds(name) {
+    const hanks = this.answer?.kinds.flatMap((kind) => kind.hanks) ?? [];
+    return hanks.some(({ cuts }) => cuts.some(({ noun }) => noun === name));
   }
 
   hide() {
@@ -117,6 +130,8 @@ class CuttingPart {
     setText(at("cutting-second"), answer.second);
     setText(at("cutting-assumed"), answer.assumed);
     at("cutting-shopping").replaceChildren(...answer.shopping.map((text) => element("li", {}, text)));
+    at("cutting-notes").replaceChildren(...answer.notes.map((text) => element("li", {}, text)));
+    at("cutting-notes").hidden = answer.notes.length === 0;
     at("cutting-copy").hidden = answer.shopping.length === 0;
     at("cutting-list").hidden = true;
     showFigures(at("cutting-figures"), answer.figures, new Map(answer.sources.map(({ id, text }) => [id, text])));

@@ -92,7 +92,7 @@ export class PlanAddress {
         : `This link says “${link.draft[id]}” for “${this.form.nounOf(id)}”, which cannot be read: it is left out.`);
     }
     this.own = notices.length === 0;
-    if (link.question !== null && link.question !== this.form.question) {
+    if (![null, this.form.question, ...this.form.also].includes(link.question)) {
       const name = this.pages.nameOf(link.question);
       notices.push(name === null
         ? "This link asks another question; what it says is taken over here."

@@ -17,6 +17,8 @@ export class PlanForm {
     this.form = form;
     this.engine = engine;
     this.question = form.dataset.question;
+    // Other questions that this page answers too.
+    this.also = form.dataset.also?.split(" ") ?? [];
     this.carried = carriedIn(form);
     this.fields = new Map();
     for (const node of form.querySelectorAll("[data-field]")) {
