@@ -96,7 +96,7 @@ const STUCK: &[&str] = &[
     "rig=tail-3&anchor=canopy&legs=none",
     "rig=tail-3&anchor=canopy-hitch&secondPerson=nobody&wayDown=lowered&bodyMass=150kg&backup=tail-knot",
     "rig=own&ownRig=tied.tree--hand.climber&anchor=canopy",
-    "rig=tail-3&anchor=base&secondPerson=rescuer",
+    "rig=tail-3&anchor=base&secondPerson=rescuer&topTurn=bearing-pulley",
     "rig=tail-3&anchor=base-lowerable&secondPerson=rescuer&crotchHeight=14m",
 ];
 

@@ -15,7 +15,7 @@
 use boughline::error::Error;
 use boughline::field::Said;
 use boughline::link::{self, Link};
-use boughline::quantity::View;
+use boughline::quantity::{Decimal, System, View};
 use boughline::question::{
     Effort, Question, advantage, can_i_climb, coming_down, cut_length, cut_plan, loads, rescue, rope_length,
 };
@@ -206,7 +206,10 @@ fn every_worked_row_is_written_down_bit_for_bit() {
                 .map(|(place, figure)| (place, json!([bits(figure.value), bits(figure.low), bits(figure.high)])))
                 .collect();
             assert!(figures.contains_key(row.figure), "{}", row.name);
-            json!({ "name": row.name, "question": link.question.map(Question::id), "draft": draft, "figures": figures })
+            let system = if link.view.system == System::Si { "si" } else { "us" };
+            let decimal = if link.view.decimal == Decimal::Point { "." } else { "," };
+            let view = json!({ "system": system, "decimal": decimal });
+            json!({ "name": row.name, "question": link.question.map(Question::id), "draft": draft, "view": view, "figures": figures })
         })
         .collect();
     let path = worked_json();

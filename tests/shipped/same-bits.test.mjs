@@ -45,10 +45,10 @@ test("every worked row has the same bits natively and as shipped", async (t) => 
   const rows = workedRows();
   assert.ok(rows.length > 0, `${path} holds no row`);
   const ask = { "can-i-climb": library.canIClimb, "advantage": library.advantage, "loads": library.loads, "rope-length": library.ropeLength, "cut-length": library.cutLength, "cut-plan": library.cutPlan, "coming-down": library.comingDown, "rescue": library.rescue };
-  for (const [index, { question, draft, figures }] of rows.entries()) {
+  for (const [index, { question, draft, view, figures }] of rows.entries()) {
     await t.test(`row ${index + 1}: ${question} ${JSON.stringify(draft)}`, () => {
       assert.ok(Object.keys(figures).length > 0, "the row has no figure");
-      const reply = ask[question](draft);
+      const reply = ask[question](draft, view);
       assert.ok(reply.ok, JSON.stringify(reply.errors));
       const here = Object.fromEntries(placed(reply.answer).map(([place, { value, low, high }]) => [place, [value, low, high].map(bits)]));
       const native = Object.fromEntries(Object.entries(figures).map(([id, hexes]) => [id, hexes.map(written)]));

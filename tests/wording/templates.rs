@@ -208,7 +208,7 @@ const STUCK: &[&str] = &[
     "rig=tail-3&anchor=canopy",
     "rig=tail-3&anchor=canopy&secondPerson=rescuer&wayDown=lowered&legs=none&bodyMass=150kg",
     "rig=tail-3&anchor=canopy-hitch&secondPerson=caller&legs=full",
-    "rig=tail-3&anchor=base&secondPerson=rescuer&backup=tail-knot",
+    "rig=tail-3&anchor=base&secondPerson=rescuer&backup=tail-knot&topTurn=bearing-pulley",
     "rig=tail-3&anchor=base&secondPerson=nobody",
     "rig=tail-3&anchor=base&secondPerson=rescuer&bodyMass=170kg&crotchHeight=11m",
     "rig=tail-3&anchor=canopy&secondPerson=rescuer&secondRope=in-the-tree&climbHeight=30m",
