@@ -2,6 +2,8 @@
 #![cfg(not(target_arch = "wasm32"))]
 #![allow(clippy::expect_used, clippy::unwrap_used, clippy::indexing_slicing, reason = "what is missing fails the test")]
 
+#[path = "cutting/effort.rs"]
+mod effort;
 #[path = "cutting/exhaustive.rs"]
 mod exhaustive;
 #[path = "cutting/laws.rs"]

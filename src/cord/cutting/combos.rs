@@ -2,6 +2,7 @@
 
 use super::cover::Cover;
 use super::shop::Shop;
+use std::collections::BTreeSet;
 
 /// How many of each hank.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
@@ -12,24 +13,123 @@ pub(super) struct Combo {
     pub(super) counts: Vec<u32>,
 }
 
-/// The first that comes after `after`, and counts less than `below`.
-///
-/// # Guarantees
-/// Exact for the laws given: it skips none that keeps them. `steps` grows by what was looked at.
-pub(super) fn next(shop: &Shop, covers: &[Cover], after: Option<&Combo>, below: u64, steps: &mut u64) -> Option<Combo> {
-    let mut needs = Vec::new();
-    for cover in covers {
-        needs.push(cover.need);
-    }
-    let mut search =
-        Search { shop, after, covers, rates: rates(shop, covers), below, found: None, counts: Vec::new(), steps };
-    search.choose(0, 0, &needs);
-    search.found
-}
+/// Hanks chosen in part: the least they can count in the end, how many hanks are still to be decided on, how many of each
+/// that was looked at.
+type Part = (u64, usize, Vec<u8>);
 
 /// For a law and the hanks from a place on: the cost and the most of the one that covers most for its cost, and the most
 /// of any.
 type Rate = (u32, u32, u32);
+
+/// All choices of hanks, of which the one that can come cheapest is always followed up first.
+///
+/// # Guarantees
+/// Whole choices come out in the order of what they count, and none is skipped that keeps the laws. No choice to come
+/// counts less than [`least`](Self::least), which never falls.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(super) struct Combos {
+    open: BTreeSet<Part>,
+    rates: Vec<Vec<Rate>>,
+    laws: usize,
+}
+
+/// What following up one part came to.
+pub(super) enum Followed {
+    /// These hanks are chosen.
+    Whole(Combo),
+    /// There is more to follow up.
+    On,
+    /// Nothing is left that counts no more than was asked, or too much is left to remember.
+    End,
+}
+
+/// So many parts are remembered: some 10 MB (judged).
+const MOST_PARTS: usize = 1 << 16;
+
+impl Combos {
+    pub(super) fn new() -> Self {
+        let mut open = BTreeSet::new();
+        open.insert((0, usize::MAX, vec![0]));
+        Self { open, rates: Vec::new(), laws: 0 }
+    }
+
+    /// No choice to come counts less.
+    pub(super) fn least(&self) -> u64 {
+        self.open.first().map_or(u64::MAX, |part| part.0)
+    }
+
+    /// Follows up the part that can come cheapest, if it can count no more than `most`.
+    pub(super) fn follow(&mut self, shop: &Shop, laws: &[Cover], most: u64) -> Followed {
+        if self.laws != laws.len() {
+            (self.rates, self.laws) = (rates(shop, laws), laws.len());
+        }
+        if self.least() > most || self.open.len() > MOST_PARTS {
+            return Followed::End;
+        }
+        let Some((least, _, counts)) = self.open.pop_first() else { return Followed::End };
+        // Laws may have been added since it was put by.
+        let Some(now) = self.part(shop, laws, least, counts) else { return Followed::On };
+        if now.0 > least {
+            self.open.insert(now);
+            return Followed::On;
+        }
+        let (least, undecided, counts) = now;
+        if undecided == 0 {
+            let mut whole = Vec::new();
+            for count in counts.iter().take(shop.hanks.len()) {
+                whole.push(u32::from(*count));
+            }
+            return Followed::Whole(Combo { buy: least, counts: whole });
+        }
+        // Either one more of the last hank, or none: then on to the next.
+        let limit = counts.len().checked_sub(1).and_then(|at| shop.hanks.get(at)).map_or(0, |hank| hank.limit);
+        let mut more = counts.clone();
+        if let Some(last) = more.last_mut().filter(|last| u32::from(**last) < limit) {
+            *last += 1;
+            self.put(shop, laws, least, more);
+        }
+        let mut next = counts;
+        next.push(0);
+        self.put(shop, laws, least, next);
+        Followed::On
+    }
+
+    fn put(&mut self, shop: &Shop, laws: &[Cover], least: u64, counts: Vec<u8>) {
+        if let Some(part) = self.part(shop, laws, least, counts) {
+            self.open.insert(part);
+        }
+    }
+
+    /// The part of some counts, of which the last may still grow; none where nothing can come of it.
+    fn part(&self, shop: &Shop, laws: &[Cover], before: u64, counts: Vec<u8>) -> Option<Part> {
+        let mut buy = 0;
+        for (hank, count) in shop.hanks.iter().zip(&counts) {
+            buy += (u64::from(hank.cost) << 8 | 1) * u64::from(*count);
+            // Also so that the number of hanks stays within its bits.
+            if buy & 0xff > shop.weights.len() as u64 || u32::from(*count) > hank.limit {
+                return None;
+            }
+        }
+        let at = counts.len().saturating_sub(1);
+        let (mut cost, mut hanks) = (0, 0);
+        for (law, cover) in laws.iter().enumerate() {
+            let mut need = cover.need;
+            for (most, count) in cover.most.iter().zip(&counts) {
+                need = need.saturating_sub(most * u32::from(*count));
+            }
+            if need > 0 {
+                let (price, covered, most) = *self.rates.get(at)?.get(law)?;
+                if covered == 0 {
+                    return None;
+                }
+                cost = cost.max((u64::from(need) * u64::from(price)).div_ceil(u64::from(covered)));
+                hanks = hanks.max(need.div_ceil(most));
+            }
+        }
+        let least = (buy + (cost << 8 | u64::from(hanks))).max(before);
+        Some((least, shop.hanks.len().saturating_sub(at), counts))
+    }
+}
 
 /// For every place among the hanks, the rates of every law.
 fn rates(shop: &Shop, covers: &[Cover]) -> Vec<Vec<Rate>> {
@@ -47,65 +147,4 @@ fn rates(shop: &Shop, covers: &[Cover]) -> Vec<Vec<Rate>> {
         rates.insert(0, from.clone());
     }
     rates
-}
-
-struct Search<'a> {
-    shop: &'a Shop,
-    after: Option<&'a Combo>,
-    covers: &'a [Cover],
-    rates: Vec<Vec<Rate>>,
-    below: u64,
-    found: Option<Combo>,
-    counts: Vec<u32>,
-    steps: &'a mut u64,
-}
-
-impl Search<'_> {
-    /// Chooses how many of the hank at a place and of those behind it, with so much bought and so much still needed.
-    fn choose(&mut self, at: usize, buy: u64, needs: &[u32]) {
-        *self.steps += 1;
-        let Some(hank) = self.shop.hanks.get(at) else {
-            let combo = Combo { buy, counts: self.counts.clone() };
-            if self.after.is_none_or(|after| combo > *after) {
-                self.below = buy;
-                self.found = Some(combo);
-            }
-            return;
-        };
-        let (limit, cost) = (hank.limit, u64::from(hank.cost) << 8 | 1);
-        let mut left = needs.to_vec();
-        let mut buy = buy;
-        for count in 0..=limit {
-            if count > 0 {
-                buy += cost;
-                for (left, cover) in left.iter_mut().zip(self.covers) {
-                    *left = left.saturating_sub(cover.most.get(at).copied().unwrap_or(0));
-                }
-            }
-            if buy >= self.below || buy & 0xff > self.shop.weights.len() as u64 {
-                break;
-            }
-            if self.least(at + 1, &left).is_some_and(|least| buy + least < self.below) {
-                self.counts.push(count);
-                self.choose(at + 1, buy, &left);
-                self.counts.pop();
-            }
-        }
-    }
-
-    /// The least that what is still needed can count, out of the hanks from a place on; none where it cannot be had.
-    fn least(&self, at: usize, needs: &[u32]) -> Option<u64> {
-        let (mut cost, mut hanks) = (0, 0);
-        for (law, need) in needs.iter().enumerate() {
-            if *need > 0 {
-                let (price, covered, most) = *self.rates.get(at)?.get(law)?;
-                if covered == 0 {
-                    return None;
-                }
-                cost = cost.max((u64::from(*need) * u64::from(price)).div_ceil(u64::from(covered)));
-                hanks = hanks.max(need.div_ceil(most));
-            }
-        }
-        Some(cost << 8 | u64::from(hanks))
-    }
 }

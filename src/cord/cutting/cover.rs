@@ -19,8 +19,9 @@ pub(super) struct Cover {
     pub(super) most: Vec<u32>,
 }
 
-/// Into so many parts a room is divided at the most (judged: more found nothing).
+/// Into so many parts a room is divided at the most, and all rooms together (judged: more found nothing).
 const PARTS: u32 = 24;
+const ALL_PARTS: usize = 200;
 
 /// The laws, the strictest kinds first.
 pub(super) fn covers(shop: &Shop) -> Vec<Cover> {
@@ -37,7 +38,7 @@ pub(super) fn covers(shop: &Shop) -> Vec<Cover> {
         // Hanks of one room stand side by side.
         most.push(match (most.last(), rooms.last()) {
             (Some(most), Some(room)) if *room == hank.room => *most,
-            _ => fullest(shop, &places, hank.room).1 / shop.unit,
+            _ => fullest(shop, &places, hank.room, u32::MAX).1 / shop.unit,
         });
         if rooms.last() != Some(&hank.room) {
             rooms.push(hank.room);
@@ -45,8 +46,9 @@ pub(super) fn covers(shop: &Shop) -> Vec<Cover> {
     }
     let mut covers = vec![Cover { values, need, most }];
     let mut before: Vec<u32> = Vec::new();
+    let most_parts = PARTS.min((ALL_PARTS / rooms.len().max(1)) as u32);
     for room in rooms {
-        for parts in 2..=PARTS {
+        for parts in 2..=most_parts {
             let mut values = Vec::new();
             for weight in &shop.weights {
                 values.push((u64::from(parts) * u64::from(*weight) / u64::from(room + 1)) as u32);

@@ -1,7 +1,7 @@
 //! Quick ways to cut the cords: where one comes off, no search is needed.
 
 use super::shop::{Filled, Hank, Shop};
-use super::sums::fullest;
+use super::sums::{FINEST, fullest, fullest_steps};
 
 /// Every cord, the longest first, out of the first hank opened that has room, or else out of a new one of `main`, or of
 /// the cheapest that has room; then every hank is changed for the cheapest that does.
@@ -74,48 +74,80 @@ fn cheapest(shop: &Shop, stock: &[u32], weight: u32) -> Option<usize> {
     best.map(|(at, _)| at)
 }
 
-/// What comes of some hanks filled as far as they go, with each kind of them left open to the last.
-pub(super) fn quick(shop: &Shop, counts: &[u32], steps: &mut u64) -> Vec<Vec<Filled>> {
-    let mut plans = Vec::new();
-    for (last, count) in counts.iter().enumerate() {
-        for roomiest_first in [false, true] {
-            if *count > 0 {
-                plans.extend(tight(shop, counts, last, roomiest_first, steps));
-            }
-        }
-    }
-    plans
+/// Some hanks being filled, one at a time: every one but one as far as it goes, the roomiest last or first, and the rest
+/// out of that one; in turn with each kind of them left to the end.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(super) struct Filling {
+    counts: Vec<u32>,
+    /// Twice the kind that is left to the end, and one where the roomiest goes first.
+    turn: usize,
+    /// What is still to be filled, from the back.
+    order: Vec<usize>,
+    left: Vec<usize>,
+    filled: Vec<Filled>,
+    under_way: bool,
 }
 
-/// Every hank but one filled as far as it goes, the roomiest last (or first), and the rest out of that one; none where
-/// it does not do.
-fn tight(shop: &Shop, counts: &[u32], last: usize, roomiest_first: bool, steps: &mut u64) -> Option<Vec<Filled>> {
-    let mut order = Vec::new();
-    for (at, count) in counts.iter().enumerate() {
-        for _ in 0..count - u32::from(at == last).min(*count) {
-            order.push(at);
+/// What one hank more came to.
+pub(super) enum Next {
+    /// Every cord is cut.
+    So(Vec<Filled>),
+    /// There is more to fill.
+    On,
+    /// Every turn is done.
+    End,
+}
+
+impl Filling {
+    pub(super) const fn of(counts: Vec<u32>) -> Self {
+        Self { counts, turn: 0, order: Vec::new(), left: Vec::new(), filled: Vec::new(), under_way: false }
+    }
+
+    /// Fills one hank.
+    pub(super) fn next(&mut self, shop: &Shop, steps: &mut u64) -> Next {
+        let last = self.turn / 2;
+        let Some(count) = self.counts.get(last) else { return Next::End };
+        if *count == 0 {
+            self.turn += 2;
+            return Next::On;
+        }
+        if !self.under_way {
+            self.begin(shop, last);
+        }
+        if let Some((at, hank)) = self.order.pop().and_then(|at| Some((at, shop.hanks.get(at)?))) {
+            *steps += fullest_steps(shop, &self.left, hank.room);
+            let (places, _) = fullest(shop, &self.left, hank.room, FINEST);
+            self.left.retain(|place| !places.contains(place));
+            self.filled.push((at, places));
+            return Next::On;
+        }
+        self.turn += 1;
+        self.under_way = false;
+        let mut weight = 0;
+        for place in &self.left {
+            weight += shop.weight(*place);
+        }
+        if shop.hanks.get(last).is_none_or(|hank| weight > hank.room) {
+            return Next::On;
+        }
+        let mut filled = std::mem::take(&mut self.filled);
+        filled.push((last, std::mem::take(&mut self.left)));
+        filled.retain(|(_, places)| !places.is_empty());
+        Next::So(filled)
+    }
+
+    fn begin(&mut self, shop: &Shop, last: usize) {
+        self.under_way = true;
+        self.left = (0..shop.weights.len()).collect();
+        self.filled.clear();
+        self.order.clear();
+        for (at, count) in self.counts.iter().enumerate() {
+            for _ in 0..count - u32::from(at == last).min(*count) {
+                self.order.push(at);
+            }
+        }
+        if self.turn % 2 == 1 {
+            self.order.reverse();
         }
     }
-    if !roomiest_first {
-        order.reverse();
-    }
-    let mut left: Vec<usize> = (0..shop.weights.len()).collect();
-    let mut filled = Vec::new();
-    for at in order {
-        let room = shop.hanks.get(at)?.room;
-        *steps += 1 + u64::from(room / shop.unit) / 1024;
-        let (places, _) = fullest(shop, &left, room);
-        left.retain(|place| !places.contains(place));
-        filled.push((at, places));
-    }
-    let mut weight = 0;
-    for place in &left {
-        weight += shop.weight(*place);
-    }
-    if weight > shop.hanks.get(last)?.room {
-        return None;
-    }
-    filled.push((last, left));
-    filled.retain(|(_, places)| !places.is_empty());
-    Some(filled)
 }

@@ -1,10 +1,10 @@
 //! All of it together, within an effort.
 
 use super::aims::Aims;
-use super::combos::{Combo, next};
+use super::combos::{Combo, Combos, Followed};
 use super::cover::{Cover, covers};
 use super::exact::{EXACT_CORDS, EXACT_STOCKS, best};
-use super::fill::{first_fit, quick};
+use super::fill::{Filling, Next, first_fit};
 use super::order::{Fault, Order, Plan};
 use super::pack::{Packed, packed};
 use super::remainder::{longest_left, most_left};
@@ -38,16 +38,16 @@ pub struct Cutting {
     used: Vec<Cover>,
     all: Vec<Cover>,
     best: Option<(Aims, Vec<Filled>)>,
-    /// The hanks that were chosen last, and whether there are no more to choose.
-    chosen: Option<Combo>,
-    chose_all: bool,
-    /// The hanks that were compared last.
-    compared: Option<Combo>,
+    combos: Combos,
+    /// The hanks that were chosen last, and how far they are filled.
+    chosen: Option<(Combo, Filling, bool)>,
     /// Hanks of which it is not known whether they do, in order.
     open: Vec<Combo>,
     /// How many of those were looked at in this round, and how many rounds are done.
     looked: usize,
     rounds: u32,
+    /// Whether subsets said all there is to say.
+    exact: bool,
     stage: Stage,
     /// The longest single remainder that any plan of the best's cost and hanks can leave.
     longest: u32,
@@ -57,10 +57,9 @@ pub struct Cutting {
 /// What it is at.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 enum Stage {
-    /// Choosing hanks, cheapest first.
+    /// Choosing hanks, cheapest first, and filling them: up to those that count as much as the best, of which some may
+    /// leave a longer remainder.
     Choosing,
-    /// Among those that cost as much as the best, looking for a longer remainder.
-    Comparing,
     /// Searching those of which it is not known whether they do.
     Searching,
     /// Nothing is left to do.
@@ -69,7 +68,9 @@ enum Stage {
 
 /// Steps of a search in the first round; every round takes eight times as many (judged).
 const FIRST_ROUND: u64 = 1 << 11;
-const LAST_ROUND: u32 = 2;
+const LAST_ROUND: u32 = 1;
+/// So many choices of hanks are followed up at a time (judged: less than a millisecond).
+const CHOICES: u32 = 64;
 /// So many hanks of unknown use are kept (judged).
 const MOST_OPEN: usize = 400;
 
@@ -84,12 +85,12 @@ impl Cutting {
             used: Vec::new(),
             all: Vec::new(),
             best: None,
+            combos: Combos::new(),
             chosen: None,
-            chose_all: false,
-            compared: None,
             open: Vec::new(),
             looked: 0,
             rounds: 0,
+            exact: false,
             stage: Stage::Choosing,
             longest: 0,
             steps: 0,
@@ -99,7 +100,7 @@ impl Cutting {
         if shop.weights.len() <= EXACT_CORDS && shop.hanks.len() <= EXACT_STOCKS {
             cutting.best = best(shop).map(|filled| (shop.worth(&filled), filled));
             cutting.longest = cutting.best.as_ref().map_or(0, |(_, filled)| longest_left(shop, filled));
-            cutting.chose_all = true;
+            cutting.exact = true;
             cutting.stage = Stage::Done;
             return Ok(cutting);
         }
@@ -122,7 +123,6 @@ impl Cutting {
             self.steps += 1;
             match self.stage {
                 Stage::Choosing => self.choose(),
-                Stage::Comparing => self.compare(),
                 Stage::Searching => self.search(),
                 Stage::Done => {}
             }
@@ -144,7 +144,7 @@ impl Cutting {
     /// Whether nothing is left to find out about price and hanks: where there is no plan, that there can be none.
     #[must_use]
     pub fn is_certain(&self) -> bool {
-        self.chose_all && self.open.is_empty()
+        self.chose_all() && self.open.is_empty()
     }
 
     /// The best plan so far; none where none was found, or [`is_certain`](Self::is_certain) that there is none.
@@ -160,17 +160,25 @@ impl Cutting {
             least_cost: (least >> 8) as u32,
             least_hanks: (least & 0xff) as u32,
             proved,
-            remainder_proved: proved && self.longest <= longest_left(&self.shop, filled),
+            remainder_proved: proved && self.compared_all() && self.longest <= longest_left(&self.shop, filled),
         })
     }
 
     /// No plan counts less: `cost << 8 | hanks`.
     fn least(&self) -> u64 {
-        match (self.open.first(), &self.chosen) {
-            (Some(open), _) => open.buy,
-            (None, _) if self.chose_all => self.best(),
-            (None, chosen) => chosen.as_ref().map_or(0, |chosen| chosen.buy),
-        }
+        let open = self.open.first().map_or(u64::MAX, |open| open.buy);
+        let chosen = self.chosen.as_ref().map_or(u64::MAX, |(chosen, ..)| chosen.buy);
+        open.min(chosen).min(if self.exact { u64::MAX } else { self.combos.least() })
+    }
+
+    /// Whether no hanks are left to choose that count less than the best.
+    fn chose_all(&self) -> bool {
+        self.exact || self.chosen.is_none() && self.combos.least() >= self.best()
+    }
+
+    /// Whether none are left that count as much, either.
+    fn compared_all(&self) -> bool {
+        self.exact || self.chosen.is_none() && self.combos.least() > self.best()
     }
 
     /// What the best plan counts.
@@ -181,42 +189,77 @@ impl Cutting {
     /// Keeps a plan if it is better.
     fn take(&mut self, filled: Vec<Filled>) {
         let aims = self.shop.worth(&filled);
+        let before = self.best();
         if self.best.as_ref().is_none_or(|(best, _)| aims < *best) {
             self.best = Some((aims, filled));
             let best = aims.buy();
+            if best < before {
+                self.longest = 0;
+                // Those may leave more with other cuts.
+                for open in 0..self.open.len() {
+                    self.compare(self.open.get(open).cloned());
+                }
+            }
             self.open.retain(|open| open.buy < best);
         }
     }
 
-    /// The next hanks that keep every law and count less than `below`.
-    fn next(&mut self, after: Option<&Combo>, below: u64) -> Option<Combo> {
-        loop {
-            let combo = next(&self.shop, &self.used, after, below, &mut self.steps)?;
-            let broken = self.all.iter().find(|law| {
-                let mut most = 0;
-                for (each, count) in law.most.iter().zip(&combo.counts) {
-                    most += each * count;
-                }
-                most < law.need
-            });
-            match broken {
-                Some(law) => self.used.push(law.clone()),
-                None => return Some(combo),
-            }
+    /// Takes account of what hanks may leave that count as much as the best.
+    fn compare(&mut self, combo: Option<Combo>) {
+        if let (Some(combo), Some(weights)) = (combo.filter(|combo| combo.buy == self.best()), self.all.first()) {
+            self.longest = self.longest.max(most_left(&self.shop, weights, &combo));
         }
     }
 
     fn choose(&mut self) {
-        let after = self.chosen.take();
-        let Some(combo) = self.next(after.as_ref(), self.best()) else {
-            self.chose_all = true;
-            self.stage = if self.best.is_some() { Stage::Comparing } else { Stage::Searching };
-            return;
+        if let Some((combo, filling, was_filled)) = self.chosen.take() {
+            return self.fill(combo, filling, was_filled);
+        }
+        for _ in 0..CHOICES {
+            self.steps += 1 + (self.used.len() * self.shop.hanks.len()) as u64 / 64;
+            match self.combos.follow(&self.shop, &self.used, self.best()) {
+                Followed::On => {}
+                Followed::End => {
+                    self.stage = if self.open.is_empty() { Stage::Done } else { Stage::Searching };
+                    return;
+                }
+                Followed::Whole(combo) => {
+                    match self.broken(&combo) {
+                        Some(law) => self.used.push(law),
+                        None => self.chosen = Some((combo.clone(), Filling::of(combo.counts), false)),
+                    }
+                    return;
+                }
+            }
+        }
+    }
+
+    /// A law that some hanks break.
+    fn broken(&self, combo: &Combo) -> Option<Cover> {
+        let is_broken = |law: &&Cover| {
+            let mut most = 0;
+            for (each, count) in law.most.iter().zip(&combo.counts) {
+                most += each * count;
+            }
+            most < law.need
         };
-        self.chosen = Some(combo.clone());
-        if !self.fill(&combo) {
-            match packed(&self.shop, &self.used, &combo.counts, &mut self.steps, FIRST_ROUND) {
-                Packed::So(filled) => self.take(filled),
+        self.all.iter().find(is_broken).cloned()
+    }
+
+    /// Fills one hank more of those chosen; where the quick ways come to nothing, searches a little.
+    fn fill(&mut self, combo: Combo, mut filling: Filling, was_filled: bool) {
+        match filling.next(&self.shop, &mut self.steps) {
+            Next::On => self.chosen = Some((combo, filling, was_filled)),
+            Next::So(filled) => {
+                self.take(filled);
+                self.chosen = Some((combo, filling, true));
+            }
+            Next::End if was_filled || combo.buy >= self.best() => self.compare(Some(combo)),
+            Next::End => match packed(&self.shop, &self.used, &combo.counts, &mut self.steps, FIRST_ROUND) {
+                Packed::So(filled) => {
+                    self.take(filled);
+                    self.compare(Some(combo));
+                }
                 Packed::NotKnown => {
                     self.open.push(combo);
                     if self.open.len() >= MOST_OPEN {
@@ -224,35 +267,7 @@ impl Cutting {
                     }
                 }
                 Packed::Never => {}
-            }
-        }
-    }
-
-    /// Takes what the quick ways make of some hanks, if anything.
-    fn fill(&mut self, combo: &Combo) -> bool {
-        let plans = quick(&self.shop, &combo.counts, &mut self.steps);
-        let done = !plans.is_empty();
-        for filled in plans {
-            self.take(filled);
-        }
-        done
-    }
-
-    fn compare(&mut self) {
-        let best = self.best();
-        let after = self.compared.take().filter(|last| last.buy == best);
-        if after.is_none() {
-            self.longest = 0;
-        }
-        let after = after.unwrap_or(Combo { buy: best, counts: Vec::new() });
-        match self.next(Some(&after), best + 1) {
-            Some(combo) => {
-                self.fill(&combo);
-                let most = self.all.first().map_or(0, |weights| most_left(&self.shop, weights, &combo));
-                self.longest = self.longest.max(most);
-                self.compared = Some(combo);
-            }
-            None => self.stage = if self.open.is_empty() && self.chose_all { Stage::Done } else { Stage::Searching },
+            },
         }
     }
 
@@ -261,18 +276,18 @@ impl Cutting {
             self.looked = 0;
             self.rounds += 1;
             self.stage = match self.open.is_empty() || self.rounds > LAST_ROUND {
-                true if self.chose_all || !self.open.is_empty() => Stage::Done,
+                true if self.chose_all() || !self.open.is_empty() => Stage::Done,
                 true => Stage::Choosing,
                 false => Stage::Searching,
             };
             return;
         };
-        let most = FIRST_ROUND << (3 * (self.rounds + 1));
+        let most = FIRST_ROUND << (3 * (self.rounds.min(LAST_ROUND) + 1));
         match packed(&self.shop, &self.used, &combo.counts, &mut self.steps, most) {
             Packed::So(filled) => {
                 self.take(filled);
                 // What counts as much may leave more.
-                self.stage = Stage::Comparing;
+                self.stage = Stage::Choosing;
             }
             Packed::Never => {
                 self.open.remove(self.looked);

@@ -134,6 +134,15 @@ fn hanks(order: &Order, lightest: u32, count: usize) -> Vec<Hank> {
     }
     let key = |hank: &Hank| (u32::MAX - hank.room, hank.cost, u32::MAX - hank.limit, hank.stock);
     hanks.sort_by_key(key);
+    // One that is no roomier and no cheaper than one of which there are enough is of no use.
+    let mut enough = u32::MAX;
+    hanks.retain(|hank| {
+        let is_of_use = hank.cost < enough;
+        if is_of_use && hank.limit as usize == count {
+            enough = hank.cost;
+        }
+        is_of_use
+    });
     hanks
 }
 
