@@ -75,9 +75,11 @@ test("turns are asked for only where there are turns", async () => {
 });
 
 test("a cord that gets too hot slows the way down and is warned of", async () => {
-  const page = await opened(`${PLAN}&cordUse=prusik&hitchCord=8mm&ropeDiameter=11mm`);
-  assert.match(await page.locator("#second").innerText(), /the cord of the hitch may get too hot/u);
-  assert.match(await page.locator("#answer").innerText(), /Warning: The cord of your hitch may melt through/u);
+  const hot = `${PLAN}&cordUse=prusik&hitchCord=8mm&ropeDiameter=11mm&heatShare=0.3`;
+  const page = await opened(hot);
+  assert.match(await page.locator("#second").innerText(), /the cord of the hitch likely gets too hot/u);
+  const fast = await opened(`${hot}&descentSpeed=60m-per-min`);
+  assert.match(await fast.locator("#answer").innerText(), /Warning: The cord of your hitch likely melts/u);
 });
 
 test("a rope that ends above the ground is warned of", async () => {
