@@ -27,8 +27,10 @@ test("rows are changed and taken away without touching the others", () => {
 });
 
 test("a cord just worked out becomes a row, unless its length or diameter is not known", () => {
-  const answer = { figures: [{ id: "cutLength", text: "1.04 m" }] };
-  assert.deepEqual(rowOf(answer, "7 mm", "prusik loop"), { count: "1", diameter: "7 mm", length: "1.04 m", name: "prusik loop" });
+  const answer = { figures: [{ id: "cutLength", text: "1.04 m", range: "98 cm to 1.22 m" }] };
+  assert.deepEqual(rowOf(answer, "7 mm", "prusik loop"), { count: "1", diameter: "7 mm", length: "1.22 m", name: "prusik loop" });
+  const known = { figures: [{ id: "cutLength", text: "1.04 m", range: null }] };
+  assert.equal(rowOf(known, "7 mm", "prusik loop").length, "1.04 m");
   assert.equal(rowOf(answer, "", "prusik loop"), null);
   assert.equal(rowOf(null, "7 mm", "prusik loop"), null);
   assert.equal(rowOf({ figures: [] }, "7 mm", "prusik loop"), null);

@@ -60,8 +60,13 @@ export function withoutRow(rows, row) {
   return rows.filter((_, at) => at !== row);
 }
 
-/** The row of a cord whose length was just worked out; null where there is none, or it is not known how thick it is. */
+/**
+ * The row of a cord whose length was just worked out, at the longer end of its range: what is too long is trimmed, and what
+ * is too short is lost. Null where there is none, or it is not known how thick it is.
+ */
 export function rowOf(answer, diameter, name) {
-  const length = answer?.figures.find(({ id }) => id === "cutLength");
-  return length && diameter !== "" ? { count: "1", diameter, length: length.text, name } : null;
+  const figure = answer?.figures.find(({ id }) => id === "cutLength");
+  if (!figure || diameter === "") return null;
+  const length = figure.range === null ? figure.text : figure.range.split(" to ").at(-1);
+  return { count: "1", diameter, length, name };
 }
