@@ -223,6 +223,10 @@ fn figures(answer: &Answer, view: View) -> Vec<Figure> {
             let working =
                 "Its grip on bare rope, with the gloves you said; a hand is usually taken to hold 222 N (50 lbf).";
             add("handHolds", "what your weaker hand holds", hand, "{N}", sources, working.to_owned());
+            if let Some(share) = &answer.hand_share {
+                let working = "What stopping takes ÷ what the hand holds.".to_owned();
+                add("handShare", "share of that which stopping takes", share, "{%}", &[GEOMETRY, JUDGED], working);
+            }
             let chance = Spread::point(chance);
             let working = said("In {C} of the sums your weaker hand holds that.", &[&chance], &[], view);
             add("handChance", "chance that it does", &chance, "{C}", sources, working);

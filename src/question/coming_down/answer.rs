@@ -23,6 +23,8 @@ pub struct Answer {
     pub run: Option<Spread>,
     /// What the weaker hand holds on bare rope; none where nothing tells.
     pub hand: Option<Spread>,
+    /// The share of that which stopping takes.
+    pub hand_share: Option<Spread>,
     /// In how many of the samples the weaker hand holds.
     pub chance: Option<f64>,
     /// How far down.

@@ -24,18 +24,23 @@ pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
     let ratio = inputs.measured.map_or_else(|| inputs.brake.ratio(inputs.turns), Spread::point);
     let plan = hand_share(&inputs.rig.rig, 1.0 / ratio.low, inputs.top.high);
     let least = hand_share(&inputs.rig.rig, 1.0 / ratio.high, inputs.top.low);
-    let (mut weights, mut hands, mut holding) = (Vec::new(), Vec::new(), 0_u32);
+    let (mut weights, mut hands, mut shares, mut holding) = (Vec::new(), Vec::new(), Vec::new(), 0_u32);
     for sample in 0..effort.count() {
         let draws = Draws::sample(sample);
         let weight = weight_of(&draws);
         weights.push(weight);
         if let Some(hand) = inputs.hand.holds(&draws) {
             hands.push(hand);
-            holding += u32::from(plan.is_some_and(|share| hand >= weight * share));
+            if let Some(plan) = plan {
+                shares.push(weight * plan / hand);
+                holding += u32::from(hand >= weight * plan);
+            }
         }
     }
     let weight = spread_of(weight_of(&Likely), weights);
-    let hand = inputs.hand.holds(&Likely).map(|likely| spread_of(likely, hands));
+    let likely = inputs.hand.holds(&Likely);
+    let hand = likely.map(|likely| spread_of(likely, hands));
+    let share_of_hand = plan.zip(likely).map(|(plan, hand)| spread_of(weight.likely * plan / hand, shares));
     let heat =
         |weight: f64, speed: f64| Heat { weight, height: inputs.height, speed, stops: inputs.stops, rest: inputs.rest };
     let sensible = sensible(inputs, weight);
@@ -51,6 +56,7 @@ pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
         hold: plan.map(|share| weight.scaled(share)),
         run: least.map(|share| weight.scaled(share)),
         hand,
+        hand_share: share_of_hand,
         chance: hand.map(|_| f64::from(holding) / f64::from(effort.count())),
         height: inputs.height,
         speed,
