@@ -44,8 +44,8 @@ test("rows typed in by keys make a plan, a bare number gets its unit, and a wron
 });
 
 test("a hard plan is worked on in steps, and stopped it keeps the best so far", async () => {
-  const cords = Array.from({ length: 52 }, (_, at) => `1~6mm~${282 + ((at * 47) % 97)}cm`).join(",");
-  const page = await open(`cords=${cords}&hanks=any~10m,any~7m`);
+  const cords = Array.from({ length: 59 }, (_, at) => `1~6mm~${251 + ((at * 83) % 167)}cm`).join(",");
+  const page = await open(`cords=${cords}&hanks=any~9m,any~10m,any~11m`);
   await page.evaluate(() => document.querySelectorAll("form details").forEach((group) => { group.open = true; }));
   await page.locator("[data-field=kerf] input").fill("5 mm");
   // Pressed as soon as it is there: all steps take less than a hand would need.

@@ -62,14 +62,15 @@ test("an edit changes answer and what to see to at once", async () => {
 test("every stage of a way is a row of the table beneath the bars", async () => {
   const page = await opened(`${PLAN}&anchor=base-lowerable`);
   await page.locator("#timeline summary").click();
-  const stages = await page.locator("#ways ol > li").count();
+  // Whoever hangs still does not come down by themselves: the first way is not drawn.
+  const stages = await page.locator("#ways .way:not(:first-child) ol > li").count();
   assert.ok(stages > 5);
   assert.equal(await page.locator("#timeline tbody tr").count(), stages);
 });
 
 for (const width of [320, 1280]) {
   test(`the line of minutes crosses no name, and no name another, at ${width} px`, async () => {
-    const page = await opened(`${PLAN}&anchor=base`, { viewport: { width, height: 800 } });
+    const page = await opened(`${PLAN}&anchor=base-lowerable`, { viewport: { width, height: 800 } });
     const { names, dashes } = await page.$eval("#timeline svg", (drawing) => {
       const line = drawing.querySelector(".limit");
       const x = line.getBBox().x;
@@ -79,7 +80,7 @@ for (const width of [320, 1280]) {
         dashes: runs.map((run) => /\s(?<from>[\d.]+)V(?<to>[\d.]+)/u.exec(run).groups).map(({ from, to }) => ({ x, from: Number(from), to: Number(to) })),
       };
     });
-    assert.ok(names.length >= 4 && dashes.length >= 4);
+    assert.ok(names.length >= 3 && dashes.length >= 3);
     for (const [i, { text, left, right, top, bottom }] of names.entries()) {
       const air = (bottom - top) / 4; // a box of letters is taller than the letters
       assert.ok(dashes.every(({ x, from, to }) => x < left || x > right || to < top + air || from > bottom - air), text);
