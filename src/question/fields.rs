@@ -304,6 +304,7 @@ pub(super) static RESCUE: &[&Row] = &[
     &FOOT_TURNS.row,
     &HELPER_PULL.row,
     &CROTCH_HEIGHT.row,
+    &ROPE_OWNED.row,
     &LEGS.row,
     &RATED_MASS.row,
     &KIT_MASS.row,

@@ -13,7 +13,7 @@ use super::{BeforeLine, CautionLine, Figure, SourceLine, WayLine};
 use crate::descent::Stage;
 use crate::field::Spread;
 use crate::quantity::View;
-use crate::question::rescue::{Answer, Hauling, How, Unload};
+use crate::question::rescue::{Answer, Hauling, How, Unload, Why};
 use crate::source::{AFAG401, CAPSTAN, DELANEY, GEOMETRY, GRAVITY, JUDGED, MUNTER, RAUCH, TURNER};
 
 records! {

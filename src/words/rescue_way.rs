@@ -105,6 +105,9 @@ const fn why_not(why: Why) -> &'static str {
         }
         Why::PlainTie => "Not from a plain tie: it carries your weight and does not pay out.",
         Why::PaysOut => "Not needed: the anchor at the foot pays out already.",
+        Why::ShortRope => {
+            "Not with the rope you have: letting you down from the top takes at least three times the height of the crotch."
+        }
         Why::TooHeavy => "Not with the pull you said: no rig here lifts your weight over this crotch with it.",
         Why::Nobody => "Nobody is there who is trained and equipped to.",
         Why::Hauled => "Not on this rig: you hang where others haul.",

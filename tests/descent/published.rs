@@ -88,3 +88,15 @@ fn a_rope_that_is_too_short_ends_above_the_ground() {
     assert!((stub.high - 12.0).abs() < 1e-9, "{stub:?}");
     assert_eq!(end(&[("crotchHeight", "12 m"), ("ropeOwned", "40 m")]), None, "without an anchor nobody knows");
 }
+
+/// By hand: 3 x 14 m are 42 m; 41 m let nobody down from the top.
+#[test]
+fn a_rope_of_less_than_three_heights_lets_nobody_down() {
+    let said =
+        [("anchor", "base-lowerable"), ("secondPerson", "rescuer"), ("crotchHeight", "14 m"), ("climbHeight", "10 m")];
+    let way = |rope: &'static str| {
+        let answer = stuck(&plan(&[&said[..], &[("ropeOwned", rope)]].concat()));
+        answer.ways.iter().find(|way| way.how == How::LetDown).expect("told").stages.clone().err()
+    };
+    assert_eq!([way("41 m"), way("42 m")], [Some(Why::ShortRope), None]);
+}

@@ -215,6 +215,7 @@ const STUCK: &[&str] = &[
     "rig=tail-3&anchor=base-lowerable&secondPerson=rescuer&crotchHeight=14m&secondRope=in-the-tree&footBrake=stem&wayDown=descend",
     "rig=tail-3&anchor=base-lowerable&climbHeight=2m&secondPerson=rescuer",
     "rig=tail-3&anchor=base-lowerable",
+    "rig=tail-3&anchor=base-lowerable&secondPerson=rescuer&crotchHeight=14m&ropeOwned=40m",
     "rig=ground-3",
     "rig=own&ownRig=tied.tree--hand.climber&anchor=canopy",
 ];

@@ -26,6 +26,8 @@ pub enum Why {
     PlainTie,
     /// The foot pays out already.
     PaysOut,
+    /// The rope that somebody has is too short to let anybody down from the top.
+    ShortRope,
     /// No rig here lets those who are there haul so much.
     TooHeavy,
     /// Nobody is there who could.

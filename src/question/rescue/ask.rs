@@ -46,7 +46,7 @@ pub fn ask(inputs: &Inputs) -> Answer {
         lowering,
         foot_brake: inputs.foot_brake,
         foot_ratio,
-        lowering_rope: inputs.crotch.map(|crotch| 3.0 * crotch),
+        lowering_rope: inputs.lowering_rope(),
         comes_down: pays_out || inputs.anchor == Some(Anchor::Base),
         hauls,
         helper: inputs.helper,

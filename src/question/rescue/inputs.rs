@@ -10,7 +10,7 @@ use crate::gear::{PAST_MOST, RATED_MASS, TOP_TURN, kept_by};
 use crate::quantity::{Mass, Quantity};
 use crate::question::Question;
 use crate::question::fields::reader;
-use crate::rope::{ANCHOR, Anchor, CROTCH_HEIGHT, is_anchored};
+use crate::rope::{ANCHOR, Anchor, CROTCH_HEIGHT, ROPE_OWNED, is_anchored};
 
 choice! {
     /// A second rope to reach the climber on.
@@ -39,6 +39,8 @@ pub struct Inputs {
     pub(super) kit_mass: Spread,
     pub(super) height: f64,
     pub(super) crotch: Option<f64>,
+    /// The rope that somebody has.
+    pub(super) rope: Option<f64>,
     pub(super) rig: Reeved,
     /// Where the rope is made fast; none where it only runs over the crotch.
     pub(super) anchor: Option<Anchor>,
@@ -70,6 +72,7 @@ impl Inputs {
         let body_mass = reader.need(&BODY_MASS);
         let height = reader.need(&CLIMB_HEIGHT).map(Quantity::si);
         let crotch = reader.maybe(&CROTCH_HEIGHT).map(Quantity::si);
+        let rope = reader.maybe(&ROPE_OWNED).map(Quantity::si);
         let kit_mass = reader.spread(&KIT_MASS);
         let rig = reeved(&mut reader);
         let anchored = rig.as_ref().is_some_and(|rig| is_anchored(&rig.rig));
@@ -88,6 +91,7 @@ impl Inputs {
                 kit_mass: kit_mass?,
                 height: height?,
                 crotch,
+                rope,
                 anchor: anchor.filter(|_| anchored),
                 rig: rig?,
                 top: kept_by(kind?, own),
@@ -102,6 +106,16 @@ impl Inputs {
                 assumed,
             })
         })
+    }
+
+    /// The rope that letting down from the top takes at the least, in metres: three times the height of the crotch.
+    pub(super) fn lowering_rope(&self) -> Option<f64> {
+        self.crotch.map(|crotch| 3.0 * crotch)
+    }
+
+    /// Whether the rope that somebody has is known to be too short for that.
+    pub(super) fn is_too_short(&self) -> bool {
+        self.rope.zip(self.lowering_rope()).is_some_and(|(rope, least)| rope < least)
     }
 
     /// Whether a second rope hangs in the tree.

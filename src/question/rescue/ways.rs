@@ -32,11 +32,13 @@ fn stages(inputs: &Inputs, hauls: &[Hauling], how: How) -> Result<Vec<Stage>, Wh
         How::LetDown if inputs.anchor == Some(Anchor::Base) => Err(Why::PlainTie),
         How::LetDown if !pays_out => Err(Why::NothingOnTheGround),
         How::LetDown if !rescuer => Err(Why::Nobody),
+        How::LetDown if inputs.is_too_short() => Err(Why::ShortRope),
         How::LetDown => Ok(vec![Stage::Notice, Stage::Unlock, Stage::Lower]),
         How::LiftedOff if pays_out => Err(Why::PaysOut),
         How::LiftedOff if inputs.anchor != Some(Anchor::Base) => Err(Why::NothingOnTheGround),
         How::LiftedOff if !rescuer => Err(Why::Nobody),
         How::LiftedOff if hauls.iter().all(|haul| haul.people.likely > 1.0) => Err(Why::TooHeavy),
+        How::LiftedOff if inputs.is_too_short() => Err(Why::ShortRope),
         How::LiftedOff => Ok(vec![Stage::Notice, Stage::RigHaul, Stage::Lower]),
         How::SecondRope if !rescuer => Err(Why::Nobody),
         How::SecondRope => {
