@@ -144,6 +144,7 @@ fn what_would(answer: &Answer) -> Vec<String> {
     let mut list = Vec::new();
     for way in &answer.ways {
         let what = match (way.how, &way.stages) {
+            (How::LetDown, Err(Why::ShortRope)) => "a rope of at least three times the height of the crotch",
             (How::LetDown, Err(_)) => "an anchor at the foot that pays out under load, with somebody trained at it",
             (How::SecondRope, Err(_)) => "a trained rescuer on the ground, ready to climb",
             (How::SecondRope, Ok(stages)) if stages.contains(&Stage::SetRope) => "a second rope in the tree",
