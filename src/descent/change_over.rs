@@ -37,10 +37,7 @@ fn line(rig: &Rig) -> Result<Line<'_>, NoChangeOver> {
         return Err(NoChangeOver::Hauled);
     }
     for (rope, stops) in rig.ropes().iter().map(|rope| &rope.stops).enumerate() {
-        let own = |stop: &Stop| {
-            matches!(stop.what, What::Hitch(_)) && !stop.backup && rig.kind_at(stop) == Some(BodyKind::Climber)
-        };
-        let Some(hitch) = stops.iter().position(own) else { continue };
+        let Some(hitch) = stops.iter().position(|stop| rig.is_main_hitch(stop)) else { continue };
         let on_tree = |stop: &Stop| rig.kind_at(stop) == Some(BodyKind::Tree);
         let turned = !stops.iter().take(hitch).any(on_tree);
         let mut up: Vec<Stop> = Vec::new();

@@ -216,7 +216,7 @@ impl Rig {
     }
 
     /// Whether a stop is a hitch that holds the climber, and not a backup of one.
-    pub(super) fn is_main_hitch(&self, stop: &Stop) -> bool {
+    pub(crate) fn is_main_hitch(&self, stop: &Stop) -> bool {
         matches!(stop.what, What::Hitch(_)) && !stop.backup && self.kind_at(stop) == Some(BodyKind::Climber)
     }
 

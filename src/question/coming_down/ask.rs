@@ -5,7 +5,7 @@ use super::inputs::Inputs;
 use crate::ascent::all_up;
 use crate::chance::{Draws, Effort, Likely, Pick, spread_of};
 use crate::climber::Gloves;
-use crate::descent::{AIR, Brake, Heat, NoChangeOver, SENSIBLE_SPEED, change_over, hand_share};
+use crate::descent::{AIR, Brake, NoChangeOver, SENSIBLE_SPEED, change_over, hand_share};
 use crate::field::Spread;
 use crate::gear::Fibre;
 
@@ -41,11 +41,9 @@ pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
     let likely = inputs.hand.holds(&Likely);
     let hand = likely.map(|likely| spread_of(likely, hands));
     let share_of_hand = plan.zip(likely).map(|(plan, hand)| spread_of(weight.likely * plan / hand, shares));
-    let heat =
-        |weight: f64, speed: f64| Heat { weight, height: inputs.height, speed, stops: inputs.stops, rest: inputs.rest };
     let sensible = sensible(inputs, weight);
     let speed = inputs.speed.unwrap_or(sensible.0);
-    let likely = heat(weight.likely, speed);
+    let likely = inputs.heat(weight.likely, speed);
     let cord = inputs.cord.map(|cord| hot(inputs, cord, weight, speed));
     let mut answer = Answer {
         weight,
@@ -83,7 +81,7 @@ pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
 fn hot(inputs: &Inputs, (diameter, length): (f64, f64), weight: Spread, speed: f64) -> Cord {
     let (share, fibre) = (inputs.share, inputs.fibre);
     let at = |weight: f64, share: f64| {
-        let heat = Heat { weight, height: inputs.height, speed, stops: inputs.stops, rest: inputs.rest };
+        let heat = inputs.heat(weight, speed);
         (heat.cord_rise(share, diameter, length, fibre), heat.face_rise(share, diameter, length, fibre))
     };
     let [low, likely, high] = [at(weight.low, share.low), at(weight.likely, share.likely), at(weight.high, share.high)];
@@ -110,9 +108,12 @@ fn hot(inputs: &Inputs, (diameter, length): (f64, f64), weight: Spread, speed: f
 fn sensible(inputs: &Inputs, weight: Spread) -> (f64, Slowest) {
     /// Slower than this nobody keeps moving (judged).
     const CRAWL: f64 = 0.05;
-    let Some(cord) = inputs.cord else { return (SENSIBLE_SPEED, Slowest::Sensible) };
+    let Some((diameter, length)) = inputs.cord else { return (SENSIBLE_SPEED, Slowest::Sensible) };
     let changes = inputs.fibre.warmth().changes;
-    let is_cool = |speed: f64| hot(inputs, cord, weight, speed).face.likely < changes;
+    let is_cool = |speed: f64| {
+        let heat = inputs.heat(weight.likely, speed);
+        AIR.likely + heat.face_rise(inputs.share.likely, diameter, length, inputs.fibre) < changes
+    };
     if is_cool(SENSIBLE_SPEED) {
         return (SENSIBLE_SPEED, Slowest::Sensible);
     }

@@ -4,7 +4,7 @@ use crate::ascent::{CLIMB_HEIGHT, Reeved, reeved};
 use crate::climber::{BODY_MASS, GLOVES, Gloves, KIT_MASS};
 use crate::cord::{CORD_USE, HITCH_COILS, HITCH_CROSSINGS};
 use crate::descent::{
-    BRAKE, BRAKE_MEASURED, BRAKE_TURNS, Brake, HEAT_SHARE, HEAT_SHARE_ALONE, Hand, REST_EVERY, REST_FOR, SPEED,
+    BRAKE, BRAKE_MEASURED, BRAKE_TURNS, Brake, HEAT_SHARE, HEAT_SHARE_ALONE, Hand, Heat, REST_EVERY, REST_FOR, SPEED,
 };
 use crate::draft::{Draft, Reader};
 use crate::error::Error;
@@ -55,6 +55,11 @@ impl Inputs {
     #[must_use]
     pub fn assumed(&self) -> &[&'static Row] {
         &self.assumed
+    }
+
+    /// Somebody of a weight who comes down at a speed.
+    pub(super) fn heat(&self, weight: f64, speed: f64) -> Heat {
+        Heat { weight, height: self.height, speed, stops: self.stops, rest: self.rest }
     }
 
     /// The inputs that a draft comes to.

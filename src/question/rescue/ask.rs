@@ -27,7 +27,7 @@ pub fn ask(inputs: &Inputs) -> Answer {
     }
     let weight = spread_of(weight_of(&Likely), weights);
     let foot_ratio = inputs.foot_brake.ratio(inputs.foot_turns);
-    let pays_out = inputs.rig.rig.is_hauled() || inputs.anchor.is_some_and(Anchor::is_lowerable);
+    let pays_out = inputs.pays_out();
     let kept =
         Kept { crotch: inputs.top.high, brake: 1.0 / foot_ratio.low, other: TurnKind::BearingPulley.kept().high };
     let lowering = lowering_share(&inputs.rig.rig, kept).ok().filter(|_| pays_out).map(|share| weight.scaled(share));

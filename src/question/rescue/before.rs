@@ -55,8 +55,7 @@ pub(super) fn before(inputs: &Inputs, in_time: bool) -> Vec<Before> {
     when(inputs.second_person.is_none() && !hauled, Before::WhoIsThere);
     when(!hauled && inputs.second_person.is_some_and(|person| person != SecondPerson::Rescuer), Before::NobodyToRescue);
     when(inputs.way_down.is_none(), Before::NoWayDown);
-    let lowerable = inputs.anchor.is_some_and(Anchor::is_lowerable) || hauled;
-    when(inputs.way_down == Some(WayDown::Lowered) && !lowerable, Before::CannotBeLetDown);
+    when(inputs.way_down == Some(WayDown::Lowered) && !inputs.pays_out(), Before::CannotBeLetDown);
     when(!in_time && !inputs.has_second_rope(), Before::SecondRope);
     when(inputs.anchor == Some(Anchor::Base), Before::PlainTie);
     when(inputs.anchor == Some(Anchor::CanopyHitch), Before::LockTheAnchor);

@@ -83,8 +83,7 @@ impl Inputs {
         let (second_person, way_down) = (reader.maybe(&SECOND_PERSON), reader.maybe(&WAY_DOWN));
         let (second_rope, legs) = (reader.chosen(&SECOND_ROPE), reader.maybe(&LEGS));
         let rated = reader.maybe(&RATED_MASS);
-        let pays_out = anchor.is_some_and(Anchor::is_lowerable) || rig.as_ref().is_some_and(Reeved::is_hauled);
-        let assumed = assumed(&reader, foot_brake.filter(|_| pays_out));
+        let assumed = assumed(&reader, foot_brake.filter(|_| pays_out(rig.as_ref(), anchor)));
         reader.done(|| {
             Some(Self {
                 body_mass: body_mass?,
@@ -118,6 +117,11 @@ impl Inputs {
         self.rope.zip(self.lowering_rope()).is_some_and(|(rope, least)| rope < least)
     }
 
+    /// Whether somebody on the ground can give rope.
+    pub(super) fn pays_out(&self) -> bool {
+        pays_out(Some(&self.rig), self.anchor)
+    }
+
     /// Whether a second rope hangs in the tree.
     pub(super) fn has_second_rope(&self) -> bool {
         self.second_rope == Some(SecondRope::InTheTree)
@@ -128,6 +132,10 @@ impl Inputs {
         let mass = self.body_mass.in_kilograms() + self.kit_mass.high;
         self.rated.map_or(mass > PAST_MOST, |rated| mass > rated.in_kilograms())
     }
+}
+
+fn pays_out(rig: Option<&Reeved>, anchor: Option<Anchor>) -> bool {
+    anchor.is_some_and(Anchor::is_lowerable) || rig.is_some_and(Reeved::is_hauled)
 }
 
 /// The fields that have their defaults.

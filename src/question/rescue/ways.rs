@@ -22,7 +22,7 @@ fn stages(inputs: &Inputs, hauls: &[Hauling], how: How) -> Result<Vec<Stage>, Wh
     let hauled = rig.is_hauled();
     // Whoever hauls is there.
     let rescuer = hauled || inputs.second_person == Some(SecondPerson::Rescuer);
-    let pays_out = hauled || inputs.anchor.is_some_and(Anchor::is_lowerable);
+    let pays_out = inputs.pays_out();
     match how {
         How::Oneself => match change_over(rig) {
             Ok(_) => Ok(vec![Stage::ChangeOver, Stage::ComeDown]),
