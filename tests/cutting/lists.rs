@@ -32,3 +32,12 @@ fn a_list_is_the_same_in_a_box_and_in_a_link() {
     assert_eq!(read_cords("2~6mm~1.8m").map(|list| list.rows), read_cords("2 ~ 6 mm ~ 1,8 m").map(|list| list.rows));
     assert_eq!(read_hanks("any~5m").map(|list| list.rows.len()), Ok(1));
 }
+
+#[test]
+fn marks_without_a_row_are_no_list() {
+    for text in [",", ";", " ,\n; "] {
+        assert_eq!(read_cords(text).map_err(|mistake| mistake.row), Err(1), "{text:?}");
+        assert_eq!(read_hanks(text).map_err(|mistake| mistake.row), Err(1), "{text:?}");
+        assert_eq!(HANKS.row.linked(&Said::Text(text.to_owned())), None);
+    }
+}

@@ -57,6 +57,10 @@ pub(super) fn checked(text: &str, columns: &[Column; 5]) -> Result<Vec<Words>, M
         }
         rows.push(words);
     }
+    // Of commas alone a link would have nothing to carry: the first row is then told what it lacks.
+    if rows.is_empty() {
+        rows.push(Words::default());
+    }
     Ok(rows)
 }
 
