@@ -38,7 +38,7 @@ function checkConditions(html, fields, conditionOf) {
 }
 
 /** A page's link to itself leads to its top, and the plan in its address stays. */
-const marked = (html, name) => html.replace(`<a href="${name}" data-page=`, `<a href="#job" aria-current="page" data-page=`);
+const marked = (html, name) => html.replaceAll(`<a href="${name}"`, `<a href="#job" aria-current="page"`);
 
 /** The page `name` in full. `words` is what the page's own script shares with the build. */
 export async function expanded(html, name, folder, fields, { hintText, conditionOf }) {

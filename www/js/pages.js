@@ -1,15 +1,28 @@
 // The links to the other pages of the site. They share one plan, and the address is all that it travels in.
 
-/** The navigation of a page: `data-page` on each link names that page's question. */
+const LINK = "a[data-page]";
+
+// Whatever can be done with a link before it is followed, opened aside, copied or dragged away.
+const REACHES = ["pointerdown", "focusin", "keydown", "contextmenu", "dragstart", "click"];
+
+/** Every link that the plan goes along with: `data-page` names that page's question, and is empty for the present one. */
 export class Pages {
-  constructor(nav) {
-    this.nav = nav;
-    this.links = nav === null ? [] : [...nav.querySelectorAll("a[data-page]")];
+  constructor(root) {
+    this.root = root;
+  }
+
+  get links() {
+    return [...this.root.querySelectorAll(LINK)];
   }
 
   /** What the page of a question is called; none for one that is not of this site. */
   nameOf(question) {
     return this.links.find((link) => link.dataset.page === question)?.textContent ?? null;
+  }
+
+  /** Calls `react` with whatever reaches one of them. */
+  watch(on, react) {
+    for (const type of REACHES) on(this.root, type, ({ target }) => target.closest?.(LINK) && react());
   }
 
   /** Puts the plan into every link to another page; `fragmentFor(question)` writes it, "" where there is none. */

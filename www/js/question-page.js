@@ -20,9 +20,6 @@ const TOO_OLD =
   "Why: this browser lacks what the page needs to be sure that a dead copy shows no number (adopted style sheets). A newer browser has it.";
 const NO_FAULTS = { toEnter: [], toRight: [] };
 
-// Whatever can be done with a link before it is followed, opened aside, copied or dragged away.
-const REACHES = ["pointerdown", "focusin", "keydown", "contextmenu", "dragstart", "click"];
-
 /**
  * Starts a page. `ask(draft, view, effort)` is the engine's function; `question` knows what its answer alone has:
  * `show(answer, fields)` places it, `glance(answer)` and `status(answer)` say it in short and in a sentence.
@@ -38,7 +35,7 @@ class QuestionPage {
   constructor(root, engine, ask, question) {
     this.ask = ask;
     this.question = question;
-    this.pages = new Pages(root.querySelector("nav.pages"));
+    this.pages = new Pages(root);
     this.form = new PlanForm(root.querySelector("form[data-question]"), engine);
     this.address = new PlanAddress(this.form, engine, this.pages);
     this.faults = NO_FAULTS;
@@ -135,7 +132,7 @@ class QuestionPage {
   /** The plan into the address and into the links to the other pages. What cannot be read is in neither. */
   keep() {
     this.address.keep();
-    this.pages.carry((question) => this.address.fragmentFor(question));
+    this.pages.carry((question) => this.address.fragmentFor(question || this.form.question));
   }
 
   speak() {
@@ -215,9 +212,7 @@ class QuestionPage {
     });
     // A browser may bring back what was in the boxes after the script has read them.
     on(window, "pageshow", () => this.reread());
-    for (const type of REACHES) {
-      if (this.pages.nav) on(this.pages.nav, type, () => this.keep());
-    }
+    this.pages.watch(on, () => this.keep());
     offerLinks((whole) => this.guarded(() => this.address.fragment(whole)), () => this.address.carriesBody);
   }
 
