@@ -2,7 +2,8 @@ import { linkText } from "./link.js";
 
 const at = (id) => document.getElementById(id);
 
-async function copied(text) {
+/** Whether the text was copied; where a browser refuses, a box shows it. */
+export async function copied(text) {
   try {
     await navigator.clipboard.writeText(text);
     return true;
@@ -12,7 +13,7 @@ async function copied(text) {
 }
 
 /** The link from here: whole over http and where the site's address is known, else the part behind `#`. */
-function linkHere(fragment) {
+export function linkHere(fragment) {
   const siteAddress = document.querySelector("meta[name=site-address]")?.content ?? "";
   return linkText(fragment, siteAddress, location.href);
 }

@@ -1,0 +1,43 @@
+import assert from "node:assert/strict";
+import { test } from "node:test";
+import { bothIn, cautionsApart, figureRows, linksIn, saidOtherwise } from "../../www/js/two-plans.js";
+
+test("two links make one fragment, and come out of it as they were", () => {
+  const links = ["v=1&q=loads&bodyMass=80kg", "v=1&q=loads&bodyMass=90kg&cords=2~6mm~1.8m"];
+  assert.deepEqual(linksIn(`#${bothIn(links)}`), links);
+  assert.equal(bothIn([`https://somewhere/loads.html#${links[0]}`, ` #${links[1]} `]), links.join("&"));
+  assert.deepEqual(linksIn(""), []);
+  assert.deepEqual(linksIn("#v=1&q=loads"), ["v=1&q=loads"]);
+});
+
+test("only what is said otherwise is listed, a choice by its noun, and what is not said is empty", () => {
+  const fields = [
+    { id: "bodyMass", noun: "body mass", options: null },
+    { id: "rig", noun: "rig", options: [{ id: "tail-3", noun: "3:1" }, { id: "tail-5", noun: "5:1" }] },
+    { id: "kitMass", noun: "kit", options: null, unit: "kg" },
+    { id: "stature", noun: "height", options: null, unit: "cm" },
+    { id: "ownRig", noun: "own rig", options: null, unit: null },
+  ];
+  const rows = saidOtherwise([{ bodyMass: "80kg", rig: "tail-3" }, { bodyMass: "80kg", rig: "tail-5", kitMass: "-6.5kg", stature: "6ft3.5in", ownRig: "tied.upper-2" }], fields);
+  assert.deepEqual(rows, [["rig", "3:1", "5:1"], ["kit", "", "-6.5 kg"], ["height", "", "6 ft 3.5 in"], ["own rig", "", "tied.upper-2"]]);
+});
+
+test("a figure that one plan lacks or that has no end is not called more or less", () => {
+  const figure = (id, value, text = `${value} N`, range = null) => ({ id, noun: `the ${id}`, value, text, range });
+  const rows = figureRows([
+    [figure("pull", 300, "300 N", "250 to 350 N"), figure("strokes", 40), figure("gain", 0.2), figure("alone", 1)],
+    [figure("pull", 200), figure("strokes", null, "no end"), figure("gain", 0.2001, "0.2 N")],
+  ]);
+  assert.deepEqual(rows, [
+    ["the pull", "300 N, 250 to 350 N", "200 N", "▼ less"],
+    ["the strokes", "40 N", "no end", ""],
+    ["the gain", "0.2 N", "0.2 N", "the same"],
+    ["the alone", "1 N", "—", ""],
+  ]);
+});
+
+test("no caution of either plan is lost", () => {
+  const caution = (text) => ({ text });
+  const apart = cautionsApart([["a", "b"].map(caution), ["b", "c"].map(caution)]);
+  assert.deepEqual(apart, { both: [caution("b")], first: [caution("a")], second: [caution("c")] });
+});

@@ -1,0 +1,178 @@
+import { copied, linkHere } from "./copy-link.js";
+import { cautionItem } from "./caution-item.js";
+import { element, setText } from "./element.js";
+import * as engine from "./engine.js";
+import { conceal, reveal } from "./fail-safe.js";
+import { questionsOf } from "./questions.js";
+import { pace } from "./pace.js";
+import { Pages } from "./pages.js";
+import { keepAddress } from "./places.js";
+import { scrollBox } from "./scroll-box.js";
+import { table } from "./table.js";
+import { bothIn, cautionsApart, figureRows, linksIn, saidOtherwise } from "./two-plans.js";
+
+// Two links in, two answers side by side out.
+
+const SIDES = ["first", "second"];
+const QUICK = 500;
+const FAILED = "Why: the comparison failed, which is a fault of this page and not of the links. Open the page again.";
+const at = (id) => document.getElementById(id);
+const box = (side) => at(`${side}-link`);
+
+/** What a plan comes to, or what it lacks. */
+function outcome(side, { reply }) {
+  const name = element("h3", {}, `The ${side} plan`);
+  if (!reply.ok) {
+    return [name, element("p", { class: "first" }, "No answer yet."), element("ul", {}, ...reply.errors.map(({ message }) => element("li", {}, message)))];
+  }
+  const { verdict, first, second, assumed, missing = [] } = reply.answer;
+  return [
+    name,
+    verdict ? element("p", { class: "headline" }, element("strong", {}, verdict.text)) : null,
+    element("p", { class: "first" }, first),
+    second ? element("p", { class: "second" }, second) : null,
+    assumed ? element("p", { class: "assumed" }, assumed) : null,
+    missing.length > 0 ? element("ul", {}, ...missing.map(({ message }) => element("li", {}, message))) : null,
+  ].filter(Boolean);
+}
+
+function listed(place, items) {
+  at(place).hidden = items.length === 0;
+  at(place).querySelector("ul").replaceChildren(...items);
+}
+
+/** A table in its box, or nothing where there is no row. */
+const rowsIn = (place, caption, heads, rows) =>
+  at(place).replaceChildren(...(rows.length === 0 ? [] : [scrollBox(caption, table(caption, heads, rows))]));
+
+class Comparison {
+  constructor() {
+    this.pages = new Pages(document);
+    this.pace = pace([{ after: 500, run: () => this.guarded(() => { this.show(); this.keep(); }) }]);
+  }
+
+  guarded(reaction) {
+    try {
+      reaction();
+    } catch (fault) {
+      this.pace.stop();
+      conceal(FAILED);
+      console.error(fault);
+    }
+  }
+
+  get view() {
+    const chosen = (name) => document.querySelector(`input[name=${name}]:checked`)?.value;
+    return { system: chosen("system"), decimal: chosen("decimal") };
+  }
+
+  set view({ system, decimal }) {
+    for (const radio of document.querySelectorAll("input[type=radio]")) {
+      radio.checked = radio.value === system || radio.value === decimal;
+      radio.toggleAttribute("checked", radio.checked);
+    }
+  }
+
+  /** What was said in the boxes: every link's text; none where a box is empty. */
+  get texts() {
+    return SIDES.map((side) => box(side).value.trim());
+  }
+
+  show(effort) {
+    const { view, texts } = this;
+    const ready = texts.every((text) => text !== "");
+    const question = at("question").value;
+    const ask = questionsOf(engine)[question];
+    const links = texts.map((text) => engine.readLink(text));
+    const plans = ready ? links.map((link) => ({ draft: link.draft, reply: ask(link.draft, view, effort) })) : [];
+    const notices = links.flatMap((link, i) => (texts[i] === "" ? [] : link.notices.map((text) => `The ${SIDES[i]} link: ${text}`)));
+    listed("notices", notices.map((text) => element("li", {}, text)));
+    this.place(ready, plans);
+    if (!reveal()) conceal("Why: this browser is too old for this page.");
+  }
+
+  place(ready, plans) {
+    at("waiting").hidden = ready;
+    at("comparison").hidden = !ready;
+    at("share").hidden = !ready;
+    const lacking = SIDES.filter((side) => box(side).value.trim() === "");
+    setText(at("waiting-text"), lacking.length === 2
+      ? "Put the links of two plans into the boxes. Every page copies one under “Pass it on”."
+      : `The ${lacking[0]} plan is still missing. Put its link into the box.`);
+    for (const [i, side] of SIDES.entries()) at(`${side}-plan`).replaceChildren(...(ready ? outcome(side, plans[i]) : []));
+    const answers = plans.map(({ reply }) => (reply.ok ? reply.answer : null));
+    const heads = ["", "First plan", "Second plan"];
+    const figures = answers.map((answer) => answer?.figures ?? []);
+    rowsIn("figures", "In numbers, likely and range", ["Figure", ...heads.slice(1), "The second is"], figureRows(ready ? figures : [[], []]));
+    const said = ready ? saidOtherwise(plans.map(({ draft }) => draft), engine.fields(this.view)) : [];
+    at("said-alike").hidden = !ready || said.length > 0;
+    rowsIn("said", "What is said in one plan and not, or otherwise, in the other", ["Said of", ...heads.slice(1)],
+      said.map((row) => row.map((cell) => cell || "not said")));
+    // That this is arithmetic and not training stands on the page always.
+    const cautions = (answer) => (answer?.cautions ?? []).filter(({ id }) => id !== "arithmetic");
+    const apart = cautionsApart(ready ? answers.map(cautions) : [[], []]);
+    at("cautions").hidden = Object.values(apart).every((list) => list.length === 0);
+    for (const [which, list] of Object.entries(apart)) listed(`cautions-${which}`, list.map(cautionItem));
+    setText(at("status"), ready ? `Compared: ${said.length} said otherwise.` : "");
+  }
+
+  /** Both plans into the address, and the first into the links to the other pages. */
+  keep() {
+    const { texts } = this;
+    const held = texts.every((text) => text !== "") ? bothIn(texts) : "";
+    try {
+      history.replaceState(null, "", location.href.replace(/#.*$/su, "") + (held && `#${held}`));
+    } catch {
+      // From disk some browsers refuse; the link can still be copied.
+    }
+    const { draft } = engine.readLink(texts[0]);
+    this.pages.carry((question) => (texts[0] === "" ? "" : engine.writeLink(question || at("question").value, draft, this.view)));
+  }
+
+  changed() {
+    for (const side of SIDES) box(side).textContent = box(side).value; // what a saved copy keeps
+    for (const option of at("question").options) option.toggleAttribute("selected", option.selected);
+    at("copied").hidden = true;
+    this.show(QUICK);
+    this.pace.touch();
+  }
+
+  /** The plans of the address into the boxes. */
+  open() {
+    const links = linksIn(location.hash);
+    if (links.length === 0) return;
+    for (const [i, side] of SIDES.entries()) {
+      box(side).value = links[i] === undefined ? "" : linkHere(links[i]).text;
+    }
+    const { question, view } = engine.readLink(links[0]);
+    if (question !== null) at("question").value = question;
+    this.view = view;
+  }
+
+  start() {
+    keepAddress(document);
+    const on = (target, type, react) => target.addEventListener(type, (event) => this.guarded(() => react(event)));
+    on(at("two-plans"), "input", (event) => {
+      if (event.target.type === "radio") this.view = this.view;
+      this.changed();
+    });
+    on(at("two-plans"), "submit", (event) => event.preventDefault());
+    on(at("swap"), "click", () => {
+      [box("first").value, box("second").value] = [box("second").value, box("first").value];
+      this.changed();
+    });
+    on(at("copy-link"), "click", async () => {
+      const link = linkHere(bothIn(this.texts));
+      at("copied").hidden = false;
+      at("copied-link").value = link.text;
+      const done = await copied(link.text);
+      setText(at("copied-text"), [link.whole ? "" : "Part of a link: paste it after the address of this page.", done ? "Copied." : "Copy it from the box."].filter(Boolean).join(" "));
+      if (!done) at("copied-link").select();
+    });
+    on(window, "hashchange", () => { this.open(); this.changed(); });
+    on(window, "pageshow", () => this.changed());
+    this.guarded(() => { this.open(); this.changed(); });
+  }
+}
+
+new Comparison().start();

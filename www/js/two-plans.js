@@ -1,0 +1,47 @@
+// Two plans side by side: what they say otherwise and what they come to otherwise. No DOM here.
+
+/** The links in one text: a second begins where a second `v=` does. */
+export function linksIn(text) {
+  return text.replace(/^#/u, "").split(/&(?=v=)/u).filter((link) => link !== "");
+}
+
+/** One fragment that holds both. */
+export const bothIn = (links) => links.map((link) => link.trim().replace(/^[^#]*#/u, "")).join("&");
+
+/** What the plans say otherwise, `[noun, first, second]` in the order people are asked; "" for what one does not say. */
+export function saidOtherwise(drafts, fields) {
+  const said = ({ id, options, unit }, draft) => {
+    const text = draft[id] ?? "";
+    if (options) return options.find((option) => option.id === text)?.noun ?? text;
+    // A link has no blanks: 6ft3in.
+    return unit ? text.replace(/(\d)(?=[^\d.,\s])|([^\d.,\s-])(?=\d)/gu, "$1$2 ") : text;
+  };
+  return fields
+    .map((field) => [field.noun, ...drafts.map((draft) => said(field, draft))])
+    .filter(([, first, second]) => first !== second);
+}
+
+/** How the second figure stands to the first, in a word; "" where one of them is not there or has no end. */
+function standing(first, second) {
+  if (first === undefined || second === undefined || first.value === null || second.value === null) return "";
+  if (first.text === second.text) return "the same";
+  return second.value > first.value ? "▲ more" : "▼ less";
+}
+
+const inWords = (figure) => (figure === undefined ? "—" : [figure.text, figure.range].filter(Boolean).join(", "));
+
+/** Every figure of either answer: noun, what it comes to in each, and how the second stands to the first. */
+export function figureRows([first, second]) {
+  const ids = [...new Set([...first, ...second].map(({ id }) => id))];
+  return ids.map((id) => {
+    const pair = [first, second].map((figures) => figures.find((figure) => figure.id === id));
+    return [pair.find(Boolean).noun, ...pair.map(inWords), standing(...pair)];
+  });
+}
+
+/** The cautions of both, of the first alone and of the second alone; the same caution says the same words. */
+export function cautionsApart([first, second]) {
+  const inside = (list) => ({ text }) => list.some((one) => one.text === text);
+  const not = (test) => (one) => !test(one);
+  return { both: first.filter(inside(second)), first: first.filter(not(inside(second))), second: second.filter(not(inside(first))) };
+}
