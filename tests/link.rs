@@ -8,6 +8,8 @@ mod hostile;
 mod plans;
 #[path = "link/round.rs"]
 mod round;
+#[path = "link/short.rs"]
+mod short;
 
 use boughline::Draft;
 use boughline::link::{self, Notice, read};

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { carriesPlan, linkText } from "../../www/js/link.js";
+import { carriesPlan, linkText, withoutParts } from "../../www/js/link.js";
 
 const FRAGMENT = "v=1&q=can-i-climb&f=1&u=si&bodyMass=80kg";
 
@@ -25,4 +25,10 @@ test("the name of a place on the page is no plan", () => {
   assert.ok(carriesPlan(FRAGMENT));
   assert.ok(!carriesPlan("#answer"));
   assert.ok(!carriesPlan(""));
+});
+
+test("parts are left out by their whole name", () => {
+  const fragment = "v=1&q=loads&rig=tail-3&rigs=2&hold=bare-rope";
+  assert.equal(withoutParts(fragment, new Set(["rig", "hold"])), "v=1&q=loads&rigs=2");
+  assert.equal(withoutParts(fragment, new Set()), fragment);
 });

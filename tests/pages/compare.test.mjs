@@ -55,6 +55,6 @@ test("a saved copy of a comparison compares again", async () => {
   const copy = await site.saved(await page.content());
   const again = await site.page();
   await again.goto(copy);
-  await again.locator("#figures tbody tr").first().waitFor();
+  await settled(again);
   assert.deepEqual(await cells(again, "figures"), await cells(page, "figures"));
 });

@@ -111,6 +111,35 @@ test("copying gives the whole link and says what it carries", async () => {
   assert.ok(await page.locator("#copied").isHidden(), "a copied link that no longer holds is put away");
 });
 
+test("a short link leaves out what nobody said, stays under 300 characters, and gives the same answer", async () => {
+  const page = await planned(CLIPBOARD);
+  const long = page.url();
+  await page.click("#copy-link-short");
+  await page.locator("#copied-text", { hasText: "A later edition" }).waitFor();
+  const short = await page.locator("#copied-link").inputValue();
+  assert.ok(short.length < 300 && short.length < long.length, `${short.length} of ${long.length}`);
+  const other = await site.page();
+  await other.goto(short);
+  await settled(other);
+  await settled(page);
+  assert.deepEqual(await reading(other), await reading(page));
+  assert.equal(other.url(), long, "the page that opens it writes out what it takes for granted");
+});
+
+test("a device that shares is handed the link, and one that does not has no such button", async () => {
+  const page = await site.page({}, async (fresh) => {
+    await fresh.addInitScript(() => { navigator.share = async (what) => { window.shared = what; }; });
+  });
+  await page.goto(site.url);
+  await fillNeeded(page);
+  await settled(page);
+  await page.click("#share-link");
+  assert.equal(await page.evaluate(() => window.shared.url), page.url());
+  assert.match(await page.evaluate(() => window.shared.title), /Can I climb/u);
+  const plain = await planned();
+  assert.ok(await plain.locator("#share-link").isHidden());
+});
+
 test("a link can be made that carries neither weight nor strength", async () => {
   const page = await planned(CLIPBOARD);
   await page.click("#copy-link-without");

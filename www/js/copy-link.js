@@ -18,10 +18,25 @@ export function linkHere(fragment) {
   return linkText(fragment, siteAddress, location.href);
 }
 
-/** Wires both buttons. `fragment(whole)` writes the link, with or without body and strength, "" or null when there is none; `carriesBody()` tells whether there is any. */
+// What each button makes of the plan: see PlanAddress.fragment.
+const BUTTONS = { "copy-link": "whole", "copy-link-short": "short", "copy-link-without": "bodiless" };
+
+/** Hands a link to whatever the device shares with; whoever closes that again has lost nothing. */
+async function share(url) {
+  try {
+    await navigator.share({ title: document.title, url });
+  } catch {
+    // Closed again, or refused: the other buttons are still there.
+  }
+}
+
+/**
+ * Wires the buttons. `fragment(which)` writes the link, "" where a box cannot be read and null where it failed;
+ * `carriesBody()` tells whether anything was said of body or strength.
+ */
 export function offerLinks(fragment, carriesBody) {
-  const offer = async (whole) => {
-    const written = fragment(whole);
+  const offer = async (which) => {
+    const written = fragment(which);
     if (written === null) return;
     at("copied").hidden = false;
     for (const id of ["copied-label", "copied-link"]) at(id).hidden = written === "";
@@ -38,15 +53,22 @@ export function offerLinks(fragment, carriesBody) {
     const parts = [
       link.whole ? "" : "Part of a link: paste it after the address of any copy of this page.",
       done ? "Copied." : "Copy it from the box.",
-      whole && carriesBody() ? "It carries your weight and strength." : "Your weight and strength, and what else you said of your body, are not in it.",
+      which !== "bodiless" && carriesBody() ? "It carries your weight and strength." : "Your weight and strength, and what else you said of your body, are not in it.",
+      which === "short" ? "A later edition that takes other things for granted says that its figures are others." : "",
     ];
     at("copied-text").textContent = parts.filter(Boolean).join(" ");
     if (!done) box.select();
   };
   // Said before anybody copies, and not after.
   at("from-file").hidden = linkHere("").whole;
-  at("copy-link").addEventListener("click", () => offer(true));
-  at("copy-link-without").addEventListener("click", () => offer(false));
+  for (const [id, which] of Object.entries(BUTTONS)) at(id).addEventListener("click", () => offer(which));
+
+  at("share-link").hidden = !("share" in navigator) || !linkHere("").whole;
+  at("share-link").addEventListener("click", () => {
+    const written = fragment("whole");
+    if (written) share(linkHere(written).text);
+    else offer("whole");
+  });
 }
 
 /** A link made earlier no longer says what the form says. */

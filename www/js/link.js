@@ -15,3 +15,8 @@ export function linkText(fragment, siteAddress, here) {
     ? { text: `#${fragment}`, whole: false }
     : { text: `${base.replace(/#.*$/su, "")}#${fragment}`, whole: true };
 }
+
+/** A fragment without the fields of these ids. */
+export function withoutParts(fragment, ids) {
+  return fragment.split("&").filter((part) => !ids.has(part.split("=")[0])).join("&");
+}

@@ -1,5 +1,5 @@
 import { withoutPrivate } from "./draft.js";
-import { carriesPlan } from "./link.js";
+import { carriesPlan, withoutParts } from "./link.js";
 
 /** The address bar as a place where the plan is kept, and from where it is taken. */
 export class PlanAddress {
@@ -28,15 +28,20 @@ export class PlanAddress {
     this.own = true;
   }
 
-  /** The link's text without `#`, with or without body and strength; "" when a box cannot be read. */
-  fragment(whole = true) {
+  /**
+   * The link's text without `#`; "" when a box cannot be read. `which` is the "whole" of it, "short" for what was said
+   * and nothing taken for granted, or what is "bodiless", without body and strength.
+   */
+  fragment(which = "whole") {
     const { draft, rows, question, view } = this.form;
     const fields = [...rows.values()];
-    const written = this.engine.writeLink(question, whole ? draft : withoutPrivate(draft, fields), view);
-    if (whole) return written;
+    const bodiless = which === "bodiless";
+    const said = bodiless ? withoutPrivate(draft, fields) : draft;
+    const written = this.engine.writeLink(question, said, view);
+    if (which === "whole") return written;
     // Nor does it say of a body what was only taken for granted.
-    const hidden = new Set(fields.filter((field) => field.private).map(({ id }) => id));
-    return written.split("&").filter((part) => !hidden.has(part.split("=")[0])).join("&");
+    const dropped = fields.filter((field) => !(field.id in said) && (field.private || !bodiless));
+    return withoutParts(written, new Set(dropped.map(({ id }) => id)));
   }
 
   /** Whether anything about a body was entered. */

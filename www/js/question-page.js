@@ -213,7 +213,7 @@ class QuestionPage {
     // A browser may bring back what was in the boxes after the script has read them.
     on(window, "pageshow", () => this.reread());
     this.pages.watch(on, () => this.keep());
-    offerLinks((whole) => this.guarded(() => this.address.fragment(whole)), () => this.address.carriesBody);
+    offerLinks((which) => this.guarded(() => this.address.fragment(which)), () => this.address.carriesBody);
   }
 
   start() {
