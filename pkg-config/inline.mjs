@@ -1,6 +1,7 @@
 // Puts a page's styles and script inside it, under a policy that allows exactly these.
 import { createHash } from "node:crypto";
 import { build } from "esbuild";
+import { embedTexts } from "./embed-texts.mjs";
 
 const script = /<script type="module" src="(js\/[\w-]+\.js)"><\/script>\n?/;
 const style = /<link rel="stylesheet" href="(css\/[\w-]+\.css)">\n?/;
@@ -15,6 +16,7 @@ async function bundled(folder, path) {
     target: "es2020",
     loader: { ".svg": "dataurl", ".png": "dataurl" },
     legalComments: "none",
+    plugins: [embedTexts(folder)],
     logLevel: "warning",
     outdir: "unwritten",
     write: false,

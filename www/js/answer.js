@@ -1,5 +1,6 @@
 import { cautionItem } from "./caution-item.js";
 import { element, setText } from "./element.js";
+import { faultsText } from "./faults.js";
 import { showFigures } from "./figures.js";
 import { sentenceLinks } from "./places.js";
 
@@ -60,10 +61,6 @@ export function showNotices(notices) {
 }
 
 /** One sentence for those who cannot see the answer change; `said` is what an answer comes to. */
-export function sayStatus(said, { toEnter, toRight }) {
-  const text = said
-    ?? (toRight.length > 0
-      ? `No answer: ${toRight.length === 1 ? toRight[0].message : `${toRight.length} things to put right.`}`
-      : `No answer yet: ${toEnter.length} to enter.`);
-  setText(at("status"), text);
+export function sayStatus(said, faults) {
+  setText(at("status"), said ?? faultsText(faults));
 }

@@ -1,3 +1,4 @@
+import { CLIMB_STEPS } from "./effort.js";
 import { setText } from "./element.js";
 import { showGroups } from "./figure-groups.js";
 import { climbGoing } from "./going.js";
@@ -50,8 +51,7 @@ export function showHelps(reply) {
 }
 
 export const canIClimb = {
-  // Samples, a step each; the engine goes on where it stopped.
-  steps: [4000, 8000, 12000, 16000, 20000],
+  steps: CLIMB_STEPS,
   showFigures: showGroups,
   show(answer, fields) {
     const outcome = at("outcome");

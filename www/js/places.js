@@ -9,11 +9,11 @@ export function goTo(target) {
   target.scrollIntoView({ block: target.matches("input, select, textarea") ? "center" : "start" });
 }
 
-/** Makes every link to a place on this page leave the address alone. */
+/** Makes every link to a place in `root`, a document or a shadow root, leave the address alone. */
 export function keepAddress(root) {
   root.addEventListener("click", (event) => {
     const link = event.target.closest?.('a[href^="#"]');
-    const target = link && document.getElementById(link.getAttribute("href").slice(1));
+    const target = link && root.getElementById(link.getAttribute("href").slice(1));
     if (!target) return;
     event.preventDefault();
     goTo(target);

@@ -1,4 +1,5 @@
 import { draftOf } from "./draft.js";
+import { sentencesFor } from "./faults.js";
 import { PlanField } from "./plan-field.js";
 import { setText } from "./element.js";
 
@@ -21,11 +22,14 @@ export class PlanForm {
     this.also = form.dataset.also?.split(" ") ?? [];
     this.carried = carriedIn(form);
     this.fields = new Map();
-    for (const node of form.querySelectorAll("[data-field]")) {
-      const field = new PlanField(node);
-      this.fields.set(field.id, field);
-    }
+    for (const node of form.querySelectorAll("[data-field]")) this.add(node);
     this.describe();
+  }
+
+  /** Takes the box in `node` into the form. */
+  add(node) {
+    const field = new PlanField(node);
+    this.fields.set(field.id, field);
   }
 
   get view() {
@@ -92,6 +96,11 @@ export class PlanForm {
     return this.rows.get(id)?.noun ?? id;
   }
 
+  /** Whether nothing is said of a field, in a box or unseen. */
+  leavesOut(id) {
+    return this.fields.get(id)?.isEmpty ?? !(id in this.carried);
+  }
+
   get isEmpty() {
     return Object.keys(this.draft).length === 0;
   }
@@ -129,6 +138,20 @@ export class PlanForm {
     this.carry(carried);
     this.tidyAll();
     return left;
+  }
+
+  /**
+   * Shows every error beside its box, or while one is being typed in (`waiting`) only goes on with those in view; the
+   * errors shown are returned. What is not entered is said of no box but those that were `typed` in.
+   */
+  complain({ toEnter, toRight }, waiting, typed) {
+    const complains = (id) => this.fields.get(id)?.complains;
+    const shown = waiting ? toRight.filter((error) => error.fields.some(complains)) : toRight;
+    for (const [id, field] of this.fields) {
+      const emptied = waiting || !typed.has(id) ? [] : toEnter;
+      field.complain(sentencesFor(id, [...shown, ...emptied]));
+    }
+    return shown;
   }
 
   /** Puts away the boxes that the choices made have no use for: never one in `wrong`, and what is in them stays. */

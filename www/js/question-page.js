@@ -1,7 +1,8 @@
 import { forgetCopied, offerLinks } from "./copy-link.js";
 import { STORY } from "./example.js";
+import { FULL, PAUSE, QUICK } from "./effort.js";
 import { conceal, reveal } from "./fail-safe.js";
-import { sentencesFor, sortedFaults } from "./faults.js";
+import { NO_FAULTS, sortedFaults } from "./faults.js";
 import { Offers } from "./offers.js";
 import { pace } from "./pace.js";
 import { Pages } from "./pages.js";
@@ -11,14 +12,10 @@ import { PlanAddress } from "./plan-address.js";
 import { PlanForm } from "./plan-form.js";
 import { sayStatus, showAnswer, showErrors, showNoAnswer, showNotices } from "./answer.js";
 
-const QUICK = 500; // samples while somebody types
-const FULL = undefined; // once they have stopped: as many as the engine ever takes
-const PAUSE = 60; // milliseconds between two steps, in which whatever is typed stops the rest
 const FAILED =
   "Why: the calculation failed, which is a fault of this page and not of what you typed. What you typed is still in the form. Change it, or open the page again.";
 const TOO_OLD =
   "Why: this browser lacks what the page needs to be sure that a dead copy shows no number (adopted style sheets). A newer browser has it.";
-const NO_FAULTS = { toEnter: [], toRight: [] };
 
 /**
  * Starts a page. `ask(draft, view, effort)` is the engine's function; `question` knows what its answer alone has:
@@ -77,7 +74,7 @@ class QuestionPage {
   answer(effort) {
     const reply = this.ask(this.form.draft, this.form.view, effort);
     this.current = reply.ok ? reply.answer : null;
-    this.faults = reply.ok ? NO_FAULTS : sortedFaults(reply.errors, (id) => this.isEmpty(id));
+    this.faults = reply.ok ? NO_FAULTS : sortedFaults(reply.errors, (id) => this.form.leavesOut(id));
     if (reply.ok) showAnswer(reply.answer, this.form.fields, this.question);
     else showNoAnswer(this.faults, this.form.fields);
     this.form.suit(new Set(this.faults.toRight.flatMap((error) => error.fields)));
@@ -86,21 +83,9 @@ class QuestionPage {
     if (!reveal()) conceal(TOO_OLD);
   }
 
-  isEmpty(id) {
-    return this.form.fields.get(id)?.isEmpty ?? !(id in this.form.carried);
-  }
-
   /** Shows every error now, or only goes on with those in view while a box is being typed in. */
   complain({ waiting }) {
-    const { toEnter, toRight } = this.faults;
-    let shown = toRight;
-    if (waiting) {
-      shown = toRight.filter((error) => error.fields.some((id) => this.form.fields.get(id)?.complains));
-    }
-    for (const [id, field] of this.form.fields) {
-      const emptied = waiting || !this.typed.has(id) ? [] : toEnter;
-      field.complain(sentencesFor(id, [...shown, ...emptied]));
-    }
+    const shown = this.form.complain(this.faults, waiting, this.typed);
     showErrors(shown, this.form.fields, shown.length > 0 && !this.form.isReadable);
     this.form.tally();
   }

@@ -1,0 +1,22 @@
+// What an embedded question says of an answer, whichever question it is. No DOM here.
+
+const filled = (texts) => texts.filter((text) => typeof text === "string" && text !== "");
+
+/** The headline and the sentences below it. */
+export function sentencesOf({ verdict, first, second, buy, owned, limb, none }) {
+  const rest = filled([second, buy, owned, limb?.text, none]);
+  return verdict ? { headline: verdict.text, sentences: [first, ...rest] } : { headline: first, sentences: rest };
+}
+
+/**
+ * Every caution, the answer's own and those of the rig it names; none twice. That this is arithmetic and not training
+ * stands below always, answer or not.
+ */
+export function cautionsOf({ cautions, rigs = [] }) {
+  const named = rigs.find(({ least }) => least)?.cautions ?? [];
+  const all = new Map([...cautions, ...named].map((caution) => [caution.text, caution]));
+  return [...all.values()].filter(({ id }) => id !== "arithmetic");
+}
+
+/** The answer in one sentence, for those who cannot see it change. */
+export const answerText = ({ verdict, first }) => filled([verdict?.text, first]).join(". ");
