@@ -31,6 +31,17 @@ test("the server sends what only a header can say", async () => {
   assert.ok(headers["referrer-policy"] && headers["permissions-policy"]);
 });
 
+test("pages of other origins may load the element and its parts, and no page of ours", async () => {
+  const headersOf = await headerRules("netlify.toml");
+  for (const path of ["/embed.js", "/embed-rope-length.js"]) {
+    const headers = headersOf(path);
+    assert.equal(headers["Access-Control-Allow-Origin"], "*");
+    assert.equal(headers["Cross-Origin-Resource-Policy"], "cross-origin");
+    assert.equal(headers["Cache-Control"], undefined, "their names have no hash");
+  }
+  assert.equal(headersOf("/embedding.html")["Access-Control-Allow-Origin"], undefined);
+});
+
 test("the server sends brotli to those who take it and the same bytes plain", async () => {
   const packed = await asked("/index.html", { "Accept-Encoding": "gzip, br" });
   const plain = await asked("/index.html");

@@ -134,7 +134,8 @@ export function defineQuestion({ bring, site }) {
     #fail(text) {
       this.#asking?.stop();
       this.#asking = null;
-      this.#root.replaceChildren(element("section", { class: "sheet", lang: "en-GB" }, element("p", { role: "alert", class: "failed" }, `▲ ${text}`)), element("slot"));
+      const said = element("p", { role: "alert", class: "failed" }, `▲ ${text}`);
+      this.#root.replaceChildren(element("div", { class: "sheet", lang: "en-GB", dir: "ltr" }, said), element("slot"));
     }
   });
 }

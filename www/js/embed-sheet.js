@@ -24,7 +24,7 @@ const view = () => element("details", { class: "view" },
   choices("Decimal mark", choice("decimal", ".", "1.5"), choice("decimal", ",", "1,5")),
   element("p", { class: "hint" }, "What you typed stays as you typed it, and any box takes any unit."));
 
-const form = (question, boxes) => element("form", { "data-question": question, novalidate: true, autocomplete: "off", "aria-label": "What is known" },
+const form = (question, boxes) => element("form", { "data-question": question, novalidate: true, autocomplete: "off" },
   element("div", { id: "boxes" }, ...boxes),
   element("p", { id: "unseen", class: "hint", hidden: true }),
   view());
@@ -49,7 +49,8 @@ const answer = () => element("div", { class: "answer", role: "group", "aria-labe
 
 /** An embedded question as a whole. */
 export function sheet(question, title, boxes) {
-  return element("section", { class: "sheet", lang: "en-GB", dir: "ltr", "aria-labelledby": "title" },
+  // A group and no landmark: one page may hold the same question twice.
+  return element("div", { class: "sheet", role: "group", lang: "en-GB", dir: "ltr", "aria-labelledby": "title" },
     element("p", { id: "title", class: "title" }, title),
     element("div", { class: "sides" }, form(question, boxes), answer()),
     element("div", { class: "always" },
