@@ -28,7 +28,7 @@ after(async () => {
 });
 
 /** The host's page with this inside, once every question in it has come; requests are kept in `page.requests`. */
-async function opened(body, { css = ":root { color-scheme: light dark; }", policy = `default-src 'none'; style-src 'self'; script-src ${site.url} 'wasm-unsafe-eval'`, ready = "#title", ...options } = {}) {
+async function opened(body, { css = ":root { color-scheme: light dark; }", policy = `default-src 'none'; style-src 'self'; script-src ${site.url} 'wasm-unsafe-eval'; require-trusted-types-for 'script'`, ready = "#title", ...options } = {}) {
   asked = { body, css, policy };
   const page = await site.page(options, async (fresh) => {
     fresh.requests = [];
