@@ -46,6 +46,7 @@ function countFigures(at) {
 }
 
 export function showAnswer(at, answer, fields) {
+  setText(at("failed"), "");
   const { headline, sentences } = sentencesOf(answer);
   at("outcome").dataset.verdict = answer.verdict?.id ?? "";
   setText(at("headline"), headline);
@@ -62,8 +63,15 @@ export function showAnswer(at, answer, fields) {
   at("waiting").hidden = true;
 }
 
+/** It broke: no number stays, whatever state the rest is in. */
+export function showFault(at, text) {
+  for (const id of ["outcome", "waiting"]) at(id).hidden = true;
+  setText(at("failed"), `▲ ${text}`);
+}
+
 /** No answer: every number goes at once; what is to enter takes its place. */
 export function showNoAnswer(at, { toEnter, toRight }, fields) {
+  setText(at("failed"), "");
   at("outcome").hidden = true;
   links(at, "waiting", toEnter, fields);
   at("waiting").hidden = false;

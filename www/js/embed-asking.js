@@ -1,5 +1,5 @@
 import { FULL, PAUSE, QUICK } from "./effort.js";
-import { foldFigures, placesIn, showAnswer, showErrors, showNoAnswer, showNotices } from "./embed-answer.js";
+import { foldFigures, placesIn, showAnswer, showErrors, showFault, showNoAnswer, showNotices } from "./embed-answer.js";
 import { unseenText } from "./embed-given.js";
 import { QUESTIONS } from "./embed-questions.js";
 import { fieldNode, sheet } from "./embed-sheet.js";
@@ -10,14 +10,16 @@ import { pace } from "./pace.js";
 import { PlanForm } from "./plan-form.js";
 import { afterPress } from "./press.js";
 
+const FAILED = "The calculation failed, which is a fault of this program and not of what you typed. What you typed is still there. Change it, or open the page again.";
+
 /**
  * One question in somebody else's page: the boxes in, the answer out. `boxes` are ids of fields; `site` gives the address
- * of a page of ours; `tell(asking, last)` hears each full answer, `failed(fault)` that it broke.
+ * of a page of ours; `tell(asking)` hears what each plan comes to once it is reckoned in full.
  */
 export class Asking {
-  constructor(question, engine, { boxes, site, tell, failed }) {
+  constructor(question, engine, { boxes, site, tell }) {
     const { title, page, steps } = QUESTIONS.get(question);
-    Object.assign(this, { question, engine, tell, failed, steps, page: site(page) });
+    Object.assign(this, { question, engine, tell, steps, page: site(page) });
     const rows = new Map(engine.fields().map((row) => [row.id, row]));
     this.node = sheet(question, title, boxes.map((id) => fieldNode(question, rows.get(id))));
     this.at = placesIn(this.node);
@@ -42,7 +44,10 @@ export class Asking {
     } catch (fault) {
       this.pace.stop();
       this.answer = null;
-      this.failed(fault);
+      this.faults = { toEnter: [], toRight: [{ fields: [], message: FAILED }] };
+      showFault(this.at, FAILED);
+      console.error(fault);
+      this.tell(this);
       return null;
     }
   }
@@ -81,17 +86,21 @@ export class Asking {
   addBoxes(errors) {
     const { form } = this;
     for (const { fields } of errors) {
-      if (fields.some((id) => form.fields.has(id))) continue;
-      for (const id of fields.filter((one) => form.rows.has(one))) {
-        const node = fieldNode(this.question, form.rows.get(id));
-        this.at("boxes").append(node);
-        form.add(node);
-        const { [id]: held, ...rest } = form.carried;
-        if (held !== undefined) form.fields.get(id).write(String(held));
-        form.carry(rest);
-      }
+      if (!fields.some((id) => form.fields.has(id))) fields.filter((id) => form.rows.has(id)).forEach((id) => this.addBox(id));
     }
-    form.describe();
+  }
+
+  /** A box more, with what was said of it unseen. */
+  addBox(id) {
+    const { form } = this;
+    const row = form.rows.get(id);
+    const { [id]: held = "", ...rest } = form.carried;
+    const node = fieldNode(this.question, row);
+    this.at("boxes").append(node);
+    form.add(node);
+    form.fields.get(id).describe(row);
+    if (held !== "") form.fields.get(id).write(String(held));
+    form.carry(rest);
   }
 
   complain(waiting) {

@@ -10,6 +10,8 @@ import { watchPresses } from "./press.js";
 const NAME = "boughline-question";
 const FAILED = "This question is not calculating, so no number is shown.";
 
+const withoutEmpty = (draft) => Object.fromEntries(Object.entries(draft).filter(([, text]) => text !== ""));
+
 /** Why nothing came, for whoever put the question into the page and for whoever reads it. */
 function reasonFor(fault) {
   if (fault instanceof WebAssembly.CompileError) return "The page it stands in does not let it calculate: its content security policy lacks 'wasm-unsafe-eval'.";
@@ -63,12 +65,13 @@ export function defineQuestion({ bring, site }) {
       return { name: read("name"), fields: read("fields"), plan: read("plan"), units: read("units"), decimal: read("decimal"), data: { ...this.dataset } };
     }
 
-    /** Brings the engine's part and shows the boxes; `kept` is what was said before. */
+    /** Brings the engine's part and shows the boxes; `kept` is what was said before, "" for what is no longer said. */
     async #start(kept = {}) {
       const said = this.#said;
       this.#attributes = said;
       this.#asking?.stop();
       this.#asking = null;
+      this.#root.replaceChildren(element("slot"));
       if (!QUESTIONS.has(said.name)) return this.#fail(`There is no question “${said.name ?? ""}”: its name is one of ${[...QUESTIONS.keys()].join(", ")}.`);
       try {
         const engine = await bring(said.name);
@@ -87,17 +90,9 @@ export function defineQuestion({ bring, site }) {
       const boxes = boxesFor({ chosen, given: given.draft, lacking, wanted: QUESTIONS.get(said.name).wanted }, engine.fields());
       const unknown = [...given.unknown.map((id) => `data-… ${id}`), ...chosen.filter((id) => !boxes.includes(id))];
       if (unknown.length > 0) console.warn(`<${NAME} name="${said.name}">: no field is called ${unknown.join(", ")}.`);
-      this.#asking = new Asking(said.name, engine, {
-        boxes,
-        site,
-        tell: (asking) => this.#tell(asking),
-        failed: (fault) => {
-          console.error(fault);
-          this.#fail(`${FAILED} The calculation failed, which is a fault of this program and not of what you typed.`);
-        },
-      });
+      this.#asking = new Asking(said.name, engine, { boxes, site, tell: (asking) => this.#tell(asking) });
       this.#root.replaceChildren(this.#asking.node);
-      this.#asking.guarded(() => this.#asking.take({ ...given.draft, ...kept }, given.view, given.notices));
+      this.#asking.guarded(() => this.#asking.take(withoutEmpty({ ...given.draft, ...kept }), given.view, given.notices));
     }
 
     /** Attributes changed: what changed is taken, and what somebody typed elsewhere stays. */
@@ -106,14 +101,14 @@ export function defineQuestion({ bring, site }) {
       const now = this.#said;
       if (before === null || JSON.stringify(before) === JSON.stringify(now)) return;
       const asking = this.#asking;
-      if (asking === null || now.name !== before.name || now.fields !== before.fields) {
-        this.#start(now.plan === before.plan ? asking?.said : {});
-        return;
+      if (asking === null) return this.#start();
+      const changes = changesIn(before.data, now.data, asking.engine);
+      if (now.name !== before.name || now.fields !== before.fields) {
+        return this.#start(now.plan === before.plan ? { ...asking.said, ...changes } : {});
       }
       this.#attributes = now;
       asking.guarded(() => {
         const { draft, view, notices } = givenBy(now, asking.engine);
-        const changes = changesIn(before.data, now.data, asking.engine);
         if (now.plan !== before.plan) asking.take(draft, view, notices);
         else if (Object.keys(changes).length > 0) asking.put(changes);
         if (now.units !== before.units || now.decimal !== before.decimal) asking.changeView(view);

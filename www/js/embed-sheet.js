@@ -33,6 +33,7 @@ const part = (id, title, ...inside) => element("div", { id, hidden: true }, elem
 
 const answer = () => element("div", { class: "answer", role: "group", "aria-label": "The answer" },
   element("p", { id: "status", class: "apart", role: "status" }),
+  element("p", { id: "failed", class: "failed", role: "alert" }),
   part("notices", "About what this page set", element("ul")),
   part("errors", "▲ To put right", element("ul")),
   part("waiting", "", element("ul")),
