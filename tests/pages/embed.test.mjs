@@ -2,6 +2,7 @@
 import assert from "node:assert/strict";
 import { createServer } from "node:http";
 import { after, before, test } from "node:test";
+import { QUESTIONS } from "../../www/js/embed-questions.js";
 import { axePath, bench, box, reading, settled } from "./browser.mjs";
 
 const HOSTILE = `:root { --paper: red; --ink: red; }
@@ -43,7 +44,7 @@ async function opened(body, { css = ":root { color-scheme: light dark; }", polic
   });
   // Another name of this machine is another origin.
   await page.goto(`http://localhost:${host.address().port}/`);
-  await page.waitForFunction((wanted) => [...document.querySelectorAll("boughline-question")].every(({ shadowRoot }) => shadowRoot?.querySelector(wanted)), ready);
+  await page.waitForFunction((wanted) => [...document.querySelectorAll("boughline-question")].every(({ shadowRoot }) => shadowRoot?.querySelector(wanted)), ready, { timeout: 30000 });
   return page;
 }
 const inside = (page, id, what) => page.locator(`#${id}`).locator(what);
@@ -158,6 +159,22 @@ test("changed attributes are followed, and what somebody typed in another box st
   assert.equal(await inside(page, "one", "#title").innerText(), "What if I am stuck?");
   assert.equal(await inside(page, "one", "[name=bodyMass]").inputValue(), "77 kg");
   assert.equal(await inside(page, "one", "[name=crotchHeight]").inputValue(), "10 m", "what was typed goes along");
+  assert.deepEqual(page.complaints, []);
+});
+
+test("every question answers the same plan, each in boxes of its own", async () => {
+  const plan = "v=1&f=1&u=si&bodyMass=68kg&climbHeight=8m&rig=tail-3&measuredPull=520N&pullTaken=overhead&pullArms=two&stature=170cm&crotchHeight=14m&anchor=canopy&cordUse=distel&ropeDiameter=11mm&hitchCord=8mm&cords=2~6mm~1.8m";
+  const page = await opened([...QUESTIONS.keys()].map((name) => `<boughline-question id="${name}" name="${name}" plan="${plan}" fields="bodyMass crotchHeight"></boughline-question>`).join(""));
+  await page.waitForFunction((count) => globalThis.heard.length === count, QUESTIONS.size, { timeout: 30000 });
+  for (const [name, { title }] of QUESTIONS) {
+    const [told] = await events(page, name);
+    assert.equal(told.type, "boughline-answer", `${name}: ${JSON.stringify(told.errors)}`);
+    assert.equal(await inside(page, name, "#title").innerText(), title);
+    assert.ok((await inside(page, name, ".sheet").innerText()).includes(told.answer.first), name);
+    assert.equal(await inside(page, name, ".figure").count(), told.answer.figures.length);
+    const cautions = await inside(page, name, "#cautions").innerText();
+    for (const { id, text } of told.answer.cautions) assert.equal(cautions.includes(text), id !== "arithmetic", `${name}: ${id}`);
+  }
   assert.deepEqual(page.complaints, []);
 });
 
