@@ -5,6 +5,7 @@ import { after, before, test } from "node:test";
 import { QUESTIONS } from "../../www/js/embed-questions.js";
 import { axePath, bench, box, reading, settled } from "./browser.mjs";
 
+const SLOW = { timeout: 30000 }; // twenty thousand climbs on a busy machine
 const HOSTILE = `:root { --paper: red; --ink: red; }
 * { --paper: red !important; letter-spacing: 9px; text-transform: uppercase; text-align: end; line-height: 4; color: red; font-style: italic; }
 body { font-size: 20px; } p, form, div, section, ul, li, input, select, label, summary, details, button { display: none; }`;
@@ -44,7 +45,7 @@ async function opened(body, { css = ":root { color-scheme: light dark; }", polic
   });
   // Another name of this machine is another origin.
   await page.goto(`http://localhost:${host.address().port}/`);
-  await page.waitForFunction((wanted) => [...document.querySelectorAll("boughline-question")].every(({ shadowRoot }) => shadowRoot?.querySelector(wanted)), ready, { timeout: 30000 });
+  await page.waitForFunction((wanted) => [...document.querySelectorAll("boughline-question")].every(({ shadowRoot }) => shadowRoot?.querySelector(wanted)), ready, SLOW);
   return page;
 }
 const inside = (page, id, what) => page.locator(`#${id}`).locator(what);
@@ -119,11 +120,11 @@ test("when it breaks no number stays, what was typed does, and the next key trie
 test("the same figures as the page has for the same plan", async () => {
   const plan = "v=1&q=can-i-climb&f=1&u=si&bodyMass=80kg&climbHeight=8m&rig=tail-3&measuredPull=400N&pullTaken=overhead&pullArms=two&stature=175cm";
   const page = await opened(`<boughline-question id="one" name="can-i-climb" plan="${plan}" fields="bodyMass climbHeight"></boughline-question>`);
-  await page.waitForFunction(() => globalThis.heard.length > 0);
+  await page.waitForFunction(() => globalThis.heard.length > 0, null, SLOW);
   await inside(page, "one", "#more").click();
   const whole = await site.page();
-  await whole.goto(`${site.url}index.html#${plan}`);
-  await whole.waitForFunction(() => document.getElementById("effort")?.textContent.includes("20000"));
+  await whole.goto(`${site.url}index.html#${plan}`, SLOW);
+  await whole.waitForFunction(() => document.getElementById("effort")?.textContent.includes("20000"), null, SLOW);
   const there = await reading(whole);
   const plain = (texts) => texts.map((text) => text.replace(/\s+/gu, " ")).sort();
   assert.deepEqual(plain(await inside(page, "one", ".figure summary").allInnerTexts()), plain(there.figures));
@@ -165,7 +166,7 @@ test("changed attributes are followed, and what somebody typed in another box st
 test("every question answers the same plan, each in boxes of its own", async () => {
   const plan = "v=1&f=1&u=si&bodyMass=68kg&climbHeight=8m&rig=tail-3&measuredPull=520N&pullTaken=overhead&pullArms=two&stature=170cm&crotchHeight=14m&anchor=canopy&cordUse=distel&ropeDiameter=11mm&hitchCord=8mm&cords=2~6mm~1.8m";
   const page = await opened([...QUESTIONS.keys()].map((name) => `<boughline-question id="${name}" name="${name}" plan="${plan}" fields="bodyMass crotchHeight"></boughline-question>`).join(""));
-  await page.waitForFunction((count) => globalThis.heard.length === count, QUESTIONS.size, { timeout: 30000 });
+  await page.waitForFunction((count) => globalThis.heard.length === count, QUESTIONS.size, SLOW);
   for (const [name, { title }] of QUESTIONS) {
     const [told] = await events(page, name);
     assert.equal(told.type, "boughline-answer", `${name}: ${JSON.stringify(told.errors)}`);

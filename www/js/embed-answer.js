@@ -30,6 +30,17 @@ export const showNotices = (at, notices) => list(at, "notices", items(notices));
 /** What is to be put right, in the same words as beside the boxes. */
 export const showErrors = (at, toRight, fields) => links(at, "errors", toRight, fields);
 
+/** What is reckoned with and has no box, in words. */
+export function showUnseen(at, text) {
+  setText(at("unseen"), text);
+  at("unseen").hidden = text === "";
+}
+
+/** The way to the page with the whole answer, and the plan along with it. */
+export function showWay(at, page, plan) {
+  at("full").setAttribute("href", plan === "" ? page : `${page}#${plan}`);
+}
+
 /** A button for the figures beyond the first few. */
 export function foldFigures(at) {
   at("more").addEventListener("click", () => {

@@ -1,5 +1,5 @@
 import { FULL, PAUSE, QUICK } from "./effort.js";
-import { foldFigures, placesIn, showAnswer, showErrors, showFault, showNoAnswer, showNotices } from "./embed-answer.js";
+import { foldFigures, placesIn, showAnswer, showErrors, showFault, showNoAnswer, showNotices, showUnseen, showWay } from "./embed-answer.js";
 import { unseenText } from "./embed-given.js";
 import { QUESTIONS } from "./embed-questions.js";
 import { fieldNode, sheet } from "./embed-sheet.js";
@@ -56,12 +56,6 @@ export class Asking {
     return this.form.draft;
   }
 
-  /** Everything said, word for word. */
-  get said() {
-    const boxed = [...this.form.fields.values()].filter((field) => !field.isEmpty).map((field) => [field.id, field.text]);
-    return { ...this.form.carried, ...Object.fromEntries(boxed) };
-  }
-
   /** The plan as a fragment without `#`; "" while something in it cannot be read. */
   get link() {
     return this.engine.writeLink(this.question, this.draft, this.form.view);
@@ -75,11 +69,8 @@ export class Asking {
     if (!reply.ok) this.addBoxes(reply.errors);
     if (reply.ok) showAnswer(this.at, reply.answer, form.fields);
     else showNoAnswer(this.at, this.faults, form.fields);
-    const carried = unseenText(form.carried, [...form.rows.values()]);
-    setText(this.at("unseen"), carried);
-    this.at("unseen").hidden = carried === "";
-    const plan = this.engine.writeLink(this.question, form.readable, form.view);
-    this.at("full").setAttribute("href", plan === "" ? this.page : `${this.page}#${plan}`);
+    showUnseen(this.at, unseenText(form.carried, [...form.rows.values()]));
+    showWay(this.at, this.page, this.engine.writeLink(this.question, form.readable, form.view));
   }
 
   /** A box for what an error is about, where none of its fields has one. */

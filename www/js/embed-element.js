@@ -104,7 +104,7 @@ export function defineQuestion({ bring, site }) {
       if (asking === null) return this.#start();
       const changes = changesIn(before.data, now.data, asking.engine);
       if (now.name !== before.name || now.fields !== before.fields) {
-        return this.#start(now.plan === before.plan ? { ...asking.said, ...changes } : {});
+        return this.#start(now.plan === before.plan ? { ...asking.form.said, ...changes } : {});
       }
       this.#attributes = now;
       asking.guarded(() => {

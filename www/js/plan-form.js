@@ -68,6 +68,12 @@ export class PlanForm {
     return draftOf([...boxed, ...Object.entries(this.carried)], this.engine.tidy, this.view, this.likelyChoices);
   }
 
+  /** Everything said, word for word. */
+  get said() {
+    const boxed = [...this.fields.values()].filter((field) => !field.isEmpty).map((field) => [field.id, field.text]);
+    return { ...this.carried, ...Object.fromEntries(boxed) };
+  }
+
   /** Keeps what this page has no box for. A saved page keeps attributes only, so it stands in one. */
   carry(draft) {
     this.carried = draft;
