@@ -4,11 +4,15 @@ import { build } from "esbuild";
 import { embedTexts } from "./embed-texts.mjs";
 
 const script = /<script type="module" src="(js\/[\w-]+\.js)"><\/script>\n?/;
-const style = /<link rel="stylesheet" href="(css\/[\w-]+\.css)">\n?/;
+const style = /<link rel="stylesheet" href="(css\/[\w-]+\.css)"([^>]*)>\n?/g;
 
-async function bundled(folder, path) {
+/** A module or a style sheet with all it imports, as one text; `made` is a module's own text where it stands in no file. */
+async function bundled(folder, path, made) {
+  const entry = made === undefined
+    ? { entryPoints: [`${folder}/${path}`] }
+    : { stdin: { contents: made, resolveDir: `${folder}/js`, sourcefile: path } };
   const result = await build({
-    entryPoints: [`${folder}/${path}`],
+    ...entry,
     bundle: true,
     minify: true,
     charset: "utf8",
@@ -30,11 +34,11 @@ async function bundled(folder, path) {
 const digest = (text) => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
 
 /** What a meta policy can say; netlify.toml's headers say the rest. */
-function policy(code, css) {
+function policy(code, sheets) {
   return [
     "default-src 'none'",
     code ? `script-src ${digest(code)} 'wasm-unsafe-eval'` : "script-src 'none'",
-    css ? `style-src ${digest(css)}` : "style-src 'none'",
+    `style-src ${sheets.map(digest).join(" ") || "'none'"}`,
     "img-src 'self' data:",
     "connect-src 'self'",
     "worker-src 'self'",
@@ -44,19 +48,27 @@ function policy(code, css) {
   ].join("; ");
 }
 
-/** The page as one file: policy and styles in the head, one classic script at the end of the body. */
-export async function inlined(html, folder) {
-  const [code, css] = await Promise.all([script, style].map((pattern) => {
-    const path = pattern.exec(html)?.[1];
-    return path && bundled(folder, path);
-  }));
+/** The path of the module that a page is written with. */
+export const moduleOf = (html) => script.exec(html)?.[1];
+/** The paths of its style sheets: one, but for the pocket edition. */
+export const stylesOf = (html) => [...html.matchAll(style)].map(([, path]) => path);
+
+/**
+ * The page as one file: policy and styles in the head, one classic script at the end of the body. `made` is the text
+ * of its module where that stands in no file.
+ */
+export async function inlined(html, folder, made) {
+  const module = moduleOf(html);
+  const code = module && (await bundled(folder, module, made));
+  const sheets = await Promise.all(stylesOf(html).map((path) => bundled(folder, path)));
+  const unused = [...sheets];
   const page = html
     .replace(script, "")
-    .replace(style, () => `<style>${css}</style>\n`)
+    .replace(style, (link, path, attributes) => `<style${attributes}>${unused.shift()}</style>\n`)
     .replace("</body>", () => (code ? `<script>${code}</script>\n</body>` : "</body>"))
-    .replace('<meta charset="utf-8">', (charset) => `${charset}\n<meta http-equiv="content-security-policy" content="${policy(code, css)}">`);
+    .replace('<meta charset="utf-8">', (charset) => `${charset}\n<meta http-equiv="content-security-policy" content="${policy(code, sheets)}">`);
   if (!page.includes("content-security-policy")) throw new Error('A page begins its head with <meta charset="utf-8">.');
   const left = /<(?:script|link)\b[^>]*(?:src|rel="stylesheet")[^>]*>/.exec(page.replace(code ?? "", ""))?.[0];
-  if (left) throw new Error(`${left} was not put inside: a page has one js/NAME.js module and one css/NAME.css.`);
+  if (left) throw new Error(`${left} was not put inside: a page has one js/NAME.js module and css/NAME.css.`);
   return page;
 }

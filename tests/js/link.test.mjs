@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { carriesPlan, linkText, withoutParts } from "../../www/js/link.js";
+import { carriesPlan, linkText, planIn, withoutParts, withPlan } from "../../www/js/link.js";
 
 const FRAGMENT = "v=1&q=can-i-climb&f=1&u=si&bodyMass=80kg";
 
@@ -31,4 +31,16 @@ test("parts are left out by their whole name", () => {
   const fragment = "v=1&q=loads&rig=tail-3&rigs=2&hold=bare-rope";
   assert.equal(withoutParts(fragment, new Set(["rig", "hold"])), "v=1&q=loads&rigs=2");
   assert.equal(withoutParts(fragment, new Set()), fragment);
+});
+
+test("the name of a page in the pocket edition stands before the plan and is not of it", () => {
+  assert.ok(carriesPlan("#rope-length/v=1&q=rope-length"));
+  assert.ok(!carriesPlan("#rope-length/"));
+  assert.equal(planIn("file:///a/pocket.html#rope-length/v=1&q=rope-length"), "v=1&q=rope-length");
+  assert.equal(planIn("#v=1&q=x"), "v=1&q=x");
+  assert.equal(planIn("https://site/index.html"), "https://site/index.html", "what has no fragment is left to the reader");
+  assert.equal(withPlan("pocket.html#rope-length/v=1&old=1", "v=1&new=1"), "pocket.html#rope-length/v=1&new=1");
+  assert.equal(withPlan("pocket.html#rope-length/v=1&old=1", ""), "pocket.html#rope-length/");
+  assert.equal(withPlan("rope-length.html#answer", "v=1"), "rope-length.html#v=1");
+  assert.equal(withPlan("rope-length.html#v=1&old=1", ""), "rope-length.html");
 });

@@ -24,9 +24,9 @@ export const pageBytes = (name = "index.html") => readFile(join(dist, name), "ut
 /** The folder of the published pages, as an address on disk. */
 export const onDisk = `${pathToFileURL(dist).href}/`;
 
-/** Starts browser, server and a folder for saved copies; `close` ends all three. */
-export async function bench() {
-  const server = await siteServer({ folder: dist, rules: join(root, "netlify.toml") });
+/** Starts browser, server and a folder for saved copies; `close` ends all three. Without leave a page keeps nothing. */
+export async function bench({ published = dist } = {}) {
+  const server = await siteServer({ folder: published, rules: join(root, "netlify.toml") });
   await new Promise((ready) => server.listen(0, "127.0.0.1", ready));
   const url = `http://127.0.0.1:${server.address().port}/`;
   const browser = await chromium.launch({ executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium", args: FLAGS });
@@ -34,11 +34,16 @@ export async function bench() {
   let copies = 0;
   return {
     url,
+    /** Ends the server alone, as where there is no network. */
+    async cutOff() {
+      server.closeAllConnections();
+      await new Promise((closed) => server.close(closed));
+    },
     /** A page in a context of its own. Whatever it complains of is kept in `page.complaints`. */
     async page(options = {}, before = async () => {}) {
-      const context = await browser.newContext({ viewport: { width: 1100, height: 900 }, ...options });
+      const context = await browser.newContext({ viewport: { width: 1100, height: 900 }, serviceWorkers: "block", ...options });
       const page = await context.newPage();
-      page.setDefaultTimeout(8000);
+      page.setDefaultTimeout(Number(process.env.PATIENCE ?? 8000));
       page.complaints = [];
       page.on("pageerror", (error) => page.complaints.push(error.message));
       page.on("console", (message) => message.type() === "error" && page.complaints.push(message.text()));
@@ -55,6 +60,7 @@ export async function bench() {
     },
     async close() {
       await browser.close();
+      server.closeAllConnections();
       await new Promise((closed) => server.close(closed));
       await rm(folder, { recursive: true });
     },

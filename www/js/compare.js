@@ -3,6 +3,7 @@ import { cautionItem } from "./caution-item.js";
 import { element, setText } from "./element.js";
 import * as engine from "./engine.js";
 import { conceal, reveal } from "./fail-safe.js";
+import { planIn, withPlan } from "./link.js";
 import { questionsOf } from "./questions.js";
 import { pace } from "./pace.js";
 import { Pages } from "./pages.js";
@@ -83,7 +84,7 @@ class Comparison {
     const ready = texts.every((text) => text !== "");
     const question = at("question").value;
     const ask = questionsOf(engine)[question];
-    const links = texts.map((text) => engine.readLink(text));
+    const links = texts.map((text) => engine.readLink(planIn(text)));
     const plans = ready ? links.map((link) => ({ draft: link.draft, reply: ask(link.draft, view, effort) })) : [];
     const notices = links.flatMap((link, i) => (texts[i] === "" ? [] : link.notices.map((text) => `The ${SIDES[i]} link: ${text}`)));
     listed("notices", notices.map((text) => element("li", {}, text)));
@@ -121,11 +122,11 @@ class Comparison {
     const { texts } = this;
     const held = texts.every((text) => text !== "") ? bothIn(texts) : "";
     try {
-      history.replaceState(null, "", location.href.replace(/#.*$/su, "") + (held && `#${held}`));
+      history.replaceState(null, "", withPlan(location.href, held));
     } catch {
       // From disk some browsers refuse; the link can still be copied.
     }
-    const { draft } = engine.readLink(texts[0]);
+    const { draft } = engine.readLink(planIn(texts[0]));
     this.pages.carry((question) => (texts[0] === "" ? "" : engine.writeLink(question || at("question").value, draft, this.view)));
   }
 

@@ -1,8 +1,20 @@
 // Addresses that carry a plan. No DOM here.
+// In the pocket edition all pages share one address, and a page's name stands before the plan: #compare/v=1&…
 
 /** Whether a fragment is one of ours and not the name of a place on the page. */
 export function carriesPlan(fragment) {
-  return /^#?v=/u.test(fragment);
+  return /^#?(?:[\w-]+\/)?v=/u.test(fragment);
+}
+
+/** The plan's part of an address or of a fragment. */
+export function planIn(address) {
+  return address.replace(/^[^#]*#(?:[\w-]+\/)?/u, "");
+}
+
+/** The address with this plan in place of the one it has. */
+export function withPlan(address, plan) {
+  const [bare] = /^[^#]*(?:#[\w-]+\/)?/u.exec(address);
+  return plan === "" ? bare : `${bare}${bare.includes("#") ? "" : "#"}${plan}`;
 }
 
 /**

@@ -1,3 +1,5 @@
+import { withPlan } from "./link.js";
+
 // The links to the other pages of the site. They share one plan, and the address is all that it travels in.
 
 const LINK = "a[data-page]";
@@ -29,9 +31,7 @@ export class Pages {
   carry(fragmentFor) {
     for (const link of this.links) {
       if (link.hasAttribute("aria-current")) continue;
-      const fragment = fragmentFor(link.dataset.page);
-      const bare = link.getAttribute("href").replace(/#.*$/su, "");
-      link.setAttribute("href", fragment === "" ? bare : `${bare}#${fragment}`);
+      link.setAttribute("href", withPlan(link.getAttribute("href"), fragmentFor(link.dataset.page)));
     }
   }
 }

@@ -1,5 +1,5 @@
 import { withoutPrivate } from "./draft.js";
-import { carriesPlan, withoutParts } from "./link.js";
+import { carriesPlan, planIn, withPlan, withoutParts } from "./link.js";
 
 /** The address bar as a place where the plan is kept, and from where it is taken. */
 export class PlanAddress {
@@ -63,11 +63,10 @@ export class PlanAddress {
    */
   keep() {
     if (!this.own) return;
-    const bare = location.href.replace(/#.*$/su, "");
     const { isEmpty, draft, view } = this.form;
     try {
       const written = isEmpty ? null : this.fragment();
-      const address = written === null ? bare : written === "" ? location.href : `${bare}#${written}`;
+      const address = written === "" ? location.href : withPlan(location.href, written ?? "");
       history.replaceState(written === "" ? { typed: { draft, view } } : null, "", address);
     } catch {
       // From disk some browsers refuse; the link can still be copied.
@@ -87,7 +86,7 @@ export class PlanAddress {
       this.comeBack();
       return [];
     }
-    const link = this.engine.readLink(location.hash);
+    const link = this.engine.readLink(planIn(location.hash));
     const notices = [...link.notices];
     this.form.view = link.view;
     for (const id of this.form.fill(link.draft)) {

@@ -4,8 +4,10 @@ import { FULL, PAUSE, QUICK } from "./effort.js";
 import { conceal, reveal } from "./fail-safe.js";
 import { NO_FAULTS, sortedFaults } from "./faults.js";
 import { Offers } from "./offers.js";
+import { offerKeeping } from "./keep.js";
 import { pace } from "./pace.js";
 import { Pages } from "./pages.js";
+import { overTheWeb } from "./over-the-web.js";
 import { keepAddress } from "./places.js";
 import { afterPress, watchPresses } from "./press.js";
 import { PlanAddress } from "./plan-address.js";
@@ -199,6 +201,8 @@ class QuestionPage {
     on(window, "pageshow", () => this.reread());
     this.pages.watch(on, () => this.keep());
     offerLinks((which) => this.guarded(() => this.address.fragment(which)), () => this.address.carriesBody);
+    offerKeeping(() => this.guarded(() => this.address.fragment()), () => this.address.carriesBody);
+    overTheWeb(() => this.guarded(() => this.keep()));
   }
 
   start() {

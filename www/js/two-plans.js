@@ -1,12 +1,14 @@
+import { planIn } from "./link.js";
+
 // Two plans side by side: what they say otherwise and what they come to otherwise. No DOM here.
 
 /** The links in one text: a second begins where a second `v=` does. */
 export function linksIn(text) {
-  return text.replace(/^#/u, "").split(/&(?=v=)/u).filter((link) => link !== "");
+  return planIn(text).split(/&(?=v=)/u).filter((link) => link !== "");
 }
 
 /** One fragment that holds both. */
-export const bothIn = (links) => links.map((link) => link.trim().replace(/^[^#]*#/u, "")).join("&");
+export const bothIn = (links) => links.map((link) => planIn(link.trim())).join("&");
 
 /** What the plans say otherwise, `[noun, first, second]` in the order people are asked; "" for what one does not say. */
 export function saidOtherwise(drafts, fields) {

@@ -1,0 +1,49 @@
+// Keeps the site for where there is no network: the pocket edition at once, every page as it is visited. What is kept
+// is of one edition; the next waits until somebody presses Update. The build fills in the two constants.
+const EDITION = "boughline EDITION_HASH";
+const AT_ONCE = FILE_HASHES; // each file with the hash of its bytes, so that no two editions mix
+
+/** An address without its fragment, so that a plan is never kept; the folder is its first page. */
+const bare = (address) => { const { origin, pathname } = new URL(address); return (origin + pathname).replace(/\/$/u, "/index.html"); };
+const kept = () => caches.open(EDITION);
+
+async function keepAtOnce() {
+  const cache = await kept();
+  await cache.addAll(Object.entries(AT_ONCE).map(([file, integrity]) => new Request(file, { integrity, cache: "reload" })));
+  // Pages that are open now were visited before this worker was there.
+  const open = await clients.matchAll({ type: "window", includeUncontrolled: true });
+  await Promise.allSettled(open.map(({ url }) => cache.add(new Request(bare(url), { cache: "reload" }))));
+}
+
+async function forgetOthers() {
+  const names = await caches.keys();
+  await Promise.all(names.filter((name) => name.startsWith("boughline ") && name !== EDITION).map((name) => caches.delete(name)));
+}
+
+/** What is kept, else what the network has, which is kept if it is a page; without either the pocket edition. */
+async function answer({ request }, address) {
+  const cache = await kept().catch(() => null); // storage may be blocked or full
+  const found = (name) => cache?.match(name, { ignoreVary: true });
+  const page = request.mode === "navigate";
+  const before = await found(address);
+  if (before) return before;
+  try {
+    const response = await fetch(request);
+    const isPage = page && response.ok && response.headers.get("content-type")?.startsWith("text/html");
+    if (isPage) await cache?.put(address, response.clone()).catch(() => {});
+    return response;
+  } catch (fault) {
+    const pocket = page && await found("pocket.html");
+    if (pocket) return pocket;
+    throw fault;
+  }
+}
+
+addEventListener("install", (event) => event.waitUntil(keepAtOnce()));
+addEventListener("activate", (event) => event.waitUntil(forgetOthers()));
+addEventListener("message", ({ data }) => data === "update" && skipWaiting());
+addEventListener("fetch", (event) => {
+  const address = bare(event.request.url);
+  if (event.request.method !== "GET" || !address.startsWith(registration.scope)) return;
+  if (event.request.mode === "navigate" || address.slice(registration.scope.length) in AT_ONCE) event.respondWith(answer(event, address));
+});
