@@ -1,7 +1,7 @@
 // "Which advantage?" as somebody uses it.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { axePath, bench, box, numbersShown, settled } from "./browser.mjs";
+import { bench, box, numbersShown, settled } from "./browser.mjs";
 
 let site;
 before(async () => { site = await bench(); });
@@ -123,16 +123,6 @@ test("chart and map have their tables, and the person stands on the map", async 
   const known = await page.locator("#map .legend .letter").allTextContents();
   assert.ok(drawn.length >= 5 && drawn.every((letter) => letter === "none" || known.includes(letter)), `${drawn}`);
 });
-
-for (const colorScheme of ["light", "dark"]) {
-  test(`axe finds nothing, with a rig open: ${colorScheme}`, async () => {
-    const page = await opened(PERSON, { colorScheme, bypassCSP: true });
-    await page.locator(".rig summary").first().click();
-    await page.addScriptTag({ path: axePath });
-    const found = await page.evaluate(() => globalThis.axe.run());
-    assert.deepEqual(found.violations.map(({ id, nodes }) => [id, nodes[0].html]), []);
-  });
-}
 
 for (const width of [320, 360, 1280]) {
   test(`nothing runs out of a page ${width} wide`, async () => {

@@ -1,6 +1,6 @@
 // One Chromium and one server of dist/ for a file of page tests.
 import { createRequire } from "node:module";
-import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { mkdtemp, readFile, readdir, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
@@ -20,6 +20,9 @@ const FLAGS = [
 
 /** A published page's bytes. */
 export const pageBytes = (name = "index.html") => readFile(join(dist, name), "utf8");
+
+/** The names of all published pages. */
+export const pageNames = async () => (await readdir(dist)).filter((name) => name.endsWith(".html")).sort();
 
 /** The folder of the published pages, as an address on disk. */
 export const onDisk = `${pathToFileURL(dist).href}/`;

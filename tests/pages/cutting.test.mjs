@@ -1,7 +1,7 @@
 // The cutting plan on the page of a cord: rows in, bars, proof and a list out.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { axePath, bench, settled } from "./browser.mjs";
+import { bench, settled } from "./browser.mjs";
 
 let site;
 before(async () => { site = await bench(); });
@@ -89,16 +89,6 @@ test("a rig's cords and its rope are on the plan without being entered, and are 
   assert.ok(await page.locator("#put-on-list").isHidden());
   assert.deepEqual(page.complaints, []);
 });
-
-for (const colorScheme of ["light", "dark"]) {
-  test(`axe finds nothing, with rows and a plan: ${colorScheme}`, async () => {
-    const page = await open("cords=2~6mm~1.8m~foot%20loop,1~7mm~2.1m&hanks=any~5m", { colorScheme, bypassCSP: true });
-    await page.evaluate(() => document.querySelectorAll("form details").forEach((group) => { group.open = true; }));
-    await page.addScriptTag({ path: axePath });
-    const found = await page.evaluate(() => globalThis.axe.run());
-    assert.deepEqual(found.violations.map(({ id, nodes }) => [id, nodes[0].html]), []);
-  });
-}
 
 test("nothing runs out of a page 320 wide", async () => {
   const page = await open("cords=2~6mm~1.8m~foot%20loop,1~7mm~2.1m&hanks=any~5m", { viewport: { width: 320, height: 800 } });

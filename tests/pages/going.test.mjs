@@ -1,7 +1,7 @@
 // How the climb goes, on the page of "Can I climb this?".
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { axePath, bench, box, settled } from "./browser.mjs";
+import { bench, box, settled } from "./browser.mjs";
 
 let site;
 before(async () => { site = await bench(); });
@@ -74,16 +74,6 @@ test("where no rest is long enough it says how far up, how far short and how far
   assert.equal(await figure(page, "paceRest"), null);
   assert.equal(await figure(page, "leftAtTop"), null);
 });
-
-for (const colorScheme of ["light", "dark"]) {
-  test(`axe finds nothing, with the table open: ${colorScheme}`, async () => {
-    const page = await opened(LATE, { colorScheme, bypassCSP: true });
-    await page.locator("#going summary").click();
-    await page.addScriptTag({ path: axePath });
-    const found = await page.evaluate(() => globalThis.axe.run());
-    assert.deepEqual(found.violations.map(({ id, nodes }) => [id, nodes[0].html]), []);
-  });
-}
 
 for (const width of [320, 360, 1280]) {
   test(`nothing runs out of a page ${width} wide`, async () => {

@@ -1,154 +1,18 @@
 // What can be measured of how the page looks and who can use it.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { axePath, bench, box, settled } from "./browser.mjs";
+import { bench, box, pageNames, settled } from "./browser.mjs";
+import { answered } from "./states.mjs";
 
 let site;
 before(async () => { site = await bench(); });
 after(() => site.close());
 
-const answered = async (page) => {
-  await page.click("#show-example");
-  await settled(page);
-  // The whole answer, after which nothing is drawn anew.
-  if ((await page.locator("#helps").count()) > 0) await page.locator("#helps").waitFor();
-  for (const summary of await page.$$("form > details > summary, .figure summary, .rig summary, .state:not([open]) summary, .sources summary, .as-table summary")) await summary.click();
-  await page.click("#copy-link");
-};
-const STATES = {
-  "index.html": {
-    empty: async () => {},
-    answered,
-    "in error": async (page) => {
-      await box(page, "bodyMass").fill("1,200");
-      await box(page, "climbHeight").fill("abc");
-      await page.locator("summary", { hasText: "What you measured" }).click();
-      await box(page, "measuredPull").fill("-3 N");
-    },
-  },
-  "advantage.html": {
-    empty: async () => {},
-    answered,
-    "in error": async (page) => {
-      await box(page, "bodyMass").fill("1,200");
-      await page.locator("summary", { hasText: "What you measured" }).click();
-      await box(page, "rig").selectOption("own");
-      await page.locator("[name=ownRig]").fill("tied trea");
-    },
-  },
-  "loads.html": {
-    empty: async () => {},
-    answered,
-    "in error": async (page) => {
-      await box(page, "bodyMass").fill("1,200");
-      await page.locator("summary", { hasText: "Heights and a slip" }).click();
-      await box(page, "slack").fill("much");
-    },
-  },
-  "rope-length.html": {
-    empty: async () => {},
-    answered,
-    "in error": async (page) => {
-      await box(page, "crotchHeight").fill("1,200");
-      await page.locator("summary", { hasText: "knots and tail" }).click();
-      await box(page, "ropeTail").fill("long");
-    },
-  },
-  "cord.html": {
-    empty: async () => {},
-    answered,
-    "in error": async (page) => {
-      await box(page, "cordUse").selectOption("prusik");
-      await box(page, "ropeDiameter").fill("1,200");
-      await page.locator("summary", { hasText: "have cut" }).click();
-      await box(page, "cordCut").fill("long");
-    },
-  },
-  "coming-down.html": {
-    empty: async () => {},
-    answered,
-    "in error": async (page) => {
-      await box(page, "bodyMass").fill("1,200");
-      await page.locator("summary", { hasText: "Friction, hand and speed" }).click();
-      await box(page, "descentSpeed").fill("fast");
-    },
-  },
-  "rescue.html": {
-    empty: async () => {},
-    answered,
-    "in error": async (page) => {
-      await box(page, "climbHeight").fill("1,200");
-      await page.locator("summary", { hasText: "At the foot of the tree" }).click();
-      await box(page, "helperPull").fill("strong");
-    },
-  },
-};
-/** Each page in each state it can be in. */
-const EVERY = Object.entries(STATES).flatMap(([name, states]) => Object.entries(states).map(([state, reach]) => ({ name, state, reach })));
-const LOOKS = {
-  light: { colorScheme: "light" },
-  dark: { colorScheme: "dark" },
-  "320 px": { viewport: { width: 320, height: 640 } },
-  "320 px, dark": { viewport: { width: 320, height: 640 }, colorScheme: "dark" },
-  "forced colours": { forcedColors: "active" },
-};
-
-for (const [look, options] of Object.entries(LOOKS)) {
-  for (const { name, state, reach } of EVERY) {
-    test(`axe finds nothing: ${name}, ${look}, ${state}`, async () => {
-      // The page's own policy rightly refuses foreign scripts; axe comes in past it.
-      const page = await site.page({ ...options, bypassCSP: true });
-      await page.goto(site.url + name);
-      await reach(page);
-      await settled(page);
-      await page.addScriptTag({ path: axePath });
-      const found = await page.evaluate(() => globalThis.axe.run(document, { resultTypes: ["violations"] }));
-      assert.deepEqual(found.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`), []);
-    });
-  }
-}
-
-for (const name of Object.keys(STATES)) {
-  test(`axe finds nothing on a page that is not calculating: ${name}`, async () => {
-    const page = await site.page({ bypassCSP: true }, (page) => page.addInitScript(() => { delete Document.prototype.adoptedStyleSheets; }));
-    await page.goto(site.url + name);
-    await page.addScriptTag({ path: axePath });
-    const found = await page.evaluate(() => globalThis.axe.run(document, { resultTypes: ["violations"] }));
-    assert.deepEqual(found.violations.map(({ id }) => id), []);
-  });
-}
-
-for (const [name, colorScheme] of Object.keys(STATES).flatMap((name) => [[name, "light"], [name, "dark"]])) {
-  test(`answers have seven to one against the paper: ${name}, ${colorScheme}`, async () => {
-    const page = await site.page({ colorScheme, bypassCSP: true });
-    await page.goto(site.url + name);
-    await answered(page);
-    await settled(page);
-    await page.addScriptTag({ path: axePath });
-    const found = await page.evaluate(() => globalThis.axe.run("#answer", { runOnly: ["color-contrast-enhanced"], rules: { "color-contrast-enhanced": { enabled: true } } }));
-    assert.deepEqual(found.violations.flatMap(({ nodes }) => nodes.map((node) => node.html)), []);
-    assert.ok(found.passes[0].nodes.length > 20);
-  });
-}
-
-for (const { name, state, reach } of EVERY) {
-  test(`nothing scrolls sideways at 320 px: ${name}, ${state}`, async () => {
-    const page = await site.page({ viewport: { width: 320, height: 640 } });
-    await page.goto(site.url + name);
-    await reach(page);
-    await settled(page);
-    assert.equal(await page.locator("h1").count(), 1);
-    const widths = await page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
-    assert.ok(widths[0] <= widths[1], `${widths[0]} px of ${widths[1]}`);
-  });
-}
-
-for (const name of Object.keys(STATES)) {
+for (const name of await pageNames()) {
   test(`whatever can be pressed is 44 px tall on a phone: ${name}`, async () => {
     const page = await site.page({ viewport: { width: 390, height: 844 }, hasTouch: true });
     await page.goto(site.url + name);
-    await answered(page);
-    await settled(page);
+    if ((await page.locator("#show-example").count()) > 0) await answered(page);
     const small = await page.$$eval("button, summary, select, input:not([type=radio]), label.choice, a, textarea", (all) =>
       all.filter((one) => one.checkVisibility() && !one.matches(".skip"))
         .map((one) => ({ text: one.outerHTML.slice(0, 80), height: one.getBoundingClientRect().height }))

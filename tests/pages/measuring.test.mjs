@@ -1,7 +1,7 @@
 // The walk-throughs of measuring oneself: reached by keys, drawn, named, and readable on the narrowest phone.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { axePath, bench, box } from "./browser.mjs";
+import { bench, box } from "./browser.mjs";
 
 let site;
 before(async () => { site = await bench(); });
@@ -10,7 +10,6 @@ after(() => site.close());
 const WALKS = ["hanging-scale", "chair-scale", "ten-repetitions", "grip-squeeze", "knee-height-trial"];
 const PAGES = ["index.html", "advantage.html"];
 const PHONE = { viewport: { width: 320, height: 640 } };
-const LOOKS = { light: {}, "320 px, dark": { ...PHONE, colorScheme: "dark" }, "forced colours": { forcedColors: "active" } };
 
 const summaryOf = (page, walk) => page.locator(`#${walk} > summary`);
 
@@ -92,15 +91,6 @@ for (const name of PAGES) {
     const widths = await page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
     assert.ok(widths[0] <= widths[1], `${widths[0]} px of ${widths[1]}`);
   });
-
-  for (const [look, options] of Object.entries(LOOKS)) {
-    test(`axe finds nothing in the walk-throughs: ${name}, ${look}`, async () => {
-      const page = await opened(name, { ...options, bypassCSP: true });
-      await page.addScriptTag({ path: axePath });
-      const found = await page.evaluate(() => globalThis.axe.run(document, { resultTypes: ["violations"] }));
-      assert.deepEqual(found.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`), []);
-    });
-  }
 
   test(`the group of what was measured leads to the ways of measuring it: ${name}`, async () => {
     const page = await site.page();

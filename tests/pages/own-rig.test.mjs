@@ -1,7 +1,7 @@
 // A rig of one's own: as text and by choosing, both in step.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { axePath, bench, box, problem, settled } from "./browser.mjs";
+import { bench, box, problem, settled } from "./browser.mjs";
 
 let site;
 before(async () => { site = await bench(); });
@@ -151,16 +151,6 @@ test("it travels in the link, and to the list of all rigs", async () => {
   await again.waitForURL(/advantage/u);
   assert.equal(await again.locator('.rig[data-rig="own"]').count(), 1);
 });
-
-for (const colorScheme of ["light", "dark"]) {
-  test(`axe finds nothing in the editor: ${colorScheme}`, async () => {
-    const page = await opened({ colorScheme, bypassCSP: true });
-    await text(page).fill(THREE);
-    await page.addScriptTag({ path: axePath });
-    const found = await page.evaluate(() => globalThis.axe.run());
-    assert.deepEqual(found.violations.map(({ id, nodes }) => [id, nodes[0].html]), []);
-  });
-}
 
 test("every button and box of the editor is big enough for cold hands, on a page 320 wide", async () => {
   const page = await opened({ viewport: { width: 320, height: 800 } });
