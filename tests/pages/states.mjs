@@ -22,6 +22,13 @@ async function inError(page) {
 }
 
 const ownRig = "tied.tree--hitch.upper--hitch.climber--turn.climber.bearing-pulley--turn.upper.bearing-pulley--hand.climber";
+/** Two plans side by side, then two texts that are no links. */
+const compared = (first, second) => async (page) => {
+  await page.fill("#first-link", first);
+  await page.fill("#second-link", second);
+  await settled(page);
+  await unfold(page);
+};
 const person = "f=1&u=si&bodyMass=80kg&stature=1.75m";
 /** Plans with something on the page that the example has not. */
 const PLANS = {
@@ -38,6 +45,11 @@ export function statesOf(name, html) {
   const states = { empty: { reach: async () => {} } };
   if (html.includes('id="show-example"')) states.answered = { reach: answered };
   if (/<form[\s>]/u.test(html) && html.includes("data-field=")) states["in error"] = { reach: inError };
+  if (html.includes('id="first-link"')) {
+    const plan = (rig) => `#v=1&q=can-i-climb&${person}&climbHeight=11m&rig=${rig}`;
+    states.compared = { reach: compared(plan("tail-3"), plan("tail-5")) };
+    states["in error"] = { reach: compared("z".repeat(300), "#v=9") };
+  }
   for (const [state, plan] of Object.entries(PLANS[name] ?? {})) states[state] = { fragment: `#v=1&${plan}`, reach: unfold };
   if (Object.keys(states).length === 1) states.unfolded = { reach: unfold };
   return states;
