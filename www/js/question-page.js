@@ -127,9 +127,9 @@ class QuestionPage {
     sayStatus(this.current && this.question.status(this.current), this.faults);
   }
 
-  /** Everything at once, for a form that was filled and not typed. */
+  /** Everything at once, for a form that was filled and not typed; roughly, so that nobody waits to see an answer. */
   refresh() {
-    this.answer(this.settled);
+    this.answer(QUICK);
     this.complain({ waiting: false });
     this.pace.touch();
   }

@@ -1,0 +1,37 @@
+// Ten thousand links that nobody means well with: `node fragments.mjs TABLE [SEED] [LINKS]`.
+import { besieged } from "../pages/besieged.mjs";
+import { bench } from "../pages/browser.mjs";
+import { chance, hostileLinks } from "../pages/hostile.mjs";
+import { pages } from "./lib/pages.mjs";
+import { report, table } from "./lib/table.mjs";
+
+const [path = "target/fragments.md", seed = Date.now() % 1e9, links = 10000] = process.argv.slice(2);
+const AFRESH = 40; // one link in so many is opened as from a bookmark
+const MOST = 5; // faults told of a page
+
+console.log(`seed ${seed}`);
+const site = await bench();
+const all = await pages();
+const rows = [];
+const faults = [];
+for (const which of all) {
+  // Half of them on the first page, the rest on all.
+  const count = Math.ceil(which.name === "index.html" ? links / 2 : links / 2 / (all.length - 1));
+  const hostile = hostileLinks(chance(Number(seed) + rows.length));
+  const page = await besieged(site, which);
+  let answers = 0, wrong = 0;
+  for (let i = 0; i < count; i += 1) {
+    const link = hostile();
+    const { found, answered } = await page.after(link, i % AFRESH === 0);
+    answers += answered;
+    if (found.length > 0 && ++wrong <= MOST) faults.push(`${which.name}#${link.slice(0, 600)}\n${found.map((one) => `* ${one.slice(0, 600)}`).join("\n")}`);
+  }
+  await page.close();
+  rows.push([which.name, which.question ?? "(none)", count, answers, wrong]);
+  console.log(rows.at(-1).join("  "));
+}
+await site.close();
+await report(path, "# Hostile links",
+  `Seed ${seed}. Each put into an open page's address, one in ${AFRESH} opened afresh. At fault is a dialog, a script, an error, a request to elsewhere, planted markup, or a number that the form does not come to.`,
+  table(["page", "question", "links", "answered", "at fault"], rows), ...faults);
+if (faults.length > 0) process.exitCode = 1;
