@@ -1,0 +1,39 @@
+// One small interface to three engines. `start({ scripts })` of each gives a browser with one page:
+// `open(address)` afresh, `type(selector, text)` and `press(key)` as a keyboard does, `click(selector)`,
+// `evaluate(work, given)` in the page with one value, `complaints`, `version`, `close()`. The rest is made of these.
+import * as chromium from "./chromium.mjs";
+import * as firefox from "./firefox.mjs";
+import * as webkit from "./webkit.mjs";
+
+const ENGINES = { chromium, firefox, webkit };
+export const engines = Object.keys(ENGINES);
+
+/** A browser of that engine, with what is the same for all. */
+export async function browserOf(engine, options) {
+  const browser = await ENGINES[engine].start(options);
+  const text = (selector) => browser.evaluate((selector) => document.querySelector(selector)?.textContent ?? null, selector);
+  /** Asks the page until it says yes; `what` is told when it does not. */
+  const until = async (what, asked, given) => {
+    const end = Date.now() + 30000;
+    while (!(await browser.evaluate(asked, given))) {
+      if (Date.now() > end) throw new Error(`never ${what}`);
+      await new Promise((later) => { setTimeout(later, 100); });
+    }
+  };
+  return {
+    ...browser,
+    text,
+    until,
+    choose: (selector, value) => browser.evaluate(([selector, value]) => {
+      const list = document.querySelector(selector);
+      list.value = value;
+      list.dispatchEvent(new Event("input", { bubbles: true }));
+      list.dispatchEvent(new Event("change", { bubbles: true }));
+    }, [selector, value]),
+    /** What has the focus, by its name or text. */
+    focused: () => browser.evaluate(() => {
+      const one = document.activeElement;
+      return one.name || one.id || one.textContent.trim().slice(0, 40);
+    }),
+  };
+}

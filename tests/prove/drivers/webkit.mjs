@@ -1,0 +1,100 @@
+// WebKitGTK's small browser, over plain WebDriver, behind the small interface of drivers/index.mjs.
+import { spawn } from "node:child_process";
+import { readdirSync, existsSync } from "node:fs";
+import { createServer } from "node:net";
+
+const KEYS = { Tab: "\uE004", Enter: "\uE007", ArrowDown: "\uE015", ArrowRight: "\uE014", Space: " " };
+const ELEMENT = "element-6066-11e4-a52e-4f735466cecf";
+
+/** The browser that Debian puts beside the library. */
+function miniBrowser() {
+  if (process.env.MINIBROWSER) return process.env.MINIBROWSER;
+  for (const triple of readdirSync("/usr/lib")) {
+    for (const version of ["4.1", "4.0", "6.0"]) {
+      const path = `/usr/lib/${triple}/webkit2gtk-${version}/MiniBrowser`;
+      if (existsSync(path)) return path;
+    }
+  }
+  throw new Error("Install WebKitGTK's MiniBrowser, or set MINIBROWSER to it.");
+}
+
+const freePort = () => new Promise((found) => {
+  const server = createServer().listen(0, "127.0.0.1", () => {
+    const { port } = server.address();
+    server.close(() => found(port));
+  });
+});
+
+/** Calls until it answers; a browser takes a while to start. */
+async function patiently(call, times = 100) {
+  for (let i = 0; ; i += 1) {
+    try {
+      return await call();
+    } catch (error) {
+      if (i === times) throw error;
+      await new Promise((later) => { setTimeout(later, 100); });
+    }
+  }
+}
+
+/** A screen that nobody sees, where there is none. */
+async function screen() {
+  if (process.env.DISPLAY) return { display: process.env.DISPLAY, end() {} };
+  const child = spawn("Xvfb", ["-displayfd", "3", "-screen", "0", "1280x1000x24", "-nolisten", "tcp"], { stdio: ["ignore", "ignore", "ignore", "pipe"] });
+  const number = await new Promise((told, failed) => {
+    child.stdio[3].once("data", (data) => told(String(data).trim()));
+    child.once("error", failed);
+    child.once("exit", () => failed(new Error("Xvfb did not start.")));
+  });
+  return { display: `:${number}`, end: () => child.kill() };
+}
+
+export async function start() {
+  const { display, end } = await screen();
+  const port = await freePort();
+  const env = { ...process.env, DISPLAY: display, LIBGL_ALWAYS_SOFTWARE: "1", WEBKIT_DISABLE_COMPOSITING_MODE: "1", WEBKIT_DISABLE_DMABUF_RENDERER: "1" };
+  const driver = spawn("WebKitWebDriver", [`--port=${port}`], { env, stdio: "ignore" });
+  const call = async (method, path, body) => {
+    const reply = await fetch(`http://127.0.0.1:${port}${path}`, { method, ...(body && { body: JSON.stringify(body), headers: { "Content-Type": "application/json" } }) });
+    const { value } = await reply.json();
+    if (!reply.ok) throw new Error(`${value.error}: ${value.message}`);
+    return value;
+  };
+  await patiently(() => call("GET", "/status"));
+  const { sessionId, capabilities } = await call("POST", "/session", {
+    capabilities: { alwaysMatch: { "webkitgtk:browserOptions": { binary: miniBrowser(), args: ["--automation"] }, timeouts: { script: 60000, pageLoad: 60000 } } },
+  });
+  const here = (method, path, body) => call(method, `/session/${sessionId}${path}`, body);
+  const found = async (selector) => (await here("POST", "/element", { using: "css selector", value: selector }))[ELEMENT];
+  const strike = (keys) => here("POST", "/actions", {
+    actions: [{ type: "key", id: "keys", actions: keys.flatMap((value) => [{ type: "keyDown", value }, { type: "keyUp", value }]) }],
+  });
+  const evaluate = (work, given = null) => here("POST", "/execute/async", {
+    script: `const done = arguments[arguments.length - 1];
+      Promise.resolve((${work})(arguments[0])).then((value) => done({ value }), (error) => done({ error: String(error) }));`,
+    args: [given],
+  }).then((reply) => {
+    if (reply.error) throw new Error(reply.error);
+    return reply.value;
+  });
+  return {
+    version: `WebKitGTK ${capabilities.browserVersion}`,
+    complaints: [],
+    async open(address) {
+      await here("POST", "/url", { url: "about:blank" });
+      await here("POST", "/url", { url: address });
+    },
+    evaluate,
+    async type(selector, text) {
+      await evaluate((selector) => { document.querySelector(selector).focus(); }, selector);
+      await strike([...text]);
+    },
+    press: (key) => strike([KEYS[key] ?? key]),
+    click: async (selector) => here("POST", `/element/${await found(selector)}/click`, {}),
+    async close() {
+      await here("DELETE", "").catch(() => {});
+      driver.kill();
+      end();
+    },
+  };
+}
