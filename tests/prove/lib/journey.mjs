@@ -2,15 +2,20 @@
 import assert from "node:assert/strict";
 import { fullLink } from "./pages.mjs";
 
+const QUIET = 2500; // ms; between two steps of an answer the page rests for less than a tenth of that
+
 export const box = (field) => `[data-field=${field}] :is(input, select)`;
 
-/** Waits for an answer that can be seen, then for the address and the full answer. */
+/** Waits for an answer that can be seen, and on until nothing in it has changed for a while: then it is the full one. */
 async function answered(browser) {
   await browser.until("an answer on the screen", () => {
     const first = document.querySelector("#first");
     return first !== null && first.checkVisibility() && first.textContent.trim() !== "";
   });
-  await new Promise((later) => { setTimeout(later, 1600); });
+  for (let before = null, now = await reading(browser); JSON.stringify(before) !== JSON.stringify(now);) {
+    await new Promise((later) => { setTimeout(later, QUIET); });
+    [before, now] = [now, await reading(browser)];
+  }
 }
 
 /** What the page says to its plan: sentences and figures as they can be seen. */
@@ -67,7 +72,6 @@ export async function computes(browser, address) {
   }
   await answered(browser);
   const before = await reading(browser);
-  await browser.type(box("bodyMass"), ""); // the caret stands behind what is there
   await browser.evaluate((selector) => { const one = document.querySelector(selector); one.value = ""; one.focus(); }, box("bodyMass"));
   await browser.type(box("bodyMass"), "97");
   await answered(browser);
