@@ -12,15 +12,17 @@ test("the glue and the tool that makes it are one version", () => {
   assert.equal(locked, pinned.WASM_BINDGEN);
 });
 
-test("every npm package is pinned to one version", () => {
-  for (const [name, version] of Object.entries(JSON.parse(text("pkg-config/package.json")).devDependencies)) {
-    assert.match(version, /^\d+\.\d+\.\d+$/, name);
-  }
-});
+for (const folder of ["pkg-config", "pkg-config/prove-tools"]) {
+  test(`every npm package is pinned to one version: ${folder}`, () => {
+    for (const [name, version] of Object.entries(JSON.parse(text(`${folder}/package.json`)).devDependencies)) {
+      assert.match(version, /^\d+\.\d+\.\d+$/, name);
+    }
+  });
 
-test("the lock names no registry", () => {
-  assert.doesNotMatch(text("pkg-config/package-lock.json"), /"resolved"/);
-});
+  test(`the lock names no registry: ${folder}`, () => {
+    assert.doesNotMatch(text(`${folder}/package-lock.json`), /"resolved"/);
+  });
+}
 
 test("the package has the crate's version", () => {
   const crate = /^version = "(.+)"$/m.exec(text("Cargo.toml"))[1];

@@ -59,7 +59,7 @@ export async function besieged(site, { name, question }) {
     async after(fragment, fresh) {
       if (fresh) {
         await page.goto("about:blank");
-        await page.goto(`${site.url}${name}#${fragment}`);
+        await page.goto(`${site.url}${name}#${fragment}`, { timeout: 60000 });
       }
       const seen = await page.evaluate(besiege, fresh ? null : fragment);
       const found = [...faults.splice(0), ...page.complaints.splice(0), ...seen.planted];

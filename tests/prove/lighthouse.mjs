@@ -27,7 +27,6 @@ const faults = [];
 for (const name of (await pageNames()).filter((name) => only.length === 0 || only.includes(name))) {
   await (await fetch(site + name, { headers: { "Accept-Encoding": "br" } })).arrayBuffer(); // packed before, as a host does
   const { lhr } = await lighthouse(site + name, { port: chrome.port, logLevel: "error", onlyCategories: ["performance", ...WHOLE] });
-  for (const audit of Object.values(lhr.audits)) if (process.env.Q && audit.score !== null && audit.score < 1 && audit.details?.items) console.log(audit.id, JSON.stringify(audit.details.items).slice(0, 1500));
   const score = (category) => Math.round((lhr.categories[category].score ?? 0) * 100);
   const missed = (category) => lhr.categories[category].auditRefs
     .filter(({ id, weight }) => weight > 0 && lhr.audits[id].score !== null && lhr.audits[id].score < (category === "performance" ? 0.9 : 1))

@@ -81,6 +81,8 @@ class QuestionPage {
     else showNoAnswer(this.faults, this.form.fields);
     this.form.suit(new Set(this.faults.toRight.flatMap((error) => error.fields)));
     document.getElementById("share").hidden = this.form.isEmpty;
+    // Nothing to say yet: no bar lies over a form that nobody has begun.
+    document.getElementById("glance").parentElement.hidden = this.form.isEmpty;
     this.offers.show();
     if (!reveal()) conceal(TOO_OLD);
   }

@@ -82,7 +82,15 @@ export async function computes(browser, address) {
 export async function serialised(browser, address, question) {
   await browser.open(address + fullLink(question));
   await answered(browser);
-  return { text: await browser.evaluate(() => `<!DOCTYPE html>\n${document.documentElement.outerHTML}`), said: [await boxes(browser), await reading(browser)] };
+  const said = [await boxes(browser), await reading(browser)];
+  const length = await browser.evaluate(() => {
+    globalThis.written = encodeURIComponent(`<!DOCTYPE html>\n${document.documentElement.outerHTML}`);
+    return globalThis.written.length;
+  });
+  // In pieces: a driver may choke on the whole of it.
+  let text = "";
+  while (text.length < length) text += await browser.evaluate((from) => globalThis.written.slice(from, from + 50000), text.length);
+  return { text: decodeURIComponent(text), said };
 }
 
 /** A saved copy with a plan in it shows the same plan and the same answer. */
