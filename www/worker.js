@@ -9,10 +9,18 @@ const kept = () => caches.open(EDITION);
 
 async function keepAtOnce() {
   const cache = await kept();
-  await cache.addAll(Object.entries(AT_ONCE).map(([file, integrity]) => new Request(file, { integrity, cache: "reload" })));
+  await Promise.all(Object.entries(AT_ONCE).map(([file, integrity]) => fetched(cache, file, { integrity })));
   // Pages that are open now were visited before this worker was there.
   const open = await clients.matchAll({ type: "window", includeUncontrolled: true });
-  await Promise.allSettled(open.map(({ url }) => cache.add(new Request(bare(url), { cache: "reload" }))));
+  await Promise.allSettled(open.map(({ url }) => fetched(cache, bare(url))));
+}
+
+/** Fetches and keeps. A host may have led elsewhere, and a browser takes no page from a worker that says so. */
+async function fetched(cache, name, options) {
+  const response = await fetch(name, { cache: "reload", ...options });
+  if (!response.ok) throw new Error(`${name}: ${response.status}`);
+  const { body, headers } = response;
+  await cache.put(name, response.redirected ? new Response(body, { headers }) : response);
 }
 
 async function forgetOthers() {
@@ -21,7 +29,8 @@ async function forgetOthers() {
 }
 
 /** What is kept, else what the network has, which is kept if it is a page; without either the pocket edition. */
-async function answer({ request }, address) {
+async function answer(event, address) {
+  const { request } = event;
   const cache = await kept().catch(() => null); // storage may be blocked or full
   const found = (name) => cache?.match(name, { ignoreVary: true });
   const page = request.mode === "navigate";
@@ -30,7 +39,7 @@ async function answer({ request }, address) {
   try {
     const response = await fetch(request);
     const isPage = page && response.ok && response.headers.get("content-type")?.startsWith("text/html");
-    if (isPage) await cache?.put(address, response.clone()).catch(() => {});
+    if (isPage && cache) event.waitUntil(cache.put(address, response.clone()).catch(() => {}));
     return response;
   } catch (fault) {
     const pocket = page && await found("pocket.html");
