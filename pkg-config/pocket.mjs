@@ -34,6 +34,7 @@ export async function pocketEdition(names, expanded, site, address) {
   const html = whole[0]
     .replace(main, () => `<main ${first.names}>\n${first.content}</main>\n${templates}`)
     .replace('<meta charset="utf-8">', (charset) => `${charset}\n<!-- A plan that this copy opens on: the part of its link behind #. -->\n<meta name="plan" content="">`)
+    .replace(/(<meta name="description" content=")[^"]*/, "$1Every question of rope arithmetic for people who climb trees in one file that computes without a network, with a plan in it or without.")
     .replace(`src="${first.module}"`, 'src="js/pocket-pages.js"')
     .replace(`<link rel="stylesheet" href="${first.sheet}">\n`, styles(leaves));
   const openers = leaves.map(({ name, module }) => `  ${JSON.stringify(name)}: () => import("../${module}"),\n`).join("");

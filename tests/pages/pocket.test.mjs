@@ -34,7 +34,6 @@ async function goTo(page, name) {
 
 /** What a page says and where everything in it stands, once it has said its last. */
 async function looked(page) {
-  await page.waitForFunction(() => !document.querySelector("form[data-question]") || document.getElementById("status").textContent !== "");
   await settled(page);
   return page.evaluate(() => ({
     title: document.title,

@@ -3,9 +3,11 @@ import { carriesPlan, planIn } from "./link.js";
 // The pocket edition: all pages in one file. One stands in <main>, each other in a <template>, so that every id is
 // there once. The address says which is open; to open another the file is read anew.
 
-/** Whether a page answers this question, as its first or beside another. */
-const answers = (page, question) =>
-  (page.content ?? page).querySelector(`form[data-question="${question}"], form[data-also~="${question}"]`) !== null;
+/** The page that answers this question, sooner one that is its own than one that answers it too. */
+function answering(pages, question) {
+  const holding = (form) => pages.find((page) => (page.content ?? page).querySelector(form));
+  return holding(`form[data-question="${question}"]`) ?? holding(`form[data-also~="${question}"]`);
+}
 
 /**
  * The page that the address asks for: by its name before the plan, by the file that this one stands in for where there
@@ -17,7 +19,7 @@ function askedFor(pages) {
   if (name !== undefined) return called(name);
   const file = /^https?:/u.test(location.protocol) ? /([\w-]*)(?:\.html)?$/u.exec(location.pathname)[1] : "";
   const question = carriesPlan(location.hash) ? /&q=([\w-]+)/u.exec(location.hash)?.[1] : undefined;
-  return called(file) ?? pages.find((page) => answers(page, question));
+  return called(file) ?? answering(pages, question);
 }
 
 /** The plan that the file was given, once: a copy saved later has its own, in its boxes. */
