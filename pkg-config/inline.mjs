@@ -7,12 +7,13 @@ const script = /<script type="module" src="(js\/[\w-]+\.js)"><\/script>\n?/;
 const style = /<link rel="stylesheet" href="(css\/[\w-]+\.css)"([^>]*)>\n?/g;
 
 /** A module or a style sheet with all it imports, as one text; `made` is a module's own text where it stands in no file. */
-async function bundled(folder, path, made) {
+async function bundled(folder, path, library, made) {
   const entry = made === undefined
     ? { entryPoints: [`${folder}/${path}`] }
     : { stdin: { contents: made, resolveDir: `${folder}/js`, sourcefile: path } };
   const result = await build({
     ...entry,
+    alias: { "boughline/inline": library },
     bundle: true,
     minify: true,
     charset: "utf8",
@@ -22,6 +23,7 @@ async function bundled(folder, path, made) {
     legalComments: "none",
     plugins: [embedTexts(folder)],
     logLevel: "warning",
+    logOverride: { "import-is-undefined": "error" }, // a function that the page's part has not
     outdir: "unwritten",
     write: false,
   });
@@ -54,13 +56,13 @@ export const moduleOf = (html) => script.exec(html)?.[1];
 export const stylesOf = (html) => [...html.matchAll(style)].map(([, path]) => path);
 
 /**
- * The page as one file: policy and styles in the head, one classic script at the end of the body. `made` is the text
+ * The page as one file: policy and styles in the head, one classic script at the end of the body. `library` stands for "boughline/inline"; `made` is the text
  * of its module where that stands in no file.
  */
-export async function inlined(html, folder, made) {
+export async function inlined(html, folder, library, made) {
   const module = moduleOf(html);
-  const code = module && (await bundled(folder, module, made));
-  const sheets = await Promise.all(stylesOf(html).map((path) => bundled(folder, path)));
+  const code = module && (await bundled(folder, module, library, made));
+  const sheets = await Promise.all(stylesOf(html).map((path) => bundled(folder, path, library)));
   const unused = [...sheets];
   const page = html
     .replace(script, "")

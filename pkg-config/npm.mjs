@@ -1,11 +1,13 @@
-// Writes the npm package: `node npm.mjs WASM_PACK_FOLDER WHOLE_FOLDER PACKAGE_FOLDER`, where WHOLE_FOLDER holds the
-// module built with its texts.
-import { copyFile, readFile, writeFile } from "node:fs/promises";
+// Writes the npm package: `node npm.mjs MODULES_FOLDER PACKAGE_FOLDER`. In MODULES_FOLDER are `whole`, `texts` (the whole
+// with the texts of forms and sources) and a folder for each part.
+import { copyFile, mkdir, readFile, writeFile } from "node:fs/promises";
 import { resolve } from "node:path";
 import { gluePackaged } from "./glue.mjs";
+import { parts } from "./parts.mjs";
 import { textsOf } from "./texts.mjs";
 
-const [built, whole, out] = process.argv.slice(2).map((path) => resolve(path));
+const [modules, out] = process.argv.slice(2).map((path) => resolve(path));
+const [built, whole] = [`${modules}/whole`, `${modules}/texts`];
 const text = (path) => readFile(path, "utf8");
 const write = (name, content) => writeFile(`${out}/${name}`, content);
 
@@ -13,17 +15,27 @@ const glue = await gluePackaged(built);
 await write("glue.js", glue.text);
 
 // Each entry is a file of pkg-config/npm/ that makes `calls`; here it gets its list of named exports.
-const names = (await gluePackaged(whole)).names.filter((name) => !name.startsWith("__")); // an unshrunk module has one more
-const exported = `export const { ${names.join(", ")} } = calls;\n`;
-const wasm = await readFile(`${built}/boughline_bg.wasm`);
+const texts = await textsOf(whole);
+const lists = ["catalogue", "fields", "rigWords", "sources"]; // told.js has these
+const exported = (names) => `export const { ${[...names, ...lists].sort().join(", ")} } = calls;\n`;
+const hexOf = async (folder) => (await readFile(`${folder}/boughline_bg.wasm`)).toString("hex");
+const hex = await hexOf(built);
 for (const entry of ["index.js", "node.js", "inline.js"]) {
-  const source = await text(`pkg-config/npm/${entry}`);
-  await write(entry, source.replace("WASM_HEX", () => wasm.toString("hex")) + exported);
+  await write(entry, (await text(`pkg-config/npm/${entry}`)).replace("WASM_HEX", () => hex) + exported(glue.names));
 }
-const texts = JSON.stringify(await textsOf(whole));
-await write("told.js", (await text("pkg-config/npm/told.js")).replace("TEXTS", () => texts));
+// A part's entry is the inline one with that part's module and glue.
+await mkdir(`${out}/inline`, { recursive: true });
+for (const part of Object.values(parts)) {
+  const own = await gluePackaged(`${modules}/${part}`);
+  const [inside, entry] = [await hexOf(`${modules}/${part}`), await text("pkg-config/npm/inline.js")];
+  const source = entry.replace("./calls.js", "../calls.js").replace("./glue.js", `./${part}.glue.js`).replace("WASM_HEX", () => inside);
+  await write(`inline/${part}.glue.js`, own.text);
+  await write(`inline/${part}.js`, source + exported(own.names));
+  await write(`inline/${part}.d.ts`, `export type * from "../boughline.js";\nexport { ${[...own.names, ...lists].sort().join(", ")} } from "../boughline.js";\n`);
+}
+await write("told.js", (await text("pkg-config/npm/told.js")).replace("TEXTS", () => JSON.stringify(texts)));
 for (const file of ["calls.js", "index.d.ts", "inline.d.ts"]) await copyFile(`pkg-config/npm/${file}`, `${out}/${file}`);
-await write("boughline_bg.wasm", wasm);
+await copyFile(`${built}/boughline_bg.wasm`, `${out}/boughline_bg.wasm`);
 
 // The types of the functions, without those of wasm-bindgen's own loader that follow them.
 const types = await text(`${built}/boughline.d.ts`);

@@ -7,6 +7,7 @@ import { expanded } from "./expand.mjs";
 import { escaped } from "./field-markup.mjs";
 import { inlined } from "./inline.mjs";
 import { pngOf } from "./icons.mjs";
+import { entryOfPage } from "./parts.mjs";
 import { pagesOf, pocketEdition } from "./pocket.mjs";
 import { workerFor } from "./worker.mjs";
 
@@ -32,7 +33,7 @@ for (const entry of (await readdir(site, { withFileTypes: true })).sort((a, b) =
     continue;
   }
   pages.push(entry.name);
-  await written(entry.name, async () => inlined(await whole(entry.name), site));
+  await written(entry.name, async () => inlined(await whole(entry.name), site, entryOfPage(entry.name.slice(0, -5))));
 }
 await written("pocket.html", async () => {
   const names = pagesOf(await source("parts/header.html") + await source("parts/footer.html"));

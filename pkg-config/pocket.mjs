@@ -38,5 +38,5 @@ export async function pocketEdition(names, expanded, site, address) {
     .replace(`src="${first.module}"`, 'src="js/pocket-pages.js"')
     .replace(`<link rel="stylesheet" href="${first.sheet}">\n`, styles(leaves));
   const openers = leaves.map(({ name, module }) => `  ${JSON.stringify(name)}: () => import("../${module}"),\n`).join("");
-  return inlined(withinOneFile(html, names, address), site, `import { openPocket } from "./pocket.js";\nopenPocket({\n${openers}});\n`);
+  return inlined(withinOneFile(html, names, address), site, "boughline/inline", `import { openPocket } from "./pocket.js";\nopenPocket({\n${openers}});\n`);
 }

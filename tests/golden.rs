@@ -7,6 +7,7 @@
 #![cfg(not(target_arch = "wasm32"))]
 #![allow(clippy::expect_used, clippy::panic, reason = "a row that is out of order fails the test")]
 
+use boughline::field::{Kind, Said};
 use boughline::link::{self, FIGURES, Link, Notice};
 use boughline::question::{
     Effort, Question, advantage, can_i_climb, coming_down, cut_length, cut_plan, loads, rescue, rope_length,
@@ -118,4 +119,24 @@ fn a_link_of_these_figures_comes_to_what_it_came_to() {
         std::fs::write(TABLE, lines.concat()).expect("the table can be written");
     }
     assert!(checked >= 20, "some twenty plans of these figures");
+}
+
+/// A module without a question writes out all of that question's choices into a link to it.
+#[test]
+fn a_link_that_says_the_other_defaults_too_comes_to_the_same() {
+    let mut added = 0;
+    for (link, _) in rows().into_iter().filter(|(link, _)| is_of_these_figures(link)) {
+        let mut read = link::read(&link);
+        let wanted = figures(&read);
+        for row in read.question.expect("read whole").fields() {
+            if let Kind::Choice { likely: Some(likely), .. } = row.kind
+                && read.draft.get(row.id).is_none()
+            {
+                read.draft.put(row.id, Said::Text(likely.to_owned()));
+                added += 1;
+            }
+        }
+        assert_eq!(figures(&read), wanted, "{link}");
+    }
+    assert!(added > 20, "some were left out: {added}");
 }

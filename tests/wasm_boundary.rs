@@ -1,4 +1,4 @@
-//! The boundary through real JavaScript values: `wasm-pack test --node`.
+//! The boundary through real JavaScript values: `pkg-config/test --only wasm`.
 #![cfg(target_arch = "wasm32")]
 
 use boughline::wasm;
@@ -16,7 +16,7 @@ fn get(value: &JsValue, path: &str) -> JsValue {
 }
 
 fn ask(draft: &str) -> JsValue {
-    wasm::can_i_climb(&js(draft), &JsValue::UNDEFINED, &JsValue::UNDEFINED)
+    wasm::can_i_climb::can_i_climb(&js(draft), &JsValue::UNDEFINED, &JsValue::UNDEFINED)
 }
 
 /// The messages, by the fields they name.
@@ -120,7 +120,7 @@ fn what_is_no_draft_is_an_error_and_not_an_exception() {
 
 #[wasm_bindgen_test]
 fn a_cord_has_its_answer_of_plain_objects_and_its_errors_at_once() {
-    let cord = |draft: &str, view: &str| wasm::cut_length(&js(draft), &js(view));
+    let cord = |draft: &str, view: &str| wasm::cord::cut_length(&js(draft), &js(view));
     let reply = cord("{ cordUse: 'hand-loop', slingCord: 0.006, finishedLength: '30 cm', climbHeight: '' }", "{}");
     assert_eq!(get(&reply, "ok"), JsValue::TRUE, "{}", JSON::stringify(&reply).unwrap());
     assert_eq!(get(&reply, "answer.first").as_string().as_deref(), Some("Cut 1 m of cord; 1.14 m to be sure of it."));
@@ -136,7 +136,7 @@ fn a_cord_has_its_answer_of_plain_objects_and_its_errors_at_once() {
 
 #[wasm_bindgen_test]
 fn a_rope_has_its_answer_of_plain_objects_and_its_errors_at_once() {
-    let rope = |draft: &str, view: &str| wasm::rope_length(&js(draft), &js(view));
+    let rope = |draft: &str, view: &str| wasm::rope_length::rope_length(&js(draft), &js(view));
     let reply = rope("{ crotchHeight: 12, anchor: 'base', bodyMass: '' }", "{ system: 'us' }");
     assert_eq!(get(&reply, "ok"), JsValue::TRUE, "{}", JSON::stringify(&reply).unwrap());
     assert_eq!(get(&reply, "answer.figures.0.id").as_string().as_deref(), Some("ropeNeeded"));
@@ -154,7 +154,7 @@ fn a_rope_has_its_answer_of_plain_objects_and_its_errors_at_once() {
 
 #[wasm_bindgen_test]
 fn a_way_down_has_its_answer_of_plain_objects_and_its_errors_at_once() {
-    let down = |draft: &str| wasm::coming_down(&js(draft), &js("{}"), &js("50"));
+    let down = |draft: &str| wasm::coming_down::coming_down(&js(draft), &js("{}"), &js("50"));
     let reply = down("{ bodyMass: 80, kitMass: 0, climbHeight: 20, rig: 'tail-3', brake: 'munter', gripRight: '' }");
     assert_eq!(errors(&reply)[0].0, "gripRight");
     let reply = down("{ bodyMass: 80, kitMass: 0, climbHeight: 20, rig: 'tail-3', brake: 'munter' }");
@@ -174,7 +174,7 @@ fn a_way_down_has_its_answer_of_plain_objects_and_its_errors_at_once() {
 
 #[wasm_bindgen_test]
 fn a_rescue_has_its_answer_of_plain_objects_and_its_errors_at_once() {
-    let stuck = |draft: &str| wasm::rescue(&js(draft), &js("{}"));
+    let stuck = |draft: &str| wasm::rescue::rescue(&js(draft), &js("{}"));
     let reply = stuck(
         "{ bodyMass: 80, climbHeight: 10, rig: 'tail-3', anchor: 'base-lowerable', secondPerson: 'rescuer', age: '' }",
     );
@@ -196,12 +196,12 @@ fn a_rescue_has_its_answer_of_plain_objects_and_its_errors_at_once() {
 fn a_strange_view_or_effort_is_as_if_it_were_not_said() {
     let plain = JSON::stringify(&ask(&format!("{{ {PLAN} }}"))).unwrap();
     for strange in ["null", "7", "{}", "{ system: 'imperial' }", "[]", "NaN"] {
-        let reply = wasm::can_i_climb(&js(&format!("{{ {PLAN} }}")), &js(strange), &JsValue::NULL);
+        let reply = wasm::can_i_climb::can_i_climb(&js(&format!("{{ {PLAN} }}")), &js(strange), &JsValue::NULL);
         assert_eq!(String::from(JSON::stringify(&reply).unwrap()), String::from(plain.clone()), "{strange}");
     }
-    let least = wasm::can_i_climb(&js(&format!("{{ {PLAN} }}")), &JsValue::NULL, &js("-1"));
+    let least = wasm::can_i_climb::can_i_climb(&js(&format!("{{ {PLAN} }}")), &JsValue::NULL, &js("-1"));
     assert_eq!(get(&least, "answer.effort.samples").as_f64(), Some(50.0));
-    let nan = wasm::can_i_climb(&js(&format!("{{ {PLAN} }}")), &JsValue::NULL, &js("NaN"));
+    let nan = wasm::can_i_climb::can_i_climb(&js(&format!("{{ {PLAN} }}")), &JsValue::NULL, &js("NaN"));
     assert_eq!(get(&nan, "answer.effort.samples").as_f64(), Some(50.0));
 }
 
@@ -209,7 +209,7 @@ fn a_strange_view_or_effort_is_as_if_it_were_not_said() {
 #[wasm_bindgen_test]
 fn however_an_effort_was_come_to_the_answer_is_the_same() {
     let at = |plan: &str, effort: f64| {
-        let reply = wasm::can_i_climb(&js(&format!("{{ {plan} }}")), &JsValue::UNDEFINED, &effort.into());
+        let reply = wasm::can_i_climb::can_i_climb(&js(&format!("{{ {plan} }}")), &JsValue::UNDEFINED, &effort.into());
         String::from(JSON::stringify(&reply).unwrap())
     };
     let other = PLAN.replace("80 kg", "81 kg");
@@ -225,16 +225,16 @@ fn however_an_effort_was_come_to_the_answer_is_the_same() {
 #[wasm_bindgen_test]
 fn a_link_goes_there_and_back() {
     let us = js("{ system: 'us', decimal: ',' }");
-    let link = wasm::write_link(&"can-i-climb".into(), &js(&format!("{{ {PLAN} }}")), &us);
-    let read = wasm::read_link(&link);
+    let link = wasm::links::write_link(&"can-i-climb".into(), &js(&format!("{{ {PLAN} }}")), &us);
+    let read = wasm::links::read_link(&link);
     assert_eq!(get(&read, "question").as_string().as_deref(), Some("can-i-climb"));
     assert_eq!(get(&read, "view.system").as_string().as_deref(), Some("us"));
     assert_eq!(get(&read, "view.decimal").as_string().as_deref(), Some(","));
     assert_eq!(get(&read, "draft.bodyMass").as_string().as_deref(), Some("80kg"));
-    let again = wasm::write_link(&"can-i-climb".into(), &get(&read, "draft"), &us);
+    let again = wasm::links::write_link(&"can-i-climb".into(), &get(&read, "draft"), &us);
     assert_eq!(again, link);
-    assert_eq!(wasm::write_link(&"no-question".into(), &js("{}"), &us), JsValue::from(""));
-    assert_eq!(get(&wasm::read_link(&JsValue::NULL), "question"), JsValue::NULL);
+    assert_eq!(wasm::links::write_link(&"no-question".into(), &js("{}"), &us), JsValue::from(""));
+    assert_eq!(get(&wasm::links::read_link(&JsValue::NULL), "question"), JsValue::NULL);
 }
 
 #[wasm_bindgen_test]
@@ -249,24 +249,24 @@ fn a_bare_number_gets_its_unit_and_nothing_else_is_touched() {
 #[wasm_bindgen_test]
 fn a_rig_of_ones_own_is_read_into_rows_and_written_again() {
     let text = "tied tree, hitch upper, hitch climber, turn climber, turn upper 0.85, hand climber";
-    let read = wasm::read_rig(&text.into(), &JsValue::UNDEFINED);
+    let read = wasm::own_rig::read_rig(&text.into(), &JsValue::UNDEFINED);
     assert_eq!(get(&read, "ok"), JsValue::TRUE);
     assert_eq!(get(&read, "text").as_string().as_deref(), Some(text));
-    let written = wasm::write_rig(&get(&read, "ropes")).as_string();
+    let written = wasm::own_rig::write_rig(&get(&read, "ropes")).as_string();
     let filled = "tied tree, hitch upper, hitch climber, turn climber bearing-pulley, turn upper 0.85, hand climber";
     assert_eq!(written.as_deref(), Some(filled));
-    let wrong = wasm::write_rig(&js(
+    let wrong = wasm::own_rig::write_rig(&js(
         "[[{ does: 'tied', on: 'trea' }], [{}, 3, null, { does: 'hand', on: 'climber', with: '' }]]",
     ));
     assert_eq!(wrong.as_string().as_deref(), Some("tied trea\n, , , hand climber"));
     let sentence = "“trea” in line 1, stop 1, is no place. Write tree, ground, climber or upper.";
-    assert_eq!(errors(&wasm::read_rig(&wrong, &JsValue::NULL)), [("ownRig".to_owned(), sentence.to_owned())]);
+    assert_eq!(errors(&wasm::own_rig::read_rig(&wrong, &JsValue::NULL)), [("ownRig".to_owned(), sentence.to_owned())]);
     for strange in ["null", "3", "[]", "{}", "'rope'", "[null]", "[[]]", "({ get length() { throw 1; } })"] {
-        let text = wasm::write_rig(&js(strange)).as_string();
+        let text = wasm::own_rig::write_rig(&js(strange)).as_string();
         assert_eq!(text.as_deref(), Some(""), "{strange}");
-        assert_eq!(errors(&wasm::read_rig(&js(strange), &JsValue::NULL)).len(), 1, "{strange}");
+        assert_eq!(errors(&wasm::own_rig::read_rig(&js(strange), &JsValue::NULL)).len(), 1, "{strange}");
     }
-    let words = wasm::rig_words();
+    let words = wasm::lists::rig_words();
     assert_eq!(get(&words, "does.0.id").as_string().as_deref(), Some("tied"));
     assert_eq!(get(&words, "with.4.id").as_string().as_deref(), Some("bark"));
 }

@@ -1,15 +1,14 @@
 // The library's functions over an instance that can be replaced.
-import { makeGlue } from "./glue.js";
 import { lists, told } from "./told.js";
 
 /**
- * Every function of the library, each starting an instance of `compiled()` when there is none.
+ * Every function that `makeGlue()` has, each starting an instance of `compiled()` when there is none.
  *
  * The library answers mistakes with data and never throws, so whatever is thrown (a trap, a full stack)
  * leaves an instance that cannot be trusted: it is dropped, and the call, which has no effects,
  * is made once more in a fresh one. What throws twice is thrown to the caller.
  */
-export function makeCalls(compiled) {
+export function makeCalls(makeGlue, compiled) {
   let glue = null;
   const started = () => {
     if (!glue) {

@@ -1,9 +1,10 @@
 // The library for browsers: fetches its WASM from beside this file when asked to get ready.
 import { makeCalls } from "./calls.js";
+import { makeGlue } from "./glue.js";
 
 let module = null;
 let fetching = null;
-const calls = makeCalls(() => {
+const calls = makeCalls(makeGlue, () => {
   if (!module) throw new Error("Await the default export of boughline before calling it.");
   return module;
 });

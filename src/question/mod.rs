@@ -73,18 +73,29 @@ impl Question {
         Self::ALL.iter().copied().find(|question| question.id() == id)
     }
 
-    /// The fields whose defaults its answer to a draft rests on; none while the draft has no answer.
+    /// The fields whose defaults its answer to a draft rests on; none while the draft has no answer, or in a module
+    /// that leaves this question out.
     #[must_use]
     pub fn assumed(self, draft: &Draft) -> Option<Vec<&'static Row>> {
         match self {
+            #[cfg(feature = "can-i-climb")]
             Self::CanIClimb => can_i_climb::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
+            #[cfg(feature = "advantage")]
             Self::Advantage => advantage::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
+            #[cfg(feature = "loads")]
             Self::Loads => loads::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
+            #[cfg(feature = "rope-length")]
             Self::RopeLength => rope_length::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
+            #[cfg(feature = "cord")]
             Self::CutLength => cut_length::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
+            #[cfg(feature = "cord")]
             Self::CutPlan => cut_plan::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
+            #[cfg(feature = "coming-down")]
             Self::ComingDown => coming_down::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
+            #[cfg(feature = "rescue")]
             Self::Rescue => rescue::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
+            #[allow(unreachable_patterns, reason = "not where every question is built in")]
+            _ => None,
         }
     }
 

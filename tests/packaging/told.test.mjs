@@ -5,7 +5,7 @@ import { test } from "node:test";
 import * as packaged from "boughline";
 import { wholeLibrary } from "../../pkg-config/texts.mjs";
 
-const whole = await wholeLibrary(resolve(process.env.CARGO_TARGET_DIR ?? "target", "wasm-whole"));
+const whole = await wholeLibrary(resolve(process.env.CARGO_TARGET_DIR ?? "target", "modules/texts"));
 const plan = { bodyMass: "80 kg", climbHeight: "11 m", rig: "tail-5", age: 45, sex: "female", stature: "1.7 m" };
 const rope = { crotchHeight: "9 m", anchor: "base" };
 

@@ -1,17 +1,23 @@
-// The library as it is published: the WASM cut out of a page of dist/, started through the package's glue.
+// The library as it is published: the WASM cut out of a page of dist/, started through the glue of the page's part.
 import { readFileSync } from "node:fs";
-import { makeGlue } from "../../dist/npm/glue.js";
+import { parts } from "../../pkg-config/parts.mjs";
 
-/** The module inside a page: the hexadecimal of `\0asm`, version 1, and all that follows. */
-export function wasmInside(page) {
-  const found = page.match(/0061736d01000000[0-9a-f]+/g) ?? [];
-  if (found.length !== 1) throw new Error(`A page holds one module; this one holds ${found.length}.`);
+/** The module inside a page or an entry: the hexadecimal of `\0asm`, version 1, and all that follows. */
+export function wasmInside(file) {
+  const found = readFileSync(file, "utf8").match(/0061736d01000000[0-9a-f]+/g) ?? [];
+  if (found.length !== 1) throw new Error(`A page holds one module; ${file} holds ${found.length}.`);
   return Buffer.from(found[0], "hex");
 }
 
-/** The functions of the module inside `dist/index.html`. */
-export function shipped() {
-  const glue = makeGlue();
-  glue.initSync({ module: new WebAssembly.Module(wasmInside(readFileSync("dist/index.html", "utf8"))) });
+/** The functions of a module, through the glue in `file` of dist/npm/. */
+async function started(wasm, file) {
+  const glue = (await import(`../../dist/npm/${file}`)).makeGlue();
+  glue.initSync({ module: new WebAssembly.Module(wasm) });
   return glue;
 }
+
+/** The functions of the module inside a page that carries a part. */
+export const inside = (page) => started(wasmInside(`dist/${page}.html`), `inline/${parts[page]}.glue.js`);
+
+/** The functions of the whole module. */
+export const whole = () => started(readFileSync("dist/npm/boughline_bg.wasm"), "glue.js");
