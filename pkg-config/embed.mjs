@@ -4,6 +4,7 @@ import { resolve } from "node:path";
 import { build } from "esbuild";
 import { QUESTIONS } from "../www/js/embed-questions.js";
 import { embedTexts } from "./embed-texts.mjs";
+import { entryOfQuestion } from "./parts.mjs";
 
 const [site, out] = process.argv.slice(2).map((path) => resolve(path));
 
@@ -20,7 +21,7 @@ await build({
 for (const [question, { ask }] of QUESTIONS) {
   await build({
     ...shared,
-    stdin: { contents: `export { ${ask} as ask, fields, readLink, tidy, writeLink } from "boughline/inline";`, resolveDir: import.meta.dirname },
+    stdin: { contents: `export { ${ask} as ask, fields, readLink, tidy, writeLink } from "${entryOfQuestion(question)}";`, resolveDir: import.meta.dirname },
     outfile: `${out}/embed-${question}.js`,
     format: "esm",
   });

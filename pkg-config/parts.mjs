@@ -13,16 +13,24 @@ export const parts = {
   rescue: "rescue",
 };
 
+/** The part that answers a question. */
+const answering = new Map([...Object.values(parts).map((part) => [part, part]), ["cut-length", "cord"], ["cut-plan", "cord"]]);
+
 const built = (part) => existsSync(fileURLToPath(new URL(`../dist/npm/inline/${part}.js`, import.meta.url)));
 
-/** What a page imports for "boughline/inline": the package's entry with the page's part inside, or with the whole. */
-export function inlineEntry(page) {
-  if (!Object.hasOwn(parts, page)) return "boughline/inline";
-  if (built(parts[page])) return `boughline/inline/${parts[page]}`;
-  // An older dist/ while somebody works on the pages. tests/shipped refuses such a page.
-  console.warn(`${page}: dist/npm has no part "${parts[page]}", so it carries the whole; pkg-config/build makes the part.`);
+function entry(part) {
+  if (part === undefined) return "boughline/inline";
+  if (built(part)) return `boughline/inline/${part}`;
+  // An older dist/ while somebody works on the pages. tests/shipped refuses it.
+  console.warn(`dist/npm has no part "${part}", so the whole is taken; pkg-config/build makes the part.`);
   return "boughline/inline";
 }
+
+/** What a page's script finds as "boughline/inline": the entry with the page's part inside, or with the whole. */
+export const entryOfPage = (page) => entry(Object.hasOwn(parts, page) ? parts[page] : undefined);
+
+/** The same for something that asks one question alone. */
+export const entryOfQuestion = (question) => entry(answering.get(question));
 
 // `node parts.mjs` lists the parts, one a line, for the build.
 if (import.meta.url === pathToFileURL(process.argv[1]).href) console.log(Object.values(parts).join("\n"));

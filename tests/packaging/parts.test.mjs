@@ -5,7 +5,7 @@ import { resolve } from "node:path";
 import { test } from "node:test";
 import { build } from "esbuild";
 import * as whole from "boughline/inline";
-import { inlineEntry, parts } from "../../pkg-config/parts.mjs";
+import { entryOfPage, parts } from "../../pkg-config/parts.mjs";
 
 const text = (path) => readFileSync(path, "utf8");
 
@@ -18,7 +18,7 @@ async function calledOn(page) {
     metafile: true,
     write: false,
     outdir: "unwritten",
-    loader: { ".svg": "dataurl", ".png": "dataurl" },
+    loader: { ".svg": "dataurl", ".png": "dataurl", ".html": "text" },
   });
   const modules = Object.keys(metafile.inputs).filter((path) => path.endsWith(".js"));
   return new Set(modules.flatMap((path) => [...text(path).matchAll(/\bengine\.(\w+)/gu)].map(([, name]) => name)).filter((name) => name !== "js"));
@@ -28,7 +28,7 @@ const pages = readdirSync("www").filter((name) => name.endsWith(".html") && /src
 
 for (const page of pages) {
   test(`${page} calls only what its part has`, async () => {
-    const has = Object.keys(await import(inlineEntry(page)));
+    const has = Object.keys(await import(entryOfPage(page)));
     const called = [...(await calledOn(page))];
     assert.ok(called.every((name) => name in whole), called.join());
     assert.deepEqual(called.filter((name) => !has.includes(name)), []);
