@@ -22,6 +22,8 @@ pub enum Missing {
     RestOfTrial,
     /// How long the climber's pull is.
     Stroke,
+    /// Which rig: the usual one stands in for it.
+    Rig,
     /// How high the crotch is, of a climb that is to end over an edge.
     Crotch,
     /// How the climber gets down.

@@ -210,6 +210,9 @@ fn missing(plan: &Plan) -> Vec<Missing> {
             missing.push(Missing::Stroke);
         }
     }
+    if plan.rig_is_usual {
+        missing.push(Missing::Rig);
+    }
     if plan.setting.edge.is_some() && plan.setting.crotch.is_none() {
         missing.push(Missing::Crotch);
     }

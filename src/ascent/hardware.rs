@@ -72,14 +72,29 @@ impl Hardware {
     }
 }
 
+/// What is climbed on while no rig is chosen: the plainest that shares the weight out and needs no second rope (judged).
+const USUAL_RIG: RigName = RigName::TailThree;
+
 /// The rig that must be said.
 pub(crate) fn reeved(reader: &mut Reader<'_>) -> Option<Reeved> {
-    reeved_and_next(reader).0
+    let name = reader.need(&RIG);
+    of_name(reader, name).0
 }
 
-/// The rig that must be said, and the next with more advantage made of the same parts, where there is one.
+/// The rig that was said or else the usual one, and the next with more advantage made of the same parts, where there is
+/// one. What was tried on a rig, or written down of one, asks which.
 pub(crate) fn reeved_and_next(reader: &mut Reader<'_>) -> (Option<Reeved>, Option<Reeved>) {
-    let name = reader.need(&RIG);
+    let of_one = is_tried(reader) || reader.says(&OWN_RIG.row);
+    let name = if of_one || reader.says(&RIG.row) { reader.need(&RIG) } else { Some(USUAL_RIG) };
+    of_name(reader, name)
+}
+
+/// Whether something was tried that tells only of the rig it was tried on.
+fn is_tried(reader: &Reader<'_>) -> bool {
+    [&TEST_MASS.row, &TEST_PULL.row, &TRIAL_STROKES.row].iter().any(|row| reader.says(row))
+}
+
+fn of_name(reader: &mut Reader<'_>, name: Option<RigName>) -> (Option<Reeved>, Option<Reeved>) {
     let hardware = Hardware::read(reader);
     let Some((rig, test)) = said(reader, &hardware, name) else { return (None, None) };
     let next = name.and_then(RigName::next).and_then(|next| hardware.rig(next));
@@ -93,8 +108,7 @@ pub(crate) fn reeved_and_next(reader: &mut Reader<'_>) -> (Option<Reeved>, Optio
 /// Every rig of the catalogue with the parts that were said, and one's own where it is written down; and which was
 /// said, if any. One's own test was made on that one, and tells of turns of those kinds on all.
 pub(crate) fn every_rig(reader: &mut Reader<'_>) -> (Option<RigName>, Vec<Reeved>) {
-    let tested = [&TEST_MASS.row, &TEST_PULL.row, &TRIAL_STROKES.row].iter().any(|row| reader.says(row));
-    let name = if tested { reader.need(&RIG) } else { reader.maybe(&RIG) };
+    let name = if is_tried(reader) { reader.need(&RIG) } else { reader.maybe(&RIG) };
     let hardware = Hardware::read(reader);
     let chosen = if name.is_some() { said(reader, &hardware, name) } else { None };
     // One's own is in the list as soon as it is written down, chosen or not; what keeps it out is told.

@@ -72,6 +72,8 @@ pub(crate) struct Plan {
     pub(crate) helper: Spread,
     pub(crate) setting: Setting,
     pub(crate) rig: Reeved,
+    /// Whether nobody chose that rig.
+    pub(crate) rig_is_usual: bool,
 }
 
 impl Plan {
@@ -197,6 +199,7 @@ impl Plan {
             helper: helper?,
             setting: setting?,
             rig: rig?,
+            rig_is_usual: false,
         })
     }
 }

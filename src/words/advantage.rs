@@ -106,7 +106,7 @@ fn rig_line(beside: &Beside, least: bool, chosen: bool, view: View) -> RigLine {
             Standing::Out => "out",
             Standing::Unknown => "not-known",
         },
-        verdict: verdict_line(ascent.verdict),
+        verdict: verdict_line(ascent.verdict, false),
         first: first(ascent, view),
         least,
         figures: kept(figures(ascent, view), SHOWN),

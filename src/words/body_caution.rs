@@ -31,19 +31,19 @@ pub(super) const fn body_caution(caution: BodyCaution) -> &'static Known {
             id: "numb-skin",
             grave: false,
             sources: &[SPINAL_MEMORY],
-            template: "Straps hurt skin that does not feel them. Take the pressure off often, and look at that skin after every try.",
+            template: "If some of your skin does not feel, straps hurt it unnoticed: take the pressure off often, and look at that skin after every try.",
         },
         BodyCaution::ThinBones => &Known {
             id: "thin-bones",
             grave: false,
             sources: &[SPINAL_MEMORY],
-            template: "Bones below a spinal injury grow thin: a foot that catches, or a knock against the stem, can break one unfelt. Keep legs from dangling, and look them over after every try.",
+            template: "After a spinal injury bones below it grow thin: a foot that catches, or a knock against the stem, can break one unfelt. Keep legs from dangling, and look them over after every try.",
         },
         BodyCaution::ShoulderOveruse => &Known {
             id: "shoulder-overuse",
             grave: false,
             sources: &[WHEELCHAIR_SHOULDERS],
-            template: "Of wheelchair users, 30 to 60 % have overused shoulders. If you push a chair you need yours every day: stop when it hurts, and leave days of rest between tries.",
+            template: "If you push a wheelchair, you need your shoulders every day: of wheelchair users 30 to 60 % have overused ones. Stop when it hurts, and leave days of rest between tries.",
         },
         BodyCaution::OverheadReach => &Known {
             id: "overhead-reach",

@@ -233,6 +233,7 @@ fn not_entered(answer: &Answer) -> String {
                 Missing::Strength | Missing::Pull | Missing::Hold | Missing::OtherHalf(_) => "no strength",
                 Missing::RestOfTrial => "only part of a trial",
                 Missing::Stroke => "no length of pull",
+                Missing::Rig => "no rig chosen",
                 Missing::Crotch => "no height of the crotch",
                 Missing::WayDown => "no way down",
                 Missing::Lowering => "no way down that the rope allows",

@@ -8,6 +8,7 @@ use crate::climber::{
 };
 use crate::field::Row;
 use crate::question::can_i_climb::{Answer, Missing};
+use crate::reeving;
 use crate::rope::{ANCHOR, CROTCH_HEIGHT};
 
 /// What has not been entered yet, in sentences.
@@ -19,6 +20,7 @@ pub(super) fn missing_lines(answer: &Answer) -> Vec<ErrorLine> {
     const HOLDS: &[&Row] = &[&GRIP_RIGHT.row, &GRIP_LEFT.row, &PULL_HELD.row, &HOLD.row];
     const STROKE: &[&Row] = &[&STATURE.row, &HAND_TRAVEL.row];
     const TRIAL: &[&Row] = &[&TRIAL_STROKES.row, &TRIAL_TIME.row, &TRIAL_HEIGHT.row];
+    const RIG: &[&Row] = &[&reeving::RIG.row];
     const CROTCH: &[&Row] = &[&CROTCH_HEIGHT.row];
     const LOWERING: &[&Row] = &[&WAY_DOWN.row, &ANCHOR.row];
     const DOWN: &[&Row] = &[&WAY_DOWN.row];
@@ -45,6 +47,10 @@ pub(super) fn missing_lines(answer: &Answer) -> Vec<ErrorLine> {
             Missing::Stroke => (
                 STROKE,
                 "How long your pull is: enter your stature, or the rope you pull in a stroke. Without it there is no count of strokes.",
+            ),
+            Missing::Rig => (
+                RIG,
+                "Which rig you will climb on: until you choose one this is reckoned on a 3:1 on the rope’s own tail.",
             ),
             Missing::Crotch => (
                 CROTCH,

@@ -85,7 +85,7 @@ fn stronger(answer: &Answer, verdict: Verdict, times: f64, view: View) -> String
     let hands = matches!(verdict.decided, Decided::Hands | Decided::LastingHands);
     let [how, end] = if hands && !answer.hold.is_best() {
         &["", "; a hand loop or a handle is the usual way"]
-    } else if answer.ideal > 1.0 && !answer.hauled {
+    } else if answer.ideal > 1.0 && !answer.hauled && !answer.missing.contains(&Missing::Rig) {
         &[" (less kit, better turns)", ""]
     } else {
         &[" (less kit, a rig with more advantage)", ""]

@@ -3,8 +3,10 @@
 use super::{fields, in_order, text, with};
 use boughline::error::Reason;
 use boughline::field::{Kind, Limits, Refusal, Row, Said};
-use boughline::quantity::{canonical_si, read};
-use boughline::question::can_i_climb::Inputs;
+use boughline::link::write;
+use boughline::quantity::{View, canonical_si, read};
+use boughline::question::can_i_climb::{self, Inputs, Missing};
+use boughline::question::{Effort, Question};
 
 fn quantities() -> impl Iterator<Item = (&'static Row, Limits)> {
     fields().iter().filter_map(|row| match row.kind {
@@ -104,12 +106,35 @@ fn choices_take_their_ids_and_nothing_like_them() {
 #[test]
 fn what_is_needed_is_needed_and_the_rest_is_not() {
     assert!(Inputs::of(&in_order()).is_ok());
-    for needed in ["bodyMass", "climbHeight", "rig"] {
+    for needed in ["bodyMass", "climbHeight"] {
         let mut draft = boughline::Draft::new();
         for id in in_order().ids().filter(|id| *id != needed) {
             draft.put(id, in_order().get(id).expect("said").clone());
         }
         let errors = Inputs::of(&draft).expect_err(needed);
         assert!(matches!(errors.as_slice(), [error] if error.fields == [needed] && error.reason == Reason::Needed));
+    }
+}
+
+/// No rig said: the usual one, and it is missing. What was tried on a rig, or written down of one, asks which.
+#[test]
+fn a_rig_is_taken_for_granted_until_something_was_tried_on_one() {
+    let unsaid = || boughline::Draft::new().set("bodyMass", "80 kg").set("climbHeight", "11 m");
+    let needs = |draft: &boughline::Draft| {
+        let inputs = Inputs::of(draft).expect("in order");
+        let answer = can_i_climb::ask(&inputs, Effort::samples(100));
+        (answer.need, answer.missing)
+    };
+    let (usual, mut missing) = needs(&unsaid());
+    let (chosen, without) = needs(&in_order());
+    assert_eq!(usual, chosen);
+    missing.retain(|one| *one != Missing::Rig);
+    assert_eq!(missing, without, "a rig that is chosen is not missing");
+    assert!(needs(&unsaid()).1.contains(&Missing::Rig));
+    let link = write(Question::CanIClimb, &unsaid(), View::default()).expect("readable");
+    assert!(!link.contains("rig="), "{link} makes a choice that nobody made");
+    for (id, value) in [("trialStrokes", "10"), ("ownRig", "rope: tied tree, hitch harness, hand")] {
+        let errors = Inputs::of(&unsaid().set(id, value)).expect_err(id);
+        assert!(errors.iter().any(|error| error.fields == ["rig"] && error.reason == Reason::Needed), "{id}");
     }
 }

@@ -138,6 +138,7 @@ fn everything_missing_has_its_line() {
         "How high the crotch is: without it nobody can tell whether your seat comes above the edge of the platform."
     );
     met.extend(edge.missing.iter().map(variant));
+    met.extend(super::answer("bodyMass=80kg&climbHeight=11m").missing.iter().map(variant));
     // A loop proves only itself, and from an injury at the neck nothing is predicted.
     let looped = super::answer(&plan(TAIL, "trunk=cervical&measuredPull=520N&pullHeld=hand-loop"));
     let line = report(&looped, SI).missing.into_iter().next().expect("the hold is missing");

@@ -229,6 +229,10 @@ fn told_in(view: View) -> Vec<String> {
             }
         }
     }
+    // Nobody chose a rig.
+    for answer in judged(&super::answer("bodyMass=80kg&climbHeight=11m")) {
+        collect(&serde_json::to_value(report(&answer, view)).expect("a report is plain"), &mut told);
+    }
     for more in MORE.iter().chain(LISTS) {
         let link = link::read(&format!(
             "{more}&climbHeight=11m&rig=tail-3&{}",

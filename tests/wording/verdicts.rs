@@ -183,6 +183,26 @@ fn without_the_length_of_a_pull_that_is_named_too() {
     assert!(told.first.starts_with(beginning), "{}", told.first);
 }
 
+/// Nobody chose the rig: it is said in words what stands in for it, and that it is not yet a plan.
+#[test]
+fn without_a_rig_the_usual_one_is_named() {
+    let unsaid = |more: &str| report(&answer(&format!("bodyMass=80kg&climbHeight=11m&stature=1.75m&{more}")), SI);
+    let strong = unsaid("measuredPull=900N&wayDown=descend&secondPerson=rescuer");
+    assert_eq!(strong.verdict.id, "at-limit");
+    assert!(strong.first.starts_with("It is not yet a plan: no rig chosen. "), "{}", strong.first);
+    let usual = "Reckoned on a 3:1 on the rope’s own tail until you choose a rig. Reckoned with, unless";
+    assert!(strong.assumed.starts_with(usual), "{}", strong.assumed);
+    let [line] = strong.missing.as_slice() else { panic!("{:?}", strong.missing) };
+    assert_eq!(line.fields, ["rig"]);
+    assert_eq!(
+        line.message,
+        "Which rig you will climb on: until you choose one this is reckoned on a 3:1 on the rope’s own tail."
+    );
+    let weak = unsaid("measuredPull=200N");
+    assert_eq!((weak.verdict.id, weak.verdict.text), ("out-of-reach", "Out of reach on a 3:1"));
+    assert!(weak.second.contains("(less kit, a rig with more advantage)"), "{}", weak.second);
+}
+
 /// Past most ratings, with nothing read off a label.
 #[test]
 fn past_most_ratings_the_labels_decide() {

@@ -6,6 +6,7 @@ use crate::error::Error;
 use crate::field::Row;
 use crate::question::Question;
 use crate::question::fields::reader;
+use crate::reeving::RIG;
 
 /// The inputs of the question. Made only by [`Inputs::of`], so that asking cannot fail.
 #[derive(Debug, Clone, PartialEq)]
@@ -24,7 +25,8 @@ impl Inputs {
         let mut reader = reader(draft, Question::CanIClimb);
         let (rig, next) = reeved_and_next(&mut reader);
         let plan = Plan::on(&mut reader, rig);
-        reader.done(|| Some(Self { plan: plan?, next }))
+        let rig_is_usual = !reader.says(&RIG.row);
+        reader.done(|| Some(Self { plan: Plan { rig_is_usual, ..plan? }, next }))
     }
 
     /// The fields whose defaults the answer rests on.
