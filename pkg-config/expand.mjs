@@ -31,7 +31,9 @@ function checkConditions(html, fields, conditionOf) {
   for (const [, text] of html.matchAll(/\bdata-for="([^"]*)"/g)) {
     const condition = conditionOf(text);
     if (!condition) throw new Error(`Write data-for="${text}" as FIELD=CHOICE,CHOICE or FIELD!=CHOICE,CHOICE; a choice may be a @GROUP.`);
-    const options = fields.find((row) => row.id === condition.field)?.options?.map(({ id }) => id) ?? [];
+    const radios = [...html.matchAll(/<input type="radio" name="(\w+)" value="([\w-]+)"/g)];
+    const options = fields.find((row) => row.id === condition.field)?.options?.map(({ id }) => id)
+      ?? radios.filter(([, name]) => name === condition.field).map(([, , value]) => value);
     const unknown = condition.choices.find((choice) => !options.includes(choice));
     if (unknown) throw new Error(`data-for="${text}": the library's ${condition.field} has no choice ${unknown}.`);
   }

@@ -44,7 +44,7 @@ export async function bench({ published = dist } = {}) {
     },
     /** A page in a context of its own. Whatever it complains of is kept in `page.complaints`. */
     async page(options = {}, before = async () => {}) {
-      const context = await browser.newContext({ viewport: { width: 1100, height: 900 }, serviceWorkers: "block", ...options });
+      const context = await browser.newContext({ viewport: { width: 1100, height: 900 }, serviceWorkers: "block", locale: "en-GB", ...options });
       const page = await context.newPage();
       page.setDefaultTimeout(Number(process.env.PATIENCE ?? 8000));
       page.complaints = [];
@@ -80,6 +80,15 @@ export async function fillNeeded(page, { bodyMass = "80", climbHeight = "8", rig
   await box(page, "climbHeight").pressSequentially(climbHeight);
   await box(page, "rig").selectOption(rig);
 }
+
+/** Says that the strength is known by a pull, and its box. */
+export async function pullBox(page) {
+  await page.getByLabel("a pull I measured").check();
+  return box(page, "measuredPull");
+}
+
+/** Opens what folds on a phone. */
+export const unfold = (page) => page.evaluate(() => document.querySelectorAll(".fold").forEach((fold) => { fold.open = true; }));
 
 /** Waits until typing counts as stopped and everything late has been said, however busy the machine is. */
 export async function settled(page) {

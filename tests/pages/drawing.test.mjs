@@ -1,7 +1,7 @@
 // The drawing of every rig that can be chosen, measured where it is shown.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { bench, box, settled } from "./browser.mjs";
+import { bench, box, settled, unfold } from "./browser.mjs";
 
 let site;
 before(async () => { site = await bench(); });
@@ -13,6 +13,7 @@ const HELPED = "tied climber, turn tree, hitch upper, turn ground, turn upper, h
 async function drawn(rig, { width = 320, more = "", colorScheme = "dark" } = {}) {
   const page = await site.page({ viewport: { width, height: 900 }, colorScheme });
   await page.goto(`${site.url}#v=1&q=can-i-climb&f=1&u=si&bodyMass=140kg&climbHeight=20m&rig=${rig}${more}`);
+  await unfold(page);
   await settled(page); // the drawing is made anew with the full answer
   return page;
 }

@@ -1,7 +1,7 @@
 // How the climb goes, on the page of "Can I climb this?".
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { bench, box, settled } from "./browser.mjs";
+import { bench, box, settled, unfold } from "./browser.mjs";
 
 let site;
 before(async () => { site = await bench(); });
@@ -14,6 +14,7 @@ const FAILS = "bodyMass=80kg&climbHeight=11m&rig=tail-3&stature=1.75m&measuredPu
 async function opened(plan, options = {}) {
   const page = await site.page(options);
   await page.goto(`${site.url}index.html#v=1&q=can-i-climb&f=1&u=si&${plan}`);
+  await unfold(page);
   return page;
 }
 const figure = async (page, id) => {
@@ -29,7 +30,7 @@ test("with strength and strokes known the climb is drawn, told, and in a table",
   assert.equal(await page.locator("#going svg .drawn-line").count(), 3);
   assert.equal(await page.locator("#going svg .limit").count(), 2);
   assert.deepEqual(await page.locator("#going .legend .letter").allTextContents(), ["a", "b", "c"]);
-  await page.locator("#going summary").click();
+  await page.locator("#going .as-table summary").click();
   const rows = await page.$$eval("#going tbody tr", (all) => all.map((row) => [...row.cells].map((cell) => cell.textContent)));
   assert.ok(rows.length >= 10 && rows.length <= 20, `${rows.length}`);
   assert.equal(rows.at(-1)[3], "the top");
@@ -78,7 +79,7 @@ test("where no rest is long enough it says how far up, how far short and how far
 for (const width of [320, 360, 1280]) {
   test(`nothing runs out of a page ${width} wide`, async () => {
     const page = await opened(LATE, { viewport: { width, height: 800 } });
-    await page.locator("#going summary").click();
+    await page.locator("#going .as-table summary").click();
     const [wide, there] = await page.evaluate(() => [document.documentElement.scrollWidth, innerWidth]);
     assert.ok(wide <= there, `${wide} of ${there}`);
   });

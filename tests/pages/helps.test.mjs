@@ -1,7 +1,7 @@
 // What would help most, and the steps in which a full answer comes, on the page of "Can I climb this?".
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { bench, box } from "./browser.mjs";
+import { bench, box, pullBox } from "./browser.mjs";
 
 let site;
 before(async () => { site = await bench(); });
@@ -39,13 +39,13 @@ test("a full answer comes in steps that the next key stops", async () => {
     new MutationObserver(() => window.seen.push(document.getElementById("effort").textContent))
       .observe(document.getElementById("effort"), { childList: true, characterData: true, subtree: true });
   });
-  await box(page, "measuredPull").fill("590 N");
+  await (await pullBox(page)).fill("590 N");
   assert.equal(await samples(page), 500, "while typing");
   await page.locator("#helps").waitFor({ state: "visible" });
   const counts = (await page.evaluate(() => window.seen)).map((text) => Number(/sum (\d+) times/u.exec(text)?.[1]));
   assert.deepEqual([...new Set(counts)], [500, 4000, 8000, 12000, 16000, 20000]);
-  await box(page, "measuredPull").fill("595 N");
-  await box(page, "measuredPull").fill("600 N");
+  await (await pullBox(page)).fill("595 N");
+  await (await pullBox(page)).fill("600 N");
   assert.equal(await samples(page), 500);
 });
 

@@ -1,7 +1,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { fields } from "boughline";
-import { bench, box, boxes, fillNeeded, reading, settled } from "./browser.mjs";
+import { bench, box, boxes, fillNeeded, reading, settled, pullBox } from "./browser.mjs";
 
 let site;
 before(async () => { site = await bench(); });
@@ -13,7 +13,7 @@ async function planned(options) {
   const page = await site.page(options);
   await page.goto(site.url);
   await fillNeeded(page, { bodyMass: "83.5", climbHeight: "11" });
-  await box(page, "measuredPull").fill("95 lbf");
+  await (await pullBox(page)).fill("95 lbf");
   await page.locator("summary", { hasText: "Your rig’s parts" }).click();
   await box(page, "lowerTurn").selectOption("bush-pulley");
   await box(page, "setback").fill("2 in");

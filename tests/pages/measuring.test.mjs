@@ -1,7 +1,7 @@
 // The walk-throughs of measuring oneself: reached by keys, drawn, named, and readable on the narrowest phone.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { bench, box } from "./browser.mjs";
+import { bench, box, pullBox } from "./browser.mjs";
 
 let site;
 before(async () => { site = await bench(); });
@@ -25,6 +25,10 @@ async function openByKeys(page, walk) {
 async function opened(name, options) {
   const page = await site.page(options);
   await page.goto(site.url + name);
+  // What is wrong stays in view, so that the ways to a grip stand beside those to a pull.
+  await page.getByLabel("my grip").check();
+  await box(page, "gripRight").fill("no");
+  await page.getByLabel("a pull I measured").check();
   for (const walk of WALKS) await openByKeys(page, walk);
   return page;
 }
@@ -117,7 +121,7 @@ test("lines of a drawing have one weight and the colour of the words", async () 
 test("paper shows the walk-throughs that were open and no others", async () => {
   const page = await site.page();
   await page.goto(site.url);
-  await box(page, "measuredPull").fill("41");
+  await (await pullBox(page)).fill("41");
   await openByKeys(page, "chair-scale");
   await page.emulateMedia({ media: "print" });
   assert.ok(await page.locator("#chair-scale ol").isVisible());

@@ -230,7 +230,7 @@ fn told_in(view: View) -> Vec<String> {
         }
     }
     // Nobody chose a rig.
-    for answer in judged(&super::answer("bodyMass=80kg&climbHeight=11m")) {
+    for answer in judged(&super::answer("bodyMass=80kg&climbHeight=11m&age=45&sex=female")) {
         collect(&serde_json::to_value(report(&answer, view)).expect("a report is plain"), &mut told);
     }
     for more in MORE.iter().chain(LISTS) {

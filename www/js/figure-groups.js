@@ -27,7 +27,17 @@ export function grouped(figures) {
     .filter(([, inside]) => inside.length > 0);
 }
 
-const group = (heading) => element("div", { class: "group", "data-group": heading }, element("h3", {}, heading), element("ul", { class: "figures" }));
+// What somebody opened or closed stays so, also where a heading has no figures for a while.
+const states = new Map();
+
+/** A heading that folds where there is little room; the first is open. */
+function group(heading) {
+  const open = states.get(heading) ?? heading === GROUPS[0][0];
+  const node = element("details", { class: "group fold", "data-group": heading, open },
+    element("summary", {}, element("h3", {}, heading)), element("ul", { class: "figures" }));
+  node.addEventListener("toggle", () => states.set(heading, node.open));
+  return node;
+}
 
 /** Shows figures under their headings. A heading stays in the page while it has any, for what is open below it. */
 export function showGroups(box, figures, sourceTexts) {

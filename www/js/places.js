@@ -5,6 +5,8 @@ export function goTo(target) {
   for (let group = target.closest("details"); group; group = group.parentElement.closest("details")) {
     group.open = true;
   }
+  // A form shows a box that it had put away for another way of saying the same.
+  target.dispatchEvent(new Event("reach", { bubbles: true }));
   target.focus({ preventScroll: true });
   target.scrollIntoView({ block: target.matches("input, select, textarea") ? "center" : "start" });
 }
@@ -20,10 +22,12 @@ export function keepAddress(root) {
   });
 }
 
-/** A list of sentences, each a link to the first field it speaks of. */
+/** A list of sentences, each a link to the first field it speaks of. One that says the same again keeps its focus. */
 export function sentenceLinks(list, errors, fields) {
-  list.replaceChildren(...errors.map(({ fields: ids, message }) => {
+  const items = errors.map(({ fields: ids, message }) => {
     const field = ids.map((id) => fields.get(id)).find(Boolean);
     return element("li", {}, field ? element("a", { href: `#${field.control.id}` }, message) : message);
-  }));
+  });
+  const same = items.length === list.children.length && items.every((item, i) => item.isEqualNode(list.children[i]));
+  if (!same) list.replaceChildren(...items);
 }

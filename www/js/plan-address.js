@@ -52,8 +52,8 @@ export class PlanAddress {
 
   /** What the link to another page says: all that can be read, and the units; "" when there is nothing to say. */
   fragmentFor(question) {
-    const { readable, view } = this.form;
-    const unsaid = Object.keys(readable).length === 0 && view.system === "si" && view.decimal === ".";
+    const { readable, view, isUsualView } = this.form;
+    const unsaid = Object.keys(readable).length === 0 && isUsualView;
     return unsaid ? "" : this.engine.writeLink(question, readable, view);
   }
 
@@ -63,9 +63,9 @@ export class PlanAddress {
    */
   keep() {
     if (!this.own) return;
-    const { isEmpty, draft, view } = this.form;
+    const { isEmpty, isUsualView, draft, view } = this.form;
     try {
-      const written = isEmpty ? null : this.fragment();
+      const written = isEmpty && isUsualView ? null : this.fragment();
       const address = written === "" ? location.href : withPlan(location.href, written ?? "");
       history.replaceState(written === "" ? { typed: { draft, view } } : null, "", address);
     } catch {

@@ -2,6 +2,7 @@ import { draftOf } from "./draft.js";
 import { sentencesFor } from "./faults.js";
 import { PlanField } from "./plan-field.js";
 import { setText } from "./element.js";
+import { Ways } from "./ways.js";
 
 /** What a saved copy of the page carried; nothing where somebody's hand has spoilt it. */
 function carriedIn({ dataset }) {
@@ -23,6 +24,7 @@ export class PlanForm {
     this.carried = carriedIn(form);
     this.fields = new Map();
     for (const node of form.querySelectorAll("[data-field]")) this.add(node);
+    this.ways = new Ways(form, this.fields);
     this.describe();
   }
 
@@ -39,12 +41,24 @@ export class PlanForm {
   }
 
   set view({ system, decimal }) {
-    for (const radio of this.form.querySelectorAll("input[type=radio]")) {
-      const wanted = radio.name === "system" ? system : decimal;
-      if (wanted !== undefined) radio.checked = radio.value === wanted;
+    for (const [name, wanted] of Object.entries({ system, decimal })) {
+      for (const radio of this.form.querySelectorAll(`input[name=${name}]`)) {
+        if (wanted !== undefined) radio.checked = radio.value === wanted;
+      }
     }
     this.mirrorView();
     this.describe();
+  }
+
+  /** Begins with the reader's usual view, unless this is a saved copy, which stays as it was saved. */
+  meet(usual) {
+    this.usual = usual;
+    if (this.form.dataset.met === undefined) this.view = usual;
+    this.form.dataset.met = "";
+  }
+
+  get isUsualView() {
+    return this.view.system === this.usual.system && this.view.decimal === this.usual.decimal;
   }
 
   mirrorView() {
@@ -143,6 +157,7 @@ export class PlanForm {
     }
     this.carry(carried);
     this.tidyAll();
+    this.ways.suit();
     return left;
   }
 
@@ -162,8 +177,9 @@ export class PlanForm {
 
   /** Puts away the boxes that the choices made have no use for: never one in `wrong`, and what is in them stays. */
   suit(wrong) {
-    const chosen = (id) => this.fields.get(id)?.text ?? this.carried[id] ?? "";
+    const chosen = (id) => this.fields.get(id)?.text ?? this.ways.chosen(id) ?? this.carried[id] ?? "";
     for (const field of this.fields.values()) field.node.hidden = !wrong.has(field.id) && !field.suits(chosen);
+    this.ways.tell();
     // No heading over nothing.
     for (const group of this.form.querySelectorAll("fieldset, form > details")) {
       const inside = [...group.querySelectorAll("[data-field]")];

@@ -12,6 +12,7 @@ import { keepAddress } from "./places.js";
 import { afterPress, watchPresses } from "./press.js";
 import { PlanAddress } from "./plan-address.js";
 import { PlanForm } from "./plan-form.js";
+import { usualView } from "./usual-view.js";
 import { sayStatus, showAnswer, showErrors, showNoAnswer, showNotices } from "./answer.js";
 
 const FAILED =
@@ -79,7 +80,7 @@ class QuestionPage {
     this.faults = reply.ok ? NO_FAULTS : sortedFaults(reply.errors, (id) => this.form.leavesOut(id));
     if (reply.ok) showAnswer(reply.answer, this.form.fields, this.question);
     else showNoAnswer(this.faults, this.form.fields);
-    this.form.suit(new Set(this.faults.toRight.flatMap((error) => error.fields)));
+    this.form.suit(this.wrong);
     document.getElementById("share").hidden = this.form.isEmpty;
     // Nothing to say yet: no bar lies over a form that nobody has begun.
     document.getElementById("glance").parentElement.hidden = this.form.isEmpty;
@@ -146,6 +147,17 @@ class QuestionPage {
     this.refresh();
   }
 
+  /** Another way of saying a thing: its boxes are shown; what was said in the others stays. */
+  takeWay() {
+    this.form.mirrorView();
+    this.form.suit(this.wrong);
+  }
+
+  /** The fields in which something is to be put right. */
+  get wrong() {
+    return new Set(this.faults.toRight.flatMap((error) => error.fields));
+  }
+
   /** Takes a plan out of the address, if there is one. */
   openLink() {
     if (!this.address.hasPlan) return;
@@ -167,6 +179,7 @@ class QuestionPage {
   reread() {
     for (const field of this.form.fields.values()) field.mirror();
     this.form.tidyAll();
+    this.form.ways.suit();
     this.form.mirrorView();
     this.form.describe();
     this.refresh();
@@ -186,8 +199,10 @@ class QuestionPage {
       if (field) this.left(field);
     });
     on(form, "change", (event) => {
-      if (event.target.type === "radio") this.changeView();
+      if (this.form.ways.has(event.target.name)) this.takeWay();
+      else if (event.target.type === "radio") this.changeView();
     });
+    on(form, "reach", (event) => this.form.ways.show(event.target) && this.takeWay());
     on(form, "submit", (event) => {
       event.preventDefault();
       this.pace.finish();
@@ -212,6 +227,7 @@ class QuestionPage {
     document.getElementById("status").textContent = "";
     forgetCopied();
     showNotices([]);
+    this.form.meet(usualView(navigator.language));
     this.shownView = this.form.view;
     this.listen();
     this.guarded(() => {
