@@ -1,6 +1,7 @@
-// Expands the two elements that pages are written with. Both are gone from what is published.
+// Expands the elements that pages are written with. All are gone from what is published.
 import { readFile } from "node:fs/promises";
 import { fieldMarkup } from "./field-markup.mjs";
+import { contents, method } from "./method.mjs";
 
 /** Replaces every match by what `replacement` resolves to. */
 async function replaced(text, pattern, replacement) {
@@ -42,11 +43,21 @@ function checkConditions(html, fields, conditionOf) {
 /** A page's link to itself leads to its top, and the plan in its address stays. */
 const marked = (html, name) => html.replaceAll(`<a href="${name}"`, `<a href="#job" aria-current="page"`);
 
+/** `<method-contents>` and `<method-tables>` become how the library reckons, by its own tables. */
+function withMethod(html, tables, fields) {
+  if (!html.includes("<method-")) return html;
+  if (!tables) throw new Error("The package has no method.json: run pkg-config/build, which asks the library for it.");
+  return html
+    .replace("<method-contents></method-contents>", () => contents(tables))
+    .replace("<method-tables></method-tables>", () => method(tables, fields));
+}
+
 /** The page `name` in full. `words` is what the page's own script shares with the build. */
-export async function expanded(html, name, folder, fields, { hintText, conditionOf }) {
-  const whole = await withFields(marked(await withParts(html, folder), name), fields, hintText);
+export async function expanded(html, name, folder, fields, { hintText, conditionOf }, tables) {
+  const parts = withMethod(marked(await withParts(html, folder), name), tables, fields);
+  const whole = await withFields(parts, fields, hintText);
   checkConditions(whole, fields, conditionOf);
-  const left = /<(?:page-part|plan-field)\b[^>]*>/.exec(whole)?.[0];
+  const left = /<(?:page-part|plan-field|method-\w+)\b[^>]*>/.exec(whole)?.[0];
   if (left) throw new Error(`Write ${left} as <page-part name="x"></page-part> or <plan-field name="x"></plan-field>.`);
   return whole;
 }

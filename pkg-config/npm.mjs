@@ -4,7 +4,7 @@ import { copyFile, mkdir, readFile, writeFile } from "node:fs/promises";
 import { resolve } from "node:path";
 import { gluePackaged } from "./glue.mjs";
 import { parts } from "./parts.mjs";
-import { textsOf } from "./texts.mjs";
+import { textsOf, wholeLibrary } from "./texts.mjs";
 
 const [modules, out] = process.argv.slice(2).map((path) => resolve(path));
 const [built, whole] = [`${modules}/whole`, `${modules}/texts`];
@@ -34,6 +34,8 @@ for (const part of Object.values(parts)) {
   await write(`inline/${part}.d.ts`, `export type * from "../boughline.js";\nexport { ${[...own.names, ...lists].sort().join(", ")} } from "../boughline.js";\n`);
 }
 await write("told.js", (await text("pkg-config/npm/told.js")).replace("TEXTS", () => JSON.stringify(texts)));
+// How it is reckoned, for the method page and for whoever wants the figures.
+await write("method.json", `${JSON.stringify((await wholeLibrary(whole)).method(), null, 1)}\n`);
 for (const file of ["calls.js", "index.d.ts", "inline.d.ts"]) await copyFile(`pkg-config/npm/${file}`, `${out}/${file}`);
 await copyFile(`${built}/boughline_bg.wasm`, `${out}/boughline_bg.wasm`);
 

@@ -16,13 +16,16 @@ const [site, out] = process.argv.slice(2).map((path) => resolve(path));
 const shared = (module) => import(pathToFileURL(`${site}/js/${module}.js`));
 const words = { ...(await shared("hint")), ...(await shared("fitting")) };
 
+// How the library reckons, as the build asked it.
+const method = await readFile(new URL("node_modules/boughline/method.json", import.meta.url), "utf8").then(JSON.parse, () => null);
+
 // Where the site is published, for links copied from a page on disk. Empty: such a page makes none.
 const address = process.env.SITE_ADDRESS ?? "";
 const addressed = (html) => html.replace('<meta name="site-address" content="">', () => `<meta name="site-address" content="${escaped(address)}">`);
 
 const source = (path) => readFile(`${site}/${path}`, "utf8");
 /** A page in full; `as` is the file in which it is to stand, and whose entry the menus mark. */
-const whole = async (name, as = name) => addressed(await expanded(await source(name), as, site, fields(), words));
+const whole = async (name, as = name) => addressed(await expanded(await source(name), as, site, fields(), words, method));
 
 const pages = ["pocket.html"];
 const bundledInto = new Set(["css", "js", "parts", "worker.js"]);

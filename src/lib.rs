@@ -39,6 +39,7 @@
 //! | [`ascent`] | one climb with one value for everything that varies, and many of them |
 //! | [`question`] | one pure function a question |
 //! | [`link`] | a draft to and from an address |
+//! | [`method`] | every formula with its figures, sources and an example, for the method page |
 //! | [`words`] | facts to sentences |
 //! | `wasm` | the boundary to JavaScript, behind the feature `wasm` |
 //!
@@ -62,6 +63,8 @@ mod float;
 pub mod gear;
 pub mod hitch;
 pub mod link;
+#[cfg(not(boughline_terse))]
+pub mod method;
 pub mod quantity;
 pub mod question;
 pub mod reeving;

@@ -9,7 +9,7 @@ use std::path::{Path, PathBuf};
 /// From the ground floor up. A storey uses itself and whatever stands before it.
 const STOREYS: &[&str] = &[
     "told", "float", "quantity", "source", "field", "chance", "gear", "hitch", "reeving", "error", "draft", "climber",
-    "tree", "rope", "cord", "descent", "ascent", "question", "link", "words", "wasm",
+    "tree", "rope", "cord", "descent", "ascent", "question", "link", "method", "words", "wasm",
 ];
 
 fn sources() -> Vec<PathBuf> {

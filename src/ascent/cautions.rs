@@ -9,7 +9,7 @@ use crate::quantity::Length;
 use crate::reeving::{Drive, Losses, What, is_held, untended_hitches};
 
 /// From this share of one's strength on a pull cannot be repeated often: ten times at 80 % (Johnson 2009).
-const HARD: f64 = 0.8;
+pub const HARD: f64 = 0.8;
 
 /// What to be careful about on this plan.
 pub(super) fn cautions(plan: &Plan, answer: &Answer) -> Vec<Caution> {

@@ -14,6 +14,7 @@ pub(super) fn within_the_clock(allowed: f64, height: f64) -> f64 {
 }
 
 /// From leaving the seat to being back on it, in seconds.
-pub(super) fn hanging(climb_time: f64, height: f64) -> f64 {
+#[must_use]
+pub fn hanging(climb_time: f64, height: f64) -> f64 {
     climb_time + height / SENSIBLE_SPEED
 }

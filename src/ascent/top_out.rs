@@ -12,7 +12,7 @@ use crate::quantity::{Length, Quantity};
 ///
 /// # Source
 /// Judged: one hitch or knot and its connector, right under the crotch.
-const ALONE: Spread = Spread::new(0.15, 0.25, 0.40);
+pub const GAP_ALONE: Spread = Spread::new(0.15, 0.25, 0.40);
 
 /// The start and the top of one climb, in metres; unknown as far as it hangs on a crotch whose height is.
 #[derive(Debug, Clone, PartialEq)]
@@ -36,7 +36,7 @@ impl Top {
         let setting = &plan.setting;
         let gap = match plan.rig.upper_turns() {
             Some(turns) => stack(plan, pick, turns),
-            None => drawn(pick, STACK, &ALONE),
+            None => drawn(pick, STACK, &GAP_ALONE),
         };
         let below = drawn(pick, BELOW, &SEAT_BELOW);
         let start = drawn(pick, SEAT, &setting.seat);

@@ -84,7 +84,8 @@ impl Pick for Draws {
 }
 
 /// The inverse of the triangular distribution.
-fn triangular(spread: Spread, at: f64) -> f64 {
+#[must_use]
+pub fn triangular(spread: Spread, at: f64) -> f64 {
     let Spread { low, likely, high } = spread;
     let width = high - low;
     if width <= 0.0 {

@@ -36,7 +36,10 @@ pub use hold::{HOLD, Hold, held_by};
 pub use legs::{LEGS, Legs, STAIRS, Stairs};
 pub use norm::{AGE, Norm, SEX, Sex};
 pub use pace::{LONGEST_REST, MOVING, shortest_rest, strength_for};
-pub use power::{ARM_POWER, KEPT_UP, KEPT_UP_FOR, PEAK_OVER_GRIP, peak_power};
+pub use power::{
+    ABLE_POWER, ARM_POWER, KEPT_UP, KEPT_UP_FOR, PARAPLEGIC_POWER, PEAK_OVER_GRIP, TETRAPLEGIC_POWER, USUAL_GRIP,
+    peak_power,
+};
 pub use pull::{
     ANOTHER_DAY, CLIMB_ARMS, MEASURED_PULL, Measured, ONE_ARM, PULL_ARMS, PULL_HELD, PULL_TAKEN, PullTaken, for_arms,
 };
@@ -44,8 +47,8 @@ pub use seat::{SEAT_BELOW, SEAT_HEIGHT};
 pub use shoulder::{SHOULDER_REACH, ShoulderReach};
 pub(crate) use spell::Spell;
 pub use stroke::{
-    CADENCE, EXTRA_PAIR, HAND_TRAVEL, POSTURE, PULL_TIME, Posture, RESET_TIME, Reach, STACK_LENGTH, TO_CHEST, reach,
-    share_used,
+    CADENCE, EXTRA_PAIR, HAND_TRAVEL, POSTURE, PULL_TIME, Posture, RESET_TIME, Reach, STACK_LENGTH, TO_CHEST, TO_LAP,
+    reach, share_used,
 };
 pub use survey::{
     AGE_BANDS, AgeBand, DEVIATIONS, FEMALE_LINE, HEAVIEST, LEAST_GRIP, Line, MALE_LINE, OLDEST, TWENTIETH,

@@ -2,7 +2,7 @@
 
 use super::{Grip, Trunk};
 use crate::field::{Field, Kind, Limits, Row, Spread};
-use crate::quantity::{Dimension, Force, Power, WATT};
+use crate::quantity::{Dimension, Force, KILOGRAM_FORCE, Power, WATT};
 
 /// The greatest power of somebody's arms for a minute or two, over that of people of their grip.
 ///
@@ -18,6 +18,27 @@ pub const KEPT_UP: Spread = Spread::new(0.4, 0.5, 0.6);
 
 /// As long as that is kept up, in seconds.
 pub const KEPT_UP_FOR: f64 = 1800.0;
+
+/// The greatest power of able-bodied men at the arm crank, in watts.
+///
+/// # Source
+/// Judged from Aminoff 1996.
+pub const ABLE_POWER: f64 = 107.0;
+
+/// The same with paraplegia, in watts.
+///
+/// # Source
+/// Haisma 2006.
+pub const PARAPLEGIC_POWER: f64 = 74.0;
+
+/// The same with tetraplegia, in watts.
+///
+/// # Source
+/// Haisma 2006.
+pub const TETRAPLEGIC_POWER: f64 = 40.0;
+
+/// The grip of both hands that such a power goes with (judged).
+pub const USUAL_GRIP: Force = Force::newtons(KILOGRAM_FORCE.si(95.0));
 
 /// The greatest power of somebody's arms, in watts, as their grip foretells it, and
 /// `over_grip` times that.
@@ -36,12 +57,11 @@ pub const KEPT_UP_FOR: f64 = 1800.0;
 /// ```
 #[must_use]
 pub fn peak_power(grip: Grip, trunk: Trunk, over_grip: f64) -> f64 {
-    const ABLE: f64 = 107.0;
-    let by_grip = over_grip * (grip.left + grip.right) / Force::kilograms_force(95.0).in_newtons();
+    let by_grip = over_grip * (grip.left + grip.right) / USUAL_GRIP.in_newtons();
     match trunk {
-        Trunk::Steady => ABLE * by_grip,
-        Trunk::Unsteady => 74.0 * by_grip,
-        Trunk::Cervical => (74.0 * by_grip).min(40.0),
+        Trunk::Steady => ABLE_POWER * by_grip,
+        Trunk::Unsteady => PARAPLEGIC_POWER * by_grip,
+        Trunk::Cervical => (PARAPLEGIC_POWER * by_grip).min(TETRAPLEGIC_POWER),
     }
 }
 

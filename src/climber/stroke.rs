@@ -31,8 +31,11 @@ impl Reach {
     }
 }
 
-/// What the reach from overhead to the chest is of stature, and in metres on top: see [`reach`].
-pub const TO_CHEST: (f64, f64) = (0.4802, 0.0012);
+/// What the reach from overhead to the chest is of stature, in metres on top, and its standard deviation: see [`reach`].
+pub const TO_CHEST: (f64, f64, f64) = (0.4802, 0.0012, 0.046);
+
+/// The same of the reach from overhead to the lap.
+pub const TO_LAP: (f64, f64, f64) = (0.6940, -0.1061, 0.041);
 
 /// The reach of somebody of a stature, `deviations` standard deviations off the mean.
 ///
@@ -45,8 +48,8 @@ pub const TO_CHEST: (f64, f64) = (0.4802, 0.0012);
 #[must_use]
 pub fn reach(stature: f64, deviations: f64) -> Reach {
     Reach {
-        to_chest: TO_CHEST.0 * stature + TO_CHEST.1 + 0.046 * deviations,
-        to_lap: 0.6940 * stature - 0.1061 + 0.041 * deviations,
+        to_chest: TO_CHEST.0 * stature + TO_CHEST.1 + TO_CHEST.2 * deviations,
+        to_lap: TO_LAP.0 * stature + TO_LAP.1 + TO_LAP.2 * deviations,
     }
 }
 

@@ -68,19 +68,19 @@ pub enum Short {
 ///
 /// # Source
 /// Judged: cord flattens as it is drawn tight, and does not always lie close.
-const DRESSED: Spread = Spread::new(0.93, 1.0, 1.10);
+pub const DRESSED: Spread = Spread::new(0.93, 1.0, 1.10);
 /// What knots and eyes take, over what their geometry says.
 ///
 /// # Source
 /// Judged.
-const KNOTTED: Spread = Spread::new(0.85, 1.0, 1.2);
+pub const KNOTTED: Spread = Spread::new(0.85, 1.0, 1.2);
 /// What tails are left, over the shortest.
 ///
 /// # Source
 /// Judged: nobody ties to the centimetre, and shorter is too short.
-const LEFT: Spread = Spread::new(1.0, 1.0, 1.5);
+pub const LEFT: Spread = Spread::new(1.0, 1.0, 1.5);
 /// What is still not sure once somebody's own way of tying is known (judged).
-const FITTED: Spread = Spread::new(0.97, 1.0, 1.03);
+pub const FITTED: Spread = Spread::new(0.97, 1.0, 1.03);
 
 /// The laps of a stopper, and of each barrel of a double fisherman's.
 const TWO_LAPS: f64 = 2.0;

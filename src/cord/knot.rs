@@ -16,7 +16,7 @@ use crate::hitch::{CONNECTOR_STOCK, coil, girth};
 /// diameters, that a New Zealand caving association's page adds to a loop. One of two laps on 11 mm rope takes about the
 /// 23 cm that are read of a stopper.
 #[must_use]
-pub(super) fn barrel(laps: f64, cord: f64) -> f64 {
+pub fn barrel(laps: f64, cord: f64) -> f64 {
     laps * coil(girth(cord, 0.0, cord), cord) + (laps + 2.0) * cord
 }
 
@@ -25,7 +25,7 @@ pub(super) fn barrel(laps: f64, cord: f64) -> f64 {
 /// # Source
 /// Geometry.
 #[must_use]
-pub(super) fn eye(cord: f64) -> f64 {
+pub fn eye(cord: f64) -> f64 {
     girth(CONNECTOR_STOCK, 0.0, cord)
 }
 

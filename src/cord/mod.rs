@@ -47,11 +47,11 @@ mod wanted;
 
 pub use coils::{HITCH_COILS, HITCH_CROSSINGS};
 pub use cord_use::{CORD_USE, CordUse};
-pub use cut::{Cut, Make, Short, Wanted};
+pub use cut::{Cut, DRESSED, FITTED, KNOTTED, LEFT, Make, Short, Wanted};
 pub use cut_allowance::{END_ALLOWANCE, KERF};
 pub use fit::{CAME_OUT, CORD_CUT};
 pub use haul::{HAND_END, haul_strands};
-pub use knot::shortest_tail;
+pub use knot::{barrel, eye, shortest_tail};
 pub(crate) use made::thickness;
 pub use piece::{Piece, Place};
 pub(crate) use said::said;

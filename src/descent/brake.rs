@@ -69,7 +69,7 @@ pub static BRAKE_MEASURED: Field<Ratio> = Field::new(Row {
 ///
 /// # Source
 /// 0.15 to 0.24 on bars of aluminium and steel (Delaney 2022, p. 88); likely as in his table of turns, 0.175.
-const METAL_FRICTION: Spread = Spread::new(0.15, 0.175, 0.24);
+pub const METAL_FRICTION: Spread = Spread::new(0.15, 0.175, 0.24);
 
 impl Brake {
     /// The tension above it over what the hand holds: the low end is to plan on, the high one is what lets it run hardest.

@@ -6,10 +6,10 @@ use crate::quantity::Length;
 use crate::reeving::{Body, BodyKind, Rig, Rope, Stop, What};
 
 /// The rope between the hitch and the knot below it, in metres (judged, from 0.2 to 1).
-const TO_THE_KNOT: f64 = 0.3;
+pub const TO_THE_KNOT: f64 = 0.3;
 
 /// The rope to the next knot further down, in metres: every few metres is common practice, no source.
-const TO_THE_NEXT: f64 = 3.0;
+pub const TO_THE_NEXT: f64 = 3.0;
 
 /// Why somebody cannot change over on a rig.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -23,8 +23,8 @@ mod speed;
 mod stage;
 mod step;
 
-pub use brake::{BRAKE, BRAKE_MEASURED, BRAKE_TURNS, Brake, hand_share};
-pub use change_over::{NoChangeOver, change_over, going_down};
+pub use brake::{BRAKE, BRAKE_MEASURED, BRAKE_TURNS, Brake, METAL_FRICTION, hand_share};
+pub use change_over::{NoChangeOver, TO_THE_KNOT, TO_THE_NEXT, change_over, going_down};
 pub use clock::RESCUE_CLOCK;
 pub use foot::{Haul, hauls, lowering_share};
 pub use foot_brake::{FOOT_BRAKE, FOOT_TURNS, FootBrake};
@@ -33,5 +33,5 @@ pub use heat::{AIR, HEAT_SHARE, HEAT_SHARE_ALONE, Heat, REST_EVERY, REST_FOR, SP
 pub use share::Kept;
 pub use skin::{Slab, skin_rise};
 pub use speed::{DEVICE_SPEED, SENSIBLE_SPEED};
-pub use stage::{Stage, total};
+pub use stage::{RESCUER_SPEED, Stage, total};
 pub use step::{Attached, Does, Step};

@@ -29,7 +29,7 @@ pub enum Stage {
 }
 
 /// How fast a trained rescuer climbs on a rope, in metres a second (judged).
-const RESCUER_SPEED: Spread = Spread::new(0.04, 0.10, 0.20);
+pub const RESCUER_SPEED: Spread = Spread::new(0.04, 0.10, 0.20);
 
 impl Stage {
     /// How long it takes at a height in metres, in seconds.

@@ -26,4 +26,4 @@ pub use minimum::{CLAMP_LOAD, CORD, LIFE_LINE, LIFE_PART, Minimum};
 pub use rated_mass::{PAST_MOST, RATED_MASS, TEST_RATING};
 pub use rope::{ROPE_DIAMETER, ROPE_KIND, RopeKind};
 pub use turn::{LOWER_TURNS, TOP_TURN, TurnFields, TurnKind, UPPER_TURNS, kept_by};
-pub use warmth::Warmth;
+pub use warmth::{PACKED, Warmth};

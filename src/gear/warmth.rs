@@ -18,7 +18,7 @@ pub struct Warmth {
 }
 
 /// The share of a cord's round that is fibre and not air (judged, from 0.70 to 0.85).
-const PACKED: f64 = 0.80;
+pub const PACKED: f64 = 0.80;
 
 impl Fibre {
     /// How it takes heat.

@@ -83,7 +83,7 @@ pub fn raised(kept: f64, power: f64) -> f64 {
 const PERFECT: f64 = 0.999;
 
 /// What a turn keeps at the least (judged: one that keeps less is no turn but a jam).
-const LEAST_KEPT: f64 = 0.01;
+pub const LEAST_KEPT: f64 = 0.01;
 
 /// The mass lifted in one's own test.
 pub static TEST_MASS: Field<Mass> = Field::new(Row {

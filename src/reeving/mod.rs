@@ -55,7 +55,7 @@ pub use forces::{Forces, Span, tended_hitches, untended_hitches};
 pub use held::{Part, drop_after, drop_in_hand, is_held, single_parts};
 pub use kinematics::{Motion, kinematics};
 pub use load::{load_on, pull_through};
-pub use measured::{TEST_MASS, TEST_PULL, power_that_gives, raised};
+pub use measured::{LEAST_KEPT, TEST_MASS, TEST_PULL, power_that_gives, raised};
 pub use notation::{OWN_RIG, OwnRig};
 pub use number::Fraction;
 use number::Number;

@@ -53,7 +53,7 @@ pub use begun::{begun, need_begun};
 pub use buy::{Stock, stock};
 pub use course::{Course, courses, need, section};
 pub use height::{CROTCH_HEIGHT, HITCH_HEIGHT, PLATFORM_HEIGHT};
-pub use line::{preset_line, retrieval_cord};
+pub use line::{LINE_TIE, preset_line, retrieval_cord};
 pub use owned::{Owned, ends_above, heights, owned};
 pub use piece::Piece;
 pub use reverse::highest;

@@ -57,3 +57,10 @@ pub fn sources() -> JsValue {
     }
     encoded(&Plain::List(lines))
 }
+
+/// How it is reckoned, chapter by chapter: for the method page alone, which the build writes.
+#[wasm_bindgen(skip_typescript)]
+#[must_use]
+pub fn method() -> JsValue {
+    encoded(&words::method().plain())
+}

@@ -35,6 +35,8 @@ mod load_caution;
 mod load_line;
 mod loads;
 mod map;
+#[cfg(not(boughline_terse))]
+mod method;
 mod misread;
 mod missing;
 mod notice;
@@ -75,6 +77,8 @@ pub use going::{GoingReport, GoingRow};
 pub use helps::{HelpLine, HelpsReport, helps_report};
 pub use loads::loads_report;
 pub use map::{FeasibilityMap, MapPlace, MapRig, map_report};
+#[cfg(not(boughline_terse))]
+pub use method::method;
 pub use notice::notice;
 pub use own_rig::rig_rows;
 pub(crate) use record::{IsPlain, Plain};

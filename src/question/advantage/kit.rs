@@ -1,7 +1,7 @@
 //! What a rig takes beyond rope, harness and the hitch that holds the climber.
 
 use crate::ascent::Plan;
-use crate::climber::reach;
+use crate::climber::{TO_LAP, reach};
 use crate::field::Spread;
 use crate::gear::TurnKind;
 use crate::quantity::Quantity;
@@ -23,7 +23,7 @@ pub struct Kit {
 /// What a tie takes, in metres (judged).
 const TIE: Spread = Spread::new(0.2, 0.3, 0.4);
 /// How far off the reach of one in twenty is, in metres: 41 mm of standard deviation, see [`reach`].
-const OFF: f64 = 1.645 * 0.041;
+const OFF: f64 = 1.645 * TO_LAP.2;
 
 impl Kit {
     pub(super) fn of(plan: &Plan) -> Self {

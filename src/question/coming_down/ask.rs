@@ -10,7 +10,7 @@ use crate::field::Spread;
 use crate::gear::Fibre;
 
 /// What a metre of rope weighs, in kilograms, and what warms it: judged, 75 g of nylon, from 55 to 90.
-const ROPE: f64 = 0.075;
+pub const ROPE_A_METRE: f64 = 0.075;
 
 /// Whether and how somebody comes down again.
 ///
@@ -63,7 +63,7 @@ pub fn ask(inputs: &Inputs, effort: Effort) -> Answer {
         time: likely.time(),
         energy: weight.scaled(inputs.height),
         power: weight.scaled(speed),
-        rope_rise: likely.rope_rise(ROPE, Fibre::Nylon.warmth().specific_heat),
+        rope_rise: likely.rope_rise(ROPE_A_METRE, Fibre::Nylon.warmth().specific_heat),
         cord,
         sensible,
         steps: change_over(&inputs.rig.rig),

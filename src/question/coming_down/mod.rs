@@ -18,5 +18,5 @@ mod ask;
 mod inputs;
 
 pub use answer::{Answer, Caution, Cord, Hot, Slowest};
-pub use ask::ask;
+pub use ask::{ROPE_A_METRE, ask};
 pub use inputs::Inputs;

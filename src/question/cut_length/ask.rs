@@ -58,11 +58,11 @@ fn strength(inputs: &Inputs, straight: Force) -> Spread {
 /// # Source
 /// California Title 8, section 3422: at least 1/2 in, 7/16 in under conditions, which is 11 mm to the millimetre; working
 /// rope of 10 to 14 mm: HSE leaflet AFAG401. The more cautious of the two.
-const LEAST_LINE: f64 = 0.011;
+pub const LEAST_LINE: f64 = 0.011;
 /// Cord over rope: from memory.
-const RATIO: [f64; 2] = [0.6, 0.8];
+pub const RATIO: [f64; 2] = [0.6, 0.8];
 /// The least that cord is thinner than rope: read, see `MOUNTAIN_PAGES`.
-const LEAST_DIFFERENCE: f64 = MILLIMETRE.si(2.0);
+pub const LEAST_DIFFERENCE: f64 = MILLIMETRE.si(2.0);
 /// A diameter that was said in another unit comes back with a rounding.
 const ROUNDING: f64 = 1e-9;
 

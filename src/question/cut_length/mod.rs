@@ -24,5 +24,5 @@ mod rig;
 
 pub use crate::cord::Asked;
 pub use answer::{Answer, Caution};
-pub use ask::ask;
+pub use ask::{LEAST_DIFFERENCE, LEAST_LINE, RATIO, ask};
 pub use inputs::Inputs;
