@@ -1,7 +1,7 @@
 // Expands the elements that pages are written with. All are gone from what is published.
 import { readFile } from "node:fs/promises";
-import { fieldMarkup } from "./field-markup.mjs";
-import { contents, method } from "./method.mjs";
+import { escaped, fieldMarkup } from "./field-markup.mjs";
+import * as reckoned from "./method.mjs";
 
 /** Replaces every match by what `replacement` resolves to. */
 async function replaced(text, pattern, replacement) {
@@ -48,16 +48,25 @@ function withMethod(html, tables, fields) {
   if (!html.includes("<method-")) return html;
   if (!tables) throw new Error("The package has no method.json: run pkg-config/build, which asks the library for it.");
   return html
-    .replace("<method-contents></method-contents>", () => contents(tables))
-    .replace("<method-tables></method-tables>", () => method(tables, fields));
+    .replace("<method-contents></method-contents>", () => reckoned.contents(tables))
+    .replace("<method-tables></method-tables>", () => reckoned.method(tables, fields));
+}
+
+/** `<licence-list>` becomes what is inside, as the package's licences.txt lists it first. */
+function withLicences(html, licences) {
+  if (!html.includes("<licence-list>")) return html;
+  if (!licences) throw new Error("The package has no licences.txt: run pkg-config/build, which writes it.");
+  const [list] = licences.split("\nWhere there is a choice");
+  const rows = [...list.matchAll(/^\* (.+)$/gm)].map(([, row]) => `<li>${escaped(row)}</li>`);
+  return html.replace("<licence-list></licence-list>", () => `<ul class="inside">\n${rows.join("\n")}\n</ul>`);
 }
 
 /** The page `name` in full. `words` is what the page's own script shares with the build. */
-export async function expanded(html, name, folder, fields, { hintText, conditionOf }, tables) {
-  const parts = withMethod(marked(await withParts(html, folder), name), tables, fields);
+export async function expanded(html, name, folder, fields, { hintText, conditionOf }, { method, licences }) {
+  const parts = withLicences(withMethod(marked(await withParts(html, folder), name), method, fields), licences);
   const whole = await withFields(parts, fields, hintText);
   checkConditions(whole, fields, conditionOf);
-  const left = /<(?:page-part|plan-field|method-\w+)\b[^>]*>/.exec(whole)?.[0];
+  const left = /<(?:page-part|plan-field|method-\w+|licence-list)\b[^>]*>/.exec(whole)?.[0];
   if (left) throw new Error(`Write ${left} as <page-part name="x"></page-part> or <plan-field name="x"></plan-field>.`);
   return whole;
 }

@@ -3,6 +3,7 @@
 import { copyFile, mkdir, readFile, writeFile } from "node:fs/promises";
 import { resolve } from "node:path";
 import { gluePackaged } from "./glue.mjs";
+import { licences } from "./licences.mjs";
 import { parts } from "./parts.mjs";
 import { textsOf, wholeLibrary } from "./texts.mjs";
 
@@ -36,6 +37,7 @@ for (const part of Object.values(parts)) {
 await write("told.js", (await text("pkg-config/npm/told.js")).replace("TEXTS", () => JSON.stringify(texts)));
 // How it is reckoned, for the method page and for whoever wants the figures.
 await write("method.json", `${JSON.stringify((await wholeLibrary(whole)).method(), null, 1)}\n`);
+await write("licences.txt", await licences());
 for (const file of ["calls.js", "index.d.ts", "inline.d.ts"]) await copyFile(`pkg-config/npm/${file}`, `${out}/${file}`);
 await copyFile(`${built}/boughline_bg.wasm`, `${out}/boughline_bg.wasm`);
 

@@ -16,8 +16,11 @@ const [site, out] = process.argv.slice(2).map((path) => resolve(path));
 const shared = (module) => import(pathToFileURL(`${site}/js/${module}.js`));
 const words = { ...(await shared("hint")), ...(await shared("fitting")) };
 
-// How the library reckons, as the build asked it.
-const method = await readFile(new URL("node_modules/boughline/method.json", import.meta.url), "utf8").then(JSON.parse, () => null);
+// What the build asked of the library and of cargo; a package of an older build has neither.
+const packaged = (name) => readFile(new URL(`node_modules/boughline/${name}`, import.meta.url), "utf8").catch(() => null);
+const licences = await packaged("licences.txt");
+const built = { method: JSON.parse(await packaged("method.json")), licences };
+if (licences) await writeFile(`${out}/licences.txt`, licences);
 
 // Where the site is published, for links copied from a page on disk. Empty: such a page makes none.
 const address = process.env.SITE_ADDRESS ?? "";
@@ -25,7 +28,7 @@ const addressed = (html) => html.replace('<meta name="site-address" content="">'
 
 const source = (path) => readFile(`${site}/${path}`, "utf8");
 /** A page in full; `as` is the file in which it is to stand, and whose entry the menus mark. */
-const whole = async (name, as = name) => addressed(await expanded(await source(name), as, site, fields(), words, method));
+const whole = async (name, as = name) => addressed(await expanded(await source(name), as, site, fields(), words, built));
 
 const pages = ["pocket.html"];
 const bundledInto = new Set(["css", "js", "parts", "worker.js"]);

@@ -1,14 +1,14 @@
 //! Sums as they are printed, worked out: a reader of its own, which knows nothing of the library.
 
 /// What a sum comes to; what is wrong where it is none.
-pub fn value(sum: &str, known: &[(String, f64)]) -> Result<f64, String> {
+pub(super) fn value(sum: &str, known: &[(String, f64)]) -> Result<f64, String> {
     let mut reader = Reader { pieces: pieces(sum), at: 0, known };
     let value = reader.added()?;
     if reader.at == reader.pieces.len() { Ok(value) } else { Err(format!("{:?} is left", reader.peek())) }
 }
 
 /// The symbols of a line, without functions and numbers.
-pub fn names(line: &str) -> Vec<String> {
+pub(super) fn names(line: &str) -> Vec<String> {
     const FUNCTIONS: [&str; 7] = ["exp", "ln", "sin", "cos", "min", "max", "√"];
     let starts = |piece: &String| piece.chars().next().is_some_and(char::is_alphabetic);
     let pieces = pieces(line).into_iter();
