@@ -10,7 +10,7 @@ import { contents, method } from "../../pkg-config/method.mjs";
 import { wholeLibrary } from "../../pkg-config/texts.mjs";
 
 const page = readFileSync("dist/method.html", "utf8");
-const whole = await wholeLibrary(resolve(process.env.CARGO_TARGET_DIR ?? "target", "wasm-whole"));
+const whole = await wholeLibrary(resolve(process.env.CARGO_TARGET_DIR ?? "target", "modules/texts"));
 
 test("the tables in the package are what the library says", () => assert.deepEqual(tables, whole.method()));
 
