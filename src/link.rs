@@ -10,13 +10,16 @@
 use crate::draft::Draft;
 use crate::field::{Kind, Said};
 use crate::quantity::{Decimal, System, View, joined, parted, plain, trimmed};
-use crate::question::{Question, field};
+use crate::question::{Question, all_fields, field};
 
 /// The form of the links that are written, and the only one that is read.
 pub const FORM: u32 = 1;
 
 /// The version of the figures: it changes whenever the same inputs would give another answer.
 pub const FIGURES: u32 = 1;
+
+/// What a link to the trip sheet says in the place of a question.
+pub const TRIP_SHEET: &str = "trip-sheet";
 
 /// What a link says.
 #[derive(Debug, Clone, Default, PartialEq)]
@@ -57,11 +60,7 @@ pub enum Notice {
 /// Reading it back gives the same inputs to the last bit.
 #[must_use]
 pub fn write(question: Question, draft: &Draft, view: View) -> Option<String> {
-    let system = if view.system == System::Si { "si" } else { "us" };
-    let mut link = joined(&["v=", &version(FORM), "&q=", question.id(), "&f=", &version(FIGURES), "&u=", system]);
-    if view.decimal == Decimal::Comma {
-        link.push_str("&d=comma");
-    }
+    let mut link = head_of(question.id(), view);
     let assumed = question.assumed(draft);
     let matters = |id| assumed.as_ref().is_none_or(|rows| rows.iter().any(|row| row.id == id));
     for row in question.fields() {
@@ -78,6 +77,37 @@ pub fn write(question: Question, draft: &Draft, view: View) -> Option<String> {
         }
     }
     Some(link)
+}
+
+/// The same for the trip sheet, with the defaults that any answer rests on.
+#[must_use]
+pub fn write_sheet(draft: &Draft, view: View) -> Option<String> {
+    let mut link = head_of(TRIP_SHEET, view);
+    let assumed = Question::assumed_by_any(draft);
+    for row in all_fields() {
+        match (draft.get(row.id), row.kind) {
+            (Some(said), _) => add(&mut link, row.id, &row.linked(said)?),
+            (None, Kind::Choice { likely: Some(likely), .. }) if assumed.iter().any(|known| known.id == row.id) => {
+                add(&mut link, row.id, likely);
+            }
+            _ => {}
+        }
+    }
+    for id in draft.ids() {
+        // What is no field goes into no link.
+        field(id)?;
+    }
+    Some(link)
+}
+
+/// What a link begins with.
+fn head_of(subject: &str, view: View) -> String {
+    let system = if view.system == System::Si { "si" } else { "us" };
+    let mut link = joined(&["v=", &version(FORM), "&q=", subject, "&f=", &version(FIGURES), "&u=", system]);
+    if view.decimal == Decimal::Comma {
+        link.push_str("&d=comma");
+    }
+    link
 }
 
 fn version(number: u32) -> String {
@@ -134,6 +164,7 @@ fn head(link: &mut Link, key: &str, value: &str) -> Option<Notice> {
         ("v", _) => return Some(Notice::UnknownForm(value.to_owned())),
         ("f", _) if value == version(FIGURES) => {}
         ("f", _) => return Some(Notice::OtherFigures(value.to_owned())),
+        ("q", TRIP_SHEET) => {}
         ("q", _) => {
             link.question = Question::of(value);
             return link.question.is_none().then(|| Notice::UnknownQuestion(value.to_owned()));

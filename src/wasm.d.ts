@@ -506,6 +506,43 @@ export interface Rescue {
   sources: Source[];
 }
 
+/** A piece of a sheet. */
+export interface SheetBlock {
+  kind: "verdict" | "paragraph" | "list" | "steps" | "blanks" | "table";
+  /** The verdict, the paragraph, or what leads in; may be empty. */
+  text: string;
+  /** Of a list; steps in order; or lines whose blanks (`____________`) are to be filled in. */
+  items: string[];
+  /** Of a table; the first is its head. */
+  rows: string[][];
+}
+
+/** A part of a sheet. */
+export interface SheetSection {
+  id: string;
+  /** Empty for what stands right under the title. */
+  heading: string;
+  /** 2 under the title, 3 under the section before it. */
+  level: number;
+  /** What is still to be entered before it can be answered, each by its noun; empty where it is answered. */
+  needs: FieldError[];
+  /** What is wrong, in sentences; empty where it is answered. */
+  wrong: FieldError[];
+  blocks: SheetBlock[];
+  /** The rig, for whoever can draw it; its words are in the blocks. */
+  drawing: Drawing | null;
+}
+
+/** The whole plan in short, in the order in which somebody at the tree needs it. */
+export interface TripSheet {
+  title: string;
+  sections: SheetSection[];
+  /** The fragment of its link, without `#`; empty while anything in the draft cannot be read. */
+  link: string;
+  /** The versions of program and figures, in a sentence. */
+  version: string;
+}
+
 export interface Choice {
   id: string;
   noun: string;
@@ -578,6 +615,19 @@ export function cutPlan(draft: Draft, view?: View | null, effort?: number | null
 export function readRows(field: "cords" | "hanks", text: string): { [part: string]: string }[];
 /** What length of cord? */
 export function cutLength(draft: Draft, view?: View | null): Reply<CutLength>;
+/**
+ * The whole plan in short; what cannot be answered yet says what it needs. `effort` as for `canIClimb`. Only a draft that
+ * is no plain object is refused.
+ */
+export function tripSheet(draft: Draft, view?: View | null, effort?: number | null): Reply<TripSheet>;
+/**
+ * The answer to a question (`"can-i-climb"` …), or the `"trip-sheet"`, as text to read or to post: everything it says,
+ * what was entered, and the link, behind `address` where one is given. Empty for a question or a format that nobody knows.
+ */
+export function asText(
+  question: string, draft: Draft, view: View | null | undefined, format: "text" | "markdown",
+  address?: string | null, effort?: number | null,
+): string;
 /** Every field, in the order people are asked. */
 export function fields(view?: View | null): Field[];
 /** The rigs, and what their ropes can turn round. */
@@ -596,7 +646,7 @@ export function rigWords(): { does: Choice[]; on: Choice[]; with: Choice[] };
 /** What a link says: a fragment with or without `#`, or a whole address. */
 export function readLink(text: string): Link;
 /**
- * The fragment for a draft, without `#`; empty for a question that nobody knows, and while anything in the draft
+ * The fragment for a draft, without `#`, to a question or the `"trip-sheet"`; empty for a question that nobody knows, and while anything in the draft
  * cannot be read, so that a link never carries another plan than the one on the page.
  */
 export function writeLink(question: string, draft: Draft, view?: View | null): string;

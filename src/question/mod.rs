@@ -99,6 +99,20 @@ impl Question {
         }
     }
 
+    /// The fields whose defaults any answer to a draft rests on, each once.
+    #[must_use]
+    pub fn assumed_by_any(draft: &Draft) -> Vec<&'static Row> {
+        let mut rows: Vec<&'static Row> = Vec::new();
+        for question in Self::ALL {
+            for row in question.assumed(draft).unwrap_or_default() {
+                if rows.iter().all(|known| known.id != row.id) {
+                    rows.push(row);
+                }
+            }
+        }
+        rows
+    }
+
     /// The fields it reads, in the order people are asked.
     #[must_use]
     pub fn fields(self) -> &'static [&'static Row] {

@@ -37,8 +37,10 @@ pub fn read_link(text: &JsValue) -> JsValue {
 #[wasm_bindgen(js_name = writeLink, skip_typescript)]
 #[must_use]
 pub fn write_link(question: &JsValue, draft: &JsValue, view: &JsValue) -> JsValue {
-    let question = question.as_string().and_then(|id| Question::of(&id));
-    let written =
-        question.zip(draft_of(draft).ok()).and_then(|(question, draft)| link::write(question, &draft, view_of(view)));
+    let subject = question.as_string().and_then(|id| words::Subject::of(&id));
+    let written = subject.zip(draft_of(draft).ok()).and_then(|(subject, draft)| match subject {
+        words::Subject::Answer(question) => link::write(question, &draft, view_of(view)),
+        words::Subject::TripSheet => link::write_sheet(&draft, view_of(view)),
+    });
     written.unwrap_or_default().into()
 }

@@ -20,6 +20,17 @@ pub mod own_rig;
 pub mod rescue;
 #[cfg(feature = "rope-length")]
 pub mod rope_length;
+// A sheet is of every question, so only a module that has them all has it.
+#[cfg(all(
+    feature = "advantage",
+    feature = "can-i-climb",
+    feature = "coming-down",
+    feature = "cord",
+    feature = "loads",
+    feature = "rescue",
+    feature = "rope-length"
+))]
+pub mod sheet;
 
 use crate::draft::Draft;
 use crate::error::Error;

@@ -233,12 +233,20 @@ const fn told(what: Unload) -> &'static str {
     }
 }
 
+/// Who and where, to fill in before anybody leaves the ground.
+pub(super) const WHO_AND_WHERE: [&str; 3] = [
+    "Who gets me down: ____________ Phone: ____________",
+    "Who calls for help: ____________ Number to call: ____________",
+    "Where we are, for whoever comes (road, gate, coordinates): ____________",
+];
+
 /// A plan to fill in: who, where, how.
 fn plan(answer: &Answer, ways: &[WayLine], view: View) -> Vec<String> {
-    let mut lines = vec![
-        "Who gets me down: ____________ Phone: ____________".to_owned(),
-        "Who calls for help: ____________ Number to call: ____________".to_owned(),
-        "Where we are, for whoever comes (road, gate, coordinates): ____________".to_owned(),
+    let mut lines = Vec::new();
+    for line in WHO_AND_WHERE {
+        lines.push(line.to_owned());
+    }
+    lines.extend([
         said(
             "Height: {M}. On the ground within {S} once I hang still.",
             &[&Spread::point(answer.height), &Spread::point(answer.rescue_clock)],
@@ -246,7 +254,7 @@ fn plan(answer: &Answer, ways: &[WayLine], view: View) -> Vec<String> {
             view,
         ),
         "Sign that I need help: ____________ Sign that I am all right, every few minutes: ____________".to_owned(),
-    ];
+    ]);
     if let Some(way) = answer.best.and_then(|best| ways.get(best)) {
         let mut number = 1.0;
         for stage in &way.stages {

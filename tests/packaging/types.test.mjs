@@ -23,6 +23,8 @@ const calls = {
   cutLength: [[cord], [{ ...cord, cordUse: "haul-cord", haulCord: "7 mm", rig: "haul-cord-3" }, { system: "us" }], [{ cordUse: "" }]],
   comingDown: [[climber], [{ ...climber, rig: "ground-3", gripRight: "390 N" }, { system: "us" }, 50], [{ ...climber, gripRight: "390 N", hitchCord: "8 mm", ropeDiameter: "11 mm", cordUse: "prusik" }], [{ bodyMass: "" }]],
   rescue: [[{ ...climber, anchor: "canopy" }], [{ ...climber, anchor: "base-lowerable", secondPerson: "rescuer", crotchHeight: "14 m", legs: "none" }, { system: "us" }], [{ bodyMass: "" }]],
+  tripSheet: [[{}], [{ ...measured, crotchHeight: "12 m", anchor: "canopy", secondPerson: "rescuer", wayDown: "descend" }, { system: "us" }, 50], [{ bodyMass: "" }]],
+  asText: [["rope-length", rope, null, "text"], ["trip-sheet", climber, { system: "us" }, "markdown", "https://example.org/", 50], ["how-far", climber, undefined, "text"]],
   fields: [[], [{ system: "us" }]],
   catalogue: [[]],
   readRig: [["tied tree, hitch upper, hitch climber, turn climber, turn upper carabiner, hand climber"], ["tied trea", { system: "us" }]],

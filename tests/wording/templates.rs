@@ -5,11 +5,11 @@ use boughline::link::{self, Notice};
 use boughline::quantity::View;
 use boughline::question::can_i_climb::{Answer, Decided, Inputs, Level, Missing, Verdict, ask, helps};
 use boughline::question::{
-    Effort, advantage, all_fields, coming_down, cut_length, cut_plan, loads, rescue, rope_length,
+    Effort, Question, advantage, all_fields, coming_down, cut_length, cut_plan, loads, rescue, rope_length,
 };
 use boughline::words::{
-    advantage_report, cord_report, cut_report, descent_report, helps_report, loads_report, map_report, notice, report,
-    rescue_report, rope_report, row_line, source_line,
+    Format, Subject, advantage_report, as_text, cord_report, cut_report, descent_report, helps_report, loads_report,
+    map_report, notice, report, rescue_report, rope_report, row_line, source_line,
 };
 use std::path::{Path, PathBuf};
 
@@ -220,6 +220,15 @@ const STUCK: &[&str] = &[
     "rig=own&ownRig=tied.tree--hand.climber&anchor=canopy",
 ];
 
+/// Plans of which everything that stands on paper is told.
+const SHEETS: &[&str] = &[
+    "",
+    "bodyMass=12&cords=2~6mm~1.8m",
+    "bodyMass=80kg&climbHeight=11m&rig=tail-3&crotchHeight=13m&anchor=base-lowerable&secondPerson=rescuer&wayDown=descend&stature=1.75m&measuredPull=620N&gripRight=420N&hitchCord=8mm&ropeDiameter=11mm&cordUse=distel&limbDiameter=20cm&species=white-oak&legs=full&stairs=yes",
+    "rig=haul-cord-3&haulCord=7mm&crotchHeight=12m&anchor=canopy&cords=2~6mm~1.8m~foot%20loop",
+    "bodyMass=80kg&climbHeight=11m&rig=tail-3&anchor=canopy",
+];
+
 fn told_in(view: View) -> Vec<String> {
     let mut told = Vec::new();
     for rig in RIGS {
@@ -303,6 +312,15 @@ fn told_in(view: View) -> Vec<String> {
     for row in all_fields() {
         collect(&serde_json::to_value(row_line(row, view)).expect("a row is plain"), &mut told);
     }
+    for plan in SHEETS {
+        let draft = link::read(plan).draft;
+        let answers = Question::ALL.iter().map(|question| Subject::Answer(*question));
+        for subject in answers.chain([Subject::TripSheet]) {
+            for format in [Format::Text, Format::Markdown] {
+                told.push(as_text(subject, &draft, view, Effort::samples(50), format, "https://example.org/"));
+            }
+        }
+    }
     for part in ["v=9", "f=0", "q=how-far", "boots=11"] {
         told.extend(link::read(part).notices.iter().map(notice));
     }
@@ -337,7 +355,7 @@ const ASKED_ELSEWHERE: &[&str] =
 fn files_of_words() -> Vec<PathBuf> {
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("src/words");
     let mut files = Vec::new();
-    for folder in [root.clone(), root.join("figures")] {
+    for folder in [root.clone(), root.join("figures"), root.join("sheet")] {
         for entry in std::fs::read_dir(folder).expect("a folder of the library") {
             let path = entry.expect("a file of the library").path();
             let name = path.file_name().and_then(|name| name.to_str()).unwrap_or_default().to_owned();

@@ -1,0 +1,132 @@
+import { copied, linkHere } from "./copy-link.js";
+import { setText } from "./element.js";
+import * as engine from "./engine.js";
+import { exampleDraft } from "./example.js";
+import { conceal, reveal } from "./fail-safe.js";
+import { pace } from "./pace.js";
+import { Pages } from "./pages.js";
+import { Paper } from "./paper.js";
+import { keepAddress } from "./places.js";
+import { PlanAddress } from "./plan-address.js";
+import { PlanForm } from "./plan-form.js";
+import { codeDrawing } from "./qr.js";
+import { showNotices } from "./answer.js";
+
+// The whole plan on paper. No boxes of its own but the blanks: the plan is in the address.
+
+const QUICK = 500; // samples for what is seen at once; the full sheet follows
+const TRIP = "trip-sheet";
+const FAILED = "Why: the calculation failed, which is a fault of this page and not of your plan. Open the page again.";
+const TOO_OLD =
+  "Why: this browser lacks what the page needs to be sure that a dead copy shows no number (adopted style sheets). A newer browser has it.";
+
+const at = (id) => document.getElementById(id);
+
+class TripPage {
+  constructor(root) {
+    this.pages = new Pages(root);
+    this.form = new PlanForm(root.querySelector("form[data-question]"), engine);
+    this.address = new PlanAddress(this.form, engine, this.pages);
+    this.paper = new Paper(at("paper"), this.pages);
+    this.pace = pace([{ after: 60, run: () => this.guarded(() => this.show()) }]);
+  }
+
+  guarded(reaction) {
+    try {
+      return reaction();
+    } catch (fault) {
+      this.pace.stop();
+      conceal(FAILED);
+      console.error(fault);
+      return null;
+    }
+  }
+
+  /** The sheet at this effort; the full one where none is said. */
+  show(effort) {
+    const { draft, view, isEmpty } = this.form;
+    at("empty").hidden = !isEmpty;
+    for (const id of ["sheet-form", "paper", "passed-on"]) at(id).hidden = isEmpty;
+    this.pages.carry((page) => this.address.fragmentFor(page || TRIP));
+    if (!isEmpty) {
+      const { answer } = engine.tripSheet(draft, view, effort);
+      this.paper.show(answer);
+      this.passOn(answer);
+      if (effort === undefined) setText(at("status"), "The trip sheet is complete.");
+    }
+    if (!reveal()) conceal(TOO_OLD);
+  }
+
+  /** Link, code, version and date, for whoever has only the paper. */
+  passOn({ version }) {
+    const link = linkHere(this.address.fragment("short"));
+    const code = link.whole ? codeDrawing(link.text) : null;
+    at("code").replaceChildren(...(code === null ? [] : [code]));
+    setText(at("code-text"), code !== null
+      ? "The code and the link hold all that was entered, weight and strength among it."
+      : link.whole
+        ? "The link is too long for a code. It holds all that was entered, weight and strength among it."
+        : "No code: this page was opened from a file and knows no web address. What follows is the part of a link behind the address of any copy of this page; it holds all that was entered, weight and strength among it.");
+    setText(at("sheet-link"), link.text);
+    setText(at("sheet-version"), version);
+    setText(at("sheet-date"), `Made on ${new Date().toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric" })}.`);
+  }
+
+  refresh() {
+    this.show(QUICK);
+    this.pace.touch();
+  }
+
+  /** Takes the plan out of the address. */
+  open() {
+    if (this.address.hasPlan) showNotices(this.address.open());
+    this.refresh();
+  }
+
+  async copy(format) {
+    const base = linkHere("");
+    const { draft, view } = this.form;
+    const text = engine.asText(TRIP, draft, view, format, base.whole ? base.text.replace(/#$/u, "") : "");
+    const box = at("copied-sheet-box");
+    box.value = text;
+    at("copied-sheet").hidden = false;
+    const done = await copied(text);
+    setText(at("copied-sheet-text"), `${done ? "Copied." : "Copy it from the box."} It carries your weight and strength; what you wrote into the blanks is not in it.`);
+    if (!done) box.select();
+  }
+
+  listen() {
+    const on = (target, type, react) => target.addEventListener(type, (event) => this.guarded(() => react(event)));
+    on(this.form.form, "submit", (event) => event.preventDefault());
+    on(this.form.form, "change", () => {
+      this.form.mirrorView();
+      this.form.describe();
+      this.address.release();
+      this.address.keep();
+      at("copied-sheet").hidden = true;
+      this.refresh();
+    });
+    on(at("show-example"), "click", () => {
+      this.form.fill(exampleDraft(this.form.view.system));
+      this.address.release();
+      this.address.keep();
+      this.refresh();
+      at("answer").focus();
+    });
+    on(at("print"), "click", () => window.print());
+    // Whoever prints by the browser's own menu gets the full sheet too.
+    on(window, "beforeprint", () => this.pace.finish());
+    on(at("copy-text"), "click", () => this.copy("text"));
+    on(at("copy-markdown"), "click", () => this.copy("markdown"));
+    on(window, "hashchange", () => this.address.hasPlan && this.open());
+    this.pages.watch(on, () => this.pages.carry((page) => this.address.fragmentFor(page || TRIP)));
+  }
+
+  start() {
+    this.listen();
+    this.guarded(() => this.open());
+  }
+}
+
+keepAddress(document);
+new TripPage(document).start();
