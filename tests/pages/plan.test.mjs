@@ -222,7 +222,7 @@ test("what another page's field cannot be is told and left out, so that nothing 
 test("each page marks itself among the pages, and its own link changes nothing", async () => {
   for (const name of [CLIMB, ADVANTAGE, LOADS, ROPE, DOWN, STUCK]) {
     const page = await opened(name);
-    assert.equal(await page.locator("nav.pages a").count(), 7);
+    assert.equal(await page.locator("nav.pages a").count(), 8);
     assert.deepEqual(await page.locator("nav.pages [aria-current=page]").allInnerTexts(), [await page.locator("h1").innerText()]);
     const first = page.locator("form [data-field] input").first();
     await first.fill("8x");

@@ -22,6 +22,11 @@ export class Pages {
     return this.links.find((link) => link.dataset.page === question)?.textContent ?? null;
   }
 
+  /** Where the page of a question is, with the plan that was carried there last; the first page where it is of no link. */
+  addressOf(question) {
+    return this.links.find((link) => link.dataset.page === question)?.getAttribute("href") ?? "index.html";
+  }
+
   /** Calls `react` with whatever reaches one of them. */
   watch(on, react) {
     for (const type of REACHES) on(this.root, type, ({ target }) => target.closest?.(LINK) && react());

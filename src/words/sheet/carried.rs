@@ -1,4 +1,5 @@
 //! What the parts of the rig carry, in short: those over what they bear, those that come nearest to it, the single ones.
+//! Those that bear less than is asked stand in the answer's second sentence.
 
 use super::{Block, Section};
 use crate::words::{LoadLine, LoadsReport};
@@ -14,7 +15,7 @@ pub(super) fn carried(report: &LoadsReport, section: &mut Section) {
     for (state, line) in worst(report) {
         if line.strength.is_none() {
             unknown.push(line.noun.clone());
-        } else if lines.len() < NEAREST || matches!(line.standing, "short" | "under-minimum") {
+        } else if lines.len() < NEAREST || line.standing == "short" {
             let text =
                 |figure: &Option<crate::words::Figure>| figure.as_ref().map_or_else(String::new, |it| it.text.clone());
             let names = [line.noun.clone(), state.to_owned(), line.peak.text.clone()];
@@ -37,7 +38,7 @@ fn worst(report: &LoadsReport) -> Vec<(&str, &LoadLine)> {
     let mut worst: Vec<(&str, &LoadLine)> = Vec::new();
     for state in &report.states {
         for line in &state.parts {
-            match worst.iter_mut().find(|(_, known)| known.id == line.id) {
+            match worst.iter_mut().find(|(_, known)| known.noun == line.noun) {
                 Some(known) if least(line) < least(known.1) => *known = (state.noun, line),
                 Some(_) => {}
                 None => worst.push((state.noun, line)),

@@ -21,7 +21,7 @@ pub(super) fn written(sheet: &Sheet, link: &str) -> String {
             text.push('\n');
             if !block.text.is_empty() {
                 line(&mut text, "", &block.text);
-                if block.kind != "paragraph" {
+                if !block.items.is_empty() || !block.rows.is_empty() {
                     text.push('\n');
                 }
             }
@@ -78,13 +78,14 @@ fn line(text: &mut String, before: &str, said: &str) {
 /// Goes on with words that mean nothing but themselves, whatever was typed into a box.
 fn escape(text: &mut String, said: &str) {
     let mut in_number = true;
-    for (at, letter) in said.char_indices() {
+    let mut letters = said.char_indices().peekable();
+    while let Some((at, letter)) = letters.next() {
         let special = match letter {
             '\\' | '`' | '*' | '_' | '[' | ']' | '<' | '>' | '|' | '~' | '&' | '$' | '^' | '!' => true,
             // These begin a heading or a list where they stand first.
             '#' | '+' | '-' | '=' | ':' => at == 0,
-            // So does a number with one of these behind it.
-            '.' | ')' => in_number && at > 0,
+            // So does a number with one of these and a blank behind it.
+            '.' | ')' => in_number && at > 0 && letters.peek().is_none_or(|(_, next)| next.is_whitespace()),
             _ => false,
         };
         in_number = in_number && letter.is_ascii_digit();
@@ -113,7 +114,8 @@ mod tests {
             ("[a](b) | `c`", "\\[a\\](b) \\| \\`c\\`"),
             ("1. one", "1\\. one"),
             ("12) one", "12\\) one"),
-            ("1.5 m, 2.5 m", "1\\.5 m, 2.5 m"),
+            ("1.5 m, 2.5 m", "1.5 m, 2.5 m"),
+            ("3.", "3\\."),
             ("- one - two", "\\- one - two"),
             ("# one #2", "\\# one #2"),
             ("one\ntwo\tthree", "one two three"),
