@@ -21,7 +21,10 @@ export class Paper {
   }
 
   show({ sections }) {
-    this.place.replaceChildren(...sections.map((section) => this.section(section)));
+    // What stands right under the title runs across; printed, the rest runs in columns.
+    const under = sections.filter(({ heading }) => heading === "").map((section) => this.section(section));
+    const headed = sections.filter(({ heading }) => heading !== "").map((section) => this.section(section));
+    this.place.replaceChildren(...under, element("div", { class: "columns" }, ...headed));
   }
 
   section({ id, heading, needs, wrong, blocks, drawing }) {
@@ -48,7 +51,7 @@ export class Paper {
     const lead = text === "" ? null : element("p", kind === "verdict" ? { class: "verdict" } : {}, text);
     if (kind === "verdict" || kind === "paragraph") return lead;
     const body = {
-      list: () => element("ul", {}, ...items.map((item) => element("li", GRAVE.test(item) ? { class: "grave" } : {}, item))),
+      list: () => element("ul", {}, ...items.map((item) => element("li", {}, ...marked(item)))),
       steps: () => element("ol", {}, ...items.map((item) => element("li", {}, item))),
       blanks: () => element("ul", { class: "blanks" }, ...items.map((item) => this.blank(item))),
       table: () => scrollBox(text === "" ? "Figures" : text, grid(rows)),
@@ -71,6 +74,12 @@ export class Paper {
     if (!this.inputs.has(name)) this.inputs.set(name, element("input", { type: "text", autocomplete: "off", spellcheck: "false" }));
     return this.inputs.get(name);
   }
+}
+
+/** A caution that can kill begins with its word, which stands out with a shape. */
+function marked(item) {
+  const word = GRAVE.exec(item)?.[0] ?? "";
+  return word === "" ? [item] : [element("strong", { class: "grave" }, `▲ ${word.trim()}`), ` ${item.slice(word.length)}`];
 }
 
 function grid([head, ...rows]) {
