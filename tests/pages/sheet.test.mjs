@@ -16,8 +16,9 @@ after(() => site.close());
 const COMPLETE = "The trip sheet is complete.";
 async function opened(fragment, { at = site.url, options = {} } = {}) {
   const page = await site.page(options);
+  page.setDefaultTimeout(30000);
   await page.goto(`${at}trip-sheet.html${fragment}`);
-  if (fragment !== "") await page.waitForFunction((text) => document.getElementById("status").textContent === text, COMPLETE, { timeout: 30000 });
+  if (fragment !== "") await page.waitForFunction((text) => document.getElementById("status").textContent === text, COMPLETE);
   return page;
 }
 const sections = (page) => page.locator("#paper [data-section]").evaluateAll((nodes) => nodes.map((node) => node.dataset.section));
@@ -55,10 +56,10 @@ test("a plan becomes a sheet with its drawing, and the code says the link", asyn
 
 test("what is written into the blanks stays on the paper and goes into no link", async () => {
   const page = await opened(PLAN);
-  await page.getByLabel("Who gets me down:").fill("Somebody");
+  await page.getByLabel("Who gets me down:").fill("Xanthe Quill");
   await page.getByLabel("feet and pounds").check();
   await page.waitForFunction(() => document.getElementById("sheet-link").textContent.includes("u=us"));
-  assert.equal(await page.getByLabel("Who gets me down:").inputValue(), "Somebody");
+  assert.equal(await page.getByLabel("Who gets me down:").inputValue(), "Xanthe Quill");
   await page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
   await page.getByRole("button", { name: "Copy as Markdown" }).click();
   await page.locator("#copied-sheet-text").filter({ hasText: "Copied." }).waitFor();
@@ -66,7 +67,7 @@ test("what is written into the blanks stays on the paper and goes into no link",
   assert.match(text, /^# Trip sheet\n/);
   assert.match(text, /\n<http:\/\/127\.0\.0\.1:\d+\/trip-sheet\.html#v=1&q=trip-sheet&.*>\n/);
   const everywhere = text + page.url() + (await page.evaluate(() => JSON.stringify([history.state, { ...localStorage }, { ...sessionStorage }])));
-  assert.ok(!everywhere.includes("Somebody"));
+  assert.ok(!everywhere.includes("Xanthe Quill"));
   // Where the clipboard is refused the box holds the text.
   await page.evaluate(() => { navigator.clipboard.writeText = () => Promise.reject(new Error("refused")); });
   await page.getByRole("button", { name: "Copy as text" }).click();

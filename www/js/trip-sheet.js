@@ -86,7 +86,7 @@ class TripPage {
   async copy(format) {
     const base = linkHere("");
     const { draft, view } = this.form;
-    const text = engine.asText(TRIP, draft, view, format, base.whole ? base.text.replace(/#$/u, "") : "");
+    const text = engine.asText(TRIP, draft, view, format, base.whole ? base.text.replace(/#.*$/su, "") : "");
     const box = at("copied-sheet-box");
     box.value = text;
     at("copied-sheet").hidden = false;
