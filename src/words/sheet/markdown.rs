@@ -1,4 +1,4 @@
-//! A sheet as Markdown, as forums read it: CommonMark with tables, a paragraph a line.
+//! A sheet as Markdown, as forums read it: a paragraph a line, and tables.
 
 use super::Sheet;
 use crate::field::Spread;

@@ -46,10 +46,8 @@ fn tell(sections: &mut Vec<Section>, key: &'static str, value: &Plain, level: u3
             }
         }
         Plain::Object(_) if is_figure(value) => say(sections, &in_words(value)),
-        Plain::Object(entries) if key == "effort" => {
-            if entries.contains(&("more", Plain::Truth(true))) {
-                say(sections, "More reckoning could still change this answer.");
-            }
+        Plain::Object(entries) if key == "effort" && entries.contains(&("more", Plain::Truth(true))) => {
+            say(sections, "More reckoning could still change this answer.");
         }
         Plain::Object(entries) => {
             for (key, value) in entries {
@@ -101,10 +99,10 @@ fn tell_list(sections: &mut Vec<Section>, key: &'static str, list: &[Plain], lev
 
 /// A paragraph, once in a section.
 fn say(sections: &mut [Section], text: &str) {
-    if let Some(section) = sections.last_mut() {
-        if section.blocks.iter().all(|block| block.text != text) {
-            section.say(text);
-        }
+    if let Some(section) = sections.last_mut()
+        && section.blocks.iter().all(|block| block.text != text)
+    {
+        section.say(text);
     }
 }
 
