@@ -12,9 +12,19 @@ import { pages } from "./lib/pages.mjs";
 import { report, table } from "./lib/table.mjs";
 
 const [path = "target/browsers.md", ...only] = process.argv.slice(2);
-const server = await siteServer();
-await new Promise((ready) => { server.listen(0, "127.0.0.1", ready); });
-const site = `http://127.0.0.1:${server.address().port}/`;
+/** The site on a port of its own, until `end` is called. */
+async function serving() {
+  const server = await siteServer();
+  await new Promise((ready) => { server.listen(0, "127.0.0.1", ready); });
+  return {
+    address: `http://127.0.0.1:${server.address().port}/`,
+    end() {
+      server.closeAllConnections();
+      server.close();
+    },
+  };
+}
+const { address: site, end } = await serving();
 const folder = await mkdtemp(join(tmpdir(), "boughline-browsers-"));
 const asked = (await pages()).filter(({ question, html }) => question !== null && html.includes('id="first"') && html.includes('id="copy-link"'));
 
@@ -38,15 +48,22 @@ function steps() {
       const { text, said } = await journey.serialised(browser, site + name, question);
       await journey.sameAgain(browser, await saved(`stands ${name}`, text), said);
     }]),
+    ["the site once its server is gone", async (browser) => {
+      const own = await serving();
+      await journey.kept(browser, `${own.address}index.html`);
+      own.end();
+      await journey.newcomer(browser, `${own.address}index.html`);
+    }],
     ...(existsSync("dist/pocket.html") ? [["the pocket edition computes from disk", (browser) => journey.computes(browser, `${onDisk}pocket.html`)]] : []),
   ];
 }
 
 const all = engines.filter((engine) => only.length === 0 || only.includes(engine));
-const rows = new Map(steps().map(([name]) => [name, []]));
+const walked = steps().filter(([name]) => new RegExp(process.env.STEPS ?? "", "u").test(name));
+const rows = new Map(walked.map(([name]) => [name, []]));
 const versions = [];
 const faults = [];
-/** Walks one step and notes how it went. */
+/** Walks one step, notes how it went, and says whether well. */
 async function walk(engine, name, work) {
   const began = Date.now();
   try {
@@ -57,13 +74,17 @@ async function walk(engine, name, work) {
     faults.push(`* ${engine}, ${name}: ${error.message.slice(0, 1500)}`);
   }
   console.log(`${engine}: ${name}: ${rows.get(name).at(-1)}`);
+  return rows.get(name).at(-1) !== "FAILS";
 }
 for (const engine of all) {
-  const browser = await browserOf(engine);
+  let browser = await browserOf(engine);
   versions.push(browser.version);
-  for (const [name, work] of steps()) {
+  for (const [name, work] of walked) {
     browser.complaints.length = 0;
-    await walk(engine, name, () => work(browser));
+    if (await walk(engine, name, () => work(browser))) continue;
+    // Whatever a fault left behind is not the next step's.
+    await browser.close().catch(() => {});
+    browser = await browserOf(engine);
   }
   await browser.close();
 }
@@ -78,8 +99,7 @@ for (const engine of all) {
   await walk(engine, off, () => journey.withoutScripts(browser, `${site}index.html`));
   await browser.close();
 }
-server.closeAllConnections();
-server.close();
+end();
 await rm(folder, { recursive: true });
 await report(path, "# The journey in three engines", table(["step", ...versions], [...rows].map(([name, cells]) => [name, ...cells])), ...faults);
 if (faults.length > 0) process.exitCode = 1;

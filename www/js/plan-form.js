@@ -76,6 +76,11 @@ export class PlanForm {
     }
   }
 
+  /** What is in the boxes and what is chosen, letter by letter: to tell whether anything changed it. */
+  get asItStands() {
+    return JSON.stringify([this.view, ...[...this.fields.values()].map((field) => field.text)]);
+  }
+
   /** The whole plan: the boxes, and what is carried for other pages. */
   get draft() {
     const boxed = [...this.fields.values()].map((field) => [field.id, field.text]);

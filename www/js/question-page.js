@@ -183,6 +183,7 @@ class QuestionPage {
     this.form.mirrorView();
     this.form.describe();
     this.refresh();
+    this.seen = this.form.asItStands;
   }
 
   listen() {
@@ -215,7 +216,7 @@ class QuestionPage {
       this.refresh();
     });
     // A browser may bring back what was in the boxes after the script has read them.
-    on(window, "pageshow", () => this.reread());
+    on(window, "pageshow", () => this.form.asItStands === this.seen || this.reread());
     this.pages.watch(on, () => this.keep());
     offerLinks((which) => this.guarded(() => this.address.fragment(which)), () => this.address.carriesBody);
     offerKeeping(() => this.guarded(() => this.address.fragment()), () => this.address.carriesBody);

@@ -126,6 +126,12 @@ export async function byKeys(browser, address) {
   await browser.until("workings under the figure", () => [...document.querySelectorAll(".figure .workings")].some((one) => one.checkVisibility()));
 }
 
+/** Opens the site until its worker has kept it. */
+export async function kept(browser, address) {
+  await browser.open(address);
+  await browser.until("kept for later", () => navigator.serviceWorker?.ready.then(() => caches.keys()).then((names) => names.length > 0) ?? false);
+}
+
 /** Without scripts the page says so and shows no number. */
 export async function withoutScripts(browser, address) {
   await browser.open(address);
