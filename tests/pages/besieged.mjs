@@ -22,6 +22,7 @@ async function besiege(fragment) {
   const chosen = (name) => form?.elements.namedItem(name)?.value;
   const hidden = document.querySelector("#outcome")?.hidden !== false;
   return {
+    question: form?.dataset.question ?? null,
     boxes: [...document.querySelectorAll("form [data-field]")].map((field) => [field.dataset.field, field.querySelector("input, select, textarea").value]),
     carried: JSON.parse(form?.dataset.carried ?? "{}"),
     view: { system: chosen("system") ?? "si", decimal: chosen("decimal") ?? "." },
@@ -34,7 +35,7 @@ async function besiege(fragment) {
     planted: [...document.querySelectorAll("#pwned, iframe, object, embed, base, video, audio, script[src], img:not([src^='data:'])")].map((one) => one.outerHTML.slice(0, 200))
       .concat([...document.querySelectorAll("a[href]")].filter(({ origin, protocol }) => origin !== location.origin || !/^(https?|file):$/u.test(protocol)).map(({ href }) => href))
       .concat([...document.querySelectorAll("body *")].filter((one) => [...one.attributes].some(({ name }) => name.startsWith("on"))).map((one) => one.outerHTML.slice(0, 200)))
-      .concat(document.scripts.length === 1 ? [] : [`${document.scripts.length} scripts`], globalThis.pwned === undefined && Object.prototype.pwned === undefined ? [] : ["a script ran"]),
+      .concat(document.scripts.length <= 1 ? [] : [`${document.scripts.length} scripts`], globalThis.pwned === undefined && Object.prototype.pwned === undefined ? [] : ["a script ran"]),
   };
 }
 
@@ -47,7 +48,7 @@ function reckoned(question, draft, view, effort) {
 }
 
 /** A published page, open, with everything noted that it must not do. */
-export async function besieged(site, { name, question }) {
+export async function besieged(site, { name }) {
   const faults = [];
   const page = await site.page();
   page.on("dialog", (dialog) => { faults.push(`a dialog: ${dialog.message()}`); dialog.dismiss(); });
@@ -61,7 +62,18 @@ export async function besieged(site, { name, question }) {
         await page.goto("about:blank");
         await page.goto(`${site.url}${name}#${fragment}`, { timeout: 60000 });
       }
-      const seen = await page.evaluate(besiege, fresh ? null : fragment);
+      let seen = null;
+      for (let put = fresh ? null : fragment, tries = 0; seen === null; put = null, tries += 1) {
+        seen = await page.evaluate(besiege, put).catch((error) => {
+          // In the pocket edition another question opens the page anew.
+          if (tries === 5 || !/context was destroyed/u.test(error.message)) throw error;
+          return null;
+        });
+        if (seen !== null) break;
+        await page.waitForTimeout(300);
+        await page.waitForLoadState();
+      }
+      const { question } = seen;
       const found = [...faults.splice(0), ...page.complaints.splice(0), ...seen.planted];
       if (new URL(page.url()).pathname !== `/${name}`) found.push(`left for ${page.url()}`);
       if (question === null || askOf(question) === undefined) return { found, answered: false };

@@ -7,9 +7,9 @@ import { chance, hostileLinks } from "./hostile.mjs";
 
 const SEED = 20261130;
 const PAGES = [
-  { name: "index.html", question: "can-i-climb", links: 180 },
-  { name: "rope-length.html", question: "rope-length", links: 60 },
-  { name: "cord.html", question: "cut-length", links: 60 },
+  { name: "index.html", links: 180 },
+  { name: "rope-length.html", links: 60 },
+  { name: "cord.html", links: 60 },
 ];
 
 let site;

@@ -11,12 +11,12 @@ const MOST = 5; // faults told of a page
 
 console.log(`seed ${seed}`);
 const site = await bench();
-const all = await pages();
+const all = (await pages()).filter(({ name }) => new RegExp(process.env.PAGES ?? "", "u").test(name));
 const rows = [];
 const faults = [];
 for (const which of all) {
   // Half of them on the first page, the rest on all.
-  const count = Math.ceil(which.name === "index.html" ? links / 2 : links / 2 / (all.length - 1));
+  const count = Math.ceil(which.name === "index.html" ? links / 2 : links / 2 / Math.max(1, all.length - 1));
   const hostile = hostileLinks(chance(Number(seed) + rows.length));
   const page = await besieged(site, which);
   let answers = 0, wrong = 0;
