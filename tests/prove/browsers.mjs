@@ -50,8 +50,7 @@ function steps() {
     }]),
     ["the site once its server is gone", async (browser) => {
       const own = await serving();
-      await journey.kept(browser, `${own.address}index.html`);
-      own.end();
+      await journey.kept(browser, `${own.address}index.html`).finally(own.end);
       await journey.newcomer(browser, `${own.address}index.html`);
     }],
     ...(existsSync("dist/pocket.html") ? [["the pocket edition computes from disk", (browser) => journey.computes(browser, `${onDisk}pocket.html`)]] : []),
