@@ -16,11 +16,11 @@ test("a second set-up has nothing to do and nothing to say", () => {
 test("the tools are found without any variable but PATH, and with an empty home", () => {
   const { PATH } = process.env;
   const home = mkdtempSync(join(tmpdir(), "home-"));
-  const asked = ["-c", "source pkg-config/environment && cargo --version && wasm-bindgen --version && wasm-opt --version"];
+  const asked = ["-c", "source pkg-config/environment && cargo --version && wasm-pack --version && wasm-opt --version"];
   for (const env of [{ PATH }, { PATH, HOME: "", CARGO_HOME: "" }, { PATH, HOME: home, CARGO_HOME: join(home, "cargo") }]) {
     const { status, stdout, stderr } = run("bash", asked, env);
     assert.equal(status, 0, stderr);
-    assert.match(stdout, /^cargo .*\nwasm-bindgen .*\nwasm-opt /);
+    assert.match(stdout, /^cargo .*\nwasm-pack .*\nwasm-opt /);
   }
   rmSync(home, { recursive: true });
 });
