@@ -126,6 +126,22 @@ test("a short link leaves out what nobody said, stays under 300 characters, and 
   assert.equal(other.url(), long, "the page that opens it writes out what it takes for granted");
 });
 
+test("an answer is copied as text that ends with the link back to it, and never one that is not in view", async () => {
+  const page = await planned(CLIPBOARD);
+  await page.click("#copy-answer");
+  await page.locator("#copied-text", { hasText: "weight and strength" }).waitFor();
+  const text = await page.evaluate(() => navigator.clipboard.readText());
+  assert.ok(text.startsWith(`Can I climb this?\n${await verdict(page).innerText()}\n${await page.locator("#first").innerText()}\n`), text);
+  const other = await site.page();
+  await other.goto(text.split("\n").at(-2));
+  await settled(other);
+  assert.deepEqual(await reading(other), await reading(page));
+  await box(page, "bodyMass").fill("heavy");
+  await page.click("#copy-answer");
+  await page.locator("#copied-text", { hasText: "no answer to copy" }).waitFor();
+  assert.ok(await page.locator("#copied-link").isHidden());
+});
+
 test("a device that shares is handed the link, and one that does not has no such button", async () => {
   const page = await site.page({}, async (fresh) => {
     await fresh.addInitScript(() => { navigator.share = async (what) => { window.shared = what; }; });

@@ -30,39 +30,53 @@ async function share(url) {
   }
 }
 
+/** Shows a text in the box and copies it; says what `remarks` tells beside whether that worked. */
+async function hand(text, remarks) {
+  at("copied").hidden = false;
+  for (const id of ["copied-label", "copied-link"]) at(id).hidden = text === "";
+  const box = at("copied-link");
+  box.value = text;
+  box.textContent = text;
+  at("copied-text").textContent = "";
+  const done = text !== "" && await copied(text);
+  at("copied-text").textContent = [...(text === "" ? [] : [done ? "Copied." : "Copy it from the box."]), ...remarks].join(" ");
+  if (text !== "" && !done) box.select();
+}
+
 /**
  * Wires the buttons. `fragment(which)` writes the link, "" where a box cannot be read and null where it failed;
- * `carriesBody()` tells whether anything was said of body or strength.
+ * `carriesBody()` tells whether anything was said of body or strength; `textWith(link)` is the answer as text, null
+ * while there is none.
  */
-export function offerLinks(fragment, carriesBody) {
-  const offer = async (which) => {
+export function offerLinks(fragment, carriesBody, textWith) {
+  const carried = (bodiless) => (!bodiless && carriesBody()
+    ? "It carries your weight and strength."
+    : "Your weight and strength, and what else you said of your body, are not in it.");
+  const offer = (which) => {
     const written = fragment(which);
     if (written === null) return;
-    at("copied").hidden = false;
-    for (const id of ["copied-label", "copied-link"]) at(id).hidden = written === "";
     if (written === "") {
-      at("copied-text").textContent = "First mend the boxes marked above.";
+      hand("", ["First mend the boxes marked above."]);
       return;
     }
-    at("copied-text").textContent = "";
     const link = linkHere(written);
-    const box = at("copied-link");
-    box.value = link.text;
-    box.textContent = link.text;
-    const done = await copied(link.text);
-    const parts = [
-      link.whole ? "" : "Part of a link: paste it after the address of any copy of this page.",
-      done ? "Copied." : "Copy it from the box.",
-      which !== "bodiless" && carriesBody() ? "It carries your weight and strength." : "Your weight and strength, and what else you said of your body, are not in it.",
-      which === "short" ? "A later edition that takes other things for granted says that its figures are others." : "",
-    ];
-    at("copied-text").textContent = parts.filter(Boolean).join(" ");
-    if (!done) box.select();
+    hand(link.text, [
+      ...(link.whole ? [] : ["Part of a link: paste it after the address of any copy of this page."]),
+      carried(which === "bodiless"),
+      ...(which === "short" ? ["A later edition that takes other things for granted says that its figures are others."] : []),
+    ]);
+  };
+  const offerText = () => {
+    const written = fragment("short");
+    const text = written ? textWith(linkHere(written).text) : null;
+    if (text === null) hand("", ["There is no answer to copy just now."]);
+    else hand(text, [carried(false)]);
   };
   // Said before anybody copies, and not after.
   at("from-file").hidden = linkHere("").whole;
   for (const [id, which] of Object.entries(BUTTONS)) at(id).addEventListener("click", () => offer(which));
 
+  at("copy-answer").addEventListener("click", offerText);
   at("share-link").hidden = !("share" in navigator) || !linkHere("").whole;
   at("share-link").addEventListener("click", () => {
     const written = fragment("whole");

@@ -1,6 +1,7 @@
 import { forgetCopied, offerLinks } from "./copy-link.js";
 import { STORY } from "./example.js";
 import { FULL, PAUSE, QUICK } from "./effort.js";
+import { answerText } from "./answer-text.js";
 import { conceal, reveal } from "./fail-safe.js";
 import { NO_FAULTS, sortedFaults } from "./faults.js";
 import { Offers } from "./offers.js";
@@ -218,9 +219,15 @@ class QuestionPage {
     // A browser may bring back what was in the boxes after the script has read them.
     on(window, "pageshow", () => this.form.asItStands === this.seen || this.reread());
     this.pages.watch(on, () => this.keep());
-    offerLinks((which) => this.guarded(() => this.address.fragment(which)), () => this.address.carriesBody);
+    offerLinks((which) => this.guarded(() => this.address.fragment(which)), () => this.address.carriesBody, (link) => this.textWith(link));
     offerKeeping(() => this.guarded(() => this.address.fragment()), () => this.address.carriesBody);
     overTheWeb(() => this.guarded(() => this.keep()));
+  }
+
+  /** The answer in view as text that ends with this link; null while there is none. */
+  textWith(link) {
+    const title = document.querySelector("h1").textContent;
+    return this.current ? answerText(title, this.current, link, this.form.engine.version()) : null;
   }
 
   start() {
