@@ -13,6 +13,9 @@ export const parts = {
   rescue: "rescue",
 };
 
+/** Pages that show another's question at work. */
+const borrowed = { embedding: parts["rope-length"] };
+
 /** The part that answers a question. */
 const answering = new Map([...Object.values(parts).map((part) => [part, part]), ["cut-length", "cord"], ["cut-plan", "cord"]]);
 
@@ -27,7 +30,7 @@ function entry(part) {
 }
 
 /** What a page's script finds as "boughline/inline": the entry with the page's part inside, or with the whole. */
-export const entryOfPage = (page) => entry(Object.hasOwn(parts, page) ? parts[page] : undefined);
+export const entryOfPage = (page) => entry(new Map(Object.entries({ ...parts, ...borrowed })).get(page));
 
 /** The same for something that asks one question alone. */
 export const entryOfQuestion = (question) => entry(answering.get(question));
