@@ -28,7 +28,8 @@ const violations = (page, rules) => page.evaluate(async (rules) => {
 /** Links on the page that lead to no place on it. */
 const lost = (page) => page.$$eval("a[href^='#']", (all) => all
   .map((one) => decodeURIComponent(one.hash.slice(1)))
-  .filter((place) => !place.startsWith("v=") && document.getElementById(place) === null));
+  // A plan is no place, nor is a page of the pocket edition.
+  .filter((place) => !/^(?:v=|[\w-]+\/)/u.test(place) && document.getElementById(place) === null));
 
 /** How many words of the answer were looked at, and those with less than seven to one against their ground. */
 const pale = (page) => page.evaluate(async () => {

@@ -1,7 +1,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { fields } from "boughline";
-import { bench, box, boxes, fillNeeded, reading, settled, pullBox } from "./browser.mjs";
+import { bench, box, boxes, fillNeeded, pullBox, reading, settled, verdict } from "./browser.mjs";
 
 let site;
 before(async () => { site = await bench(); });

@@ -21,6 +21,8 @@ export function linkHere(fragment) {
 // What each button makes of the plan: see PlanAddress.fragment.
 const BUTTONS = { "copy-link": "whole", "copy-link-short": "short", "copy-link-without": "bodiless" };
 
+const LATER = "A later edition that takes other things for granted says that its figures are others.";
+
 /** Hands a link to whatever the device shares with; whoever closes that again has lost nothing. */
 async function share(url) {
   try {
@@ -30,8 +32,8 @@ async function share(url) {
   }
 }
 
-/** Shows a text in the box and copies it; says what `remarks` tells beside whether that worked. */
-async function hand(text, remarks) {
+/** Shows a text in the box and copies it; says what is `first`, whether it worked, and what `then` tells. */
+async function hand(text, { first = "", then = [] }) {
   at("copied").hidden = false;
   for (const id of ["copied-label", "copied-link"]) at(id).hidden = text === "";
   const box = at("copied-link");
@@ -39,7 +41,8 @@ async function hand(text, remarks) {
   box.textContent = text;
   at("copied-text").textContent = "";
   const done = text !== "" && await copied(text);
-  at("copied-text").textContent = [...(text === "" ? [] : [done ? "Copied." : "Copy it from the box."]), ...remarks].join(" ");
+  const told = text === "" ? "" : done ? "Copied." : "Copy it from the box.";
+  at("copied-text").textContent = [first, told, ...then].filter(Boolean).join(" ");
   if (text !== "" && !done) box.select();
 }
 
@@ -56,21 +59,20 @@ export function offerLinks(fragment, carriesBody, textWith) {
     const written = fragment(which);
     if (written === null) return;
     if (written === "") {
-      hand("", ["First mend the boxes marked above."]);
+      hand("", { first: "First mend the boxes marked above." });
       return;
     }
     const link = linkHere(written);
-    hand(link.text, [
-      ...(link.whole ? [] : ["Part of a link: paste it after the address of any copy of this page."]),
-      carried(which === "bodiless"),
-      ...(which === "short" ? ["A later edition that takes other things for granted says that its figures are others."] : []),
-    ]);
+    hand(link.text, {
+      first: link.whole ? "" : "Part of a link: paste it after the address of any copy of this page.",
+      then: [carried(which === "bodiless"), which === "short" ? LATER : ""],
+    });
   };
   const offerText = () => {
     const written = fragment("short");
     const text = written ? textWith(linkHere(written).text) : null;
-    if (text === null) hand("", ["There is no answer to copy just now."]);
-    else hand(text, [carried(false)]);
+    if (text === null) hand("", { first: "There is no answer to copy just now." });
+    else hand(text, { then: [carried(false)] });
   };
   // Said before anybody copies, and not after.
   at("from-file").hidden = linkHere("").whole;

@@ -11,6 +11,7 @@ import { PlanAddress } from "./plan-address.js";
 import { PlanForm } from "./plan-form.js";
 import { codeDrawing } from "./qr.js";
 import { showNotices } from "./answer.js";
+import { usualView } from "./usual-view.js";
 
 // The whole plan on paper. No boxes of its own but the blanks: the plan is in the address.
 
@@ -123,6 +124,7 @@ class TripPage {
   }
 
   start() {
+    this.form.meet(usualView(navigator.language));
     this.listen();
     this.guarded(() => this.open());
   }
