@@ -23,12 +23,13 @@ const built = { method: JSON.parse(await packaged("method.json")), licences };
 if (licences) await writeFile(`${out}/licences.txt`, licences);
 
 // Where the site is published, for links copied from a page on disk. Empty: such a page makes none.
-const address = process.env.SITE_ADDRESS ?? "";
-const addressed = (html) => html.replace('<meta name="site-address" content="">', () => `<meta name="site-address" content="${escaped(address)}">`);
+const address = (process.env.SITE_ADDRESS ?? "").replace(/\/*$/, "/").replace(/^\/$/, "");
+const addressed = (html, name) => html.replace('<meta name="site-address" content="">', () =>
+  `<meta name="site-address" content="${escaped(address && address + name.replace(/^index\.html$/, ""))}">`);
 
 const source = (path) => readFile(`${site}/${path}`, "utf8");
 /** A page in full; `as` is the file in which it is to stand, and whose entry the menus mark. */
-const whole = async (name, as = name) => addressed(await expanded(await source(name), as, site, fields(), words, built));
+const whole = async (name, as = name) => addressed(await expanded(await source(name), as, site, fields(), words, built), as);
 
 const pages = ["pocket.html"];
 const bundledInto = new Set(["css", "js", "parts", "worker.js"]);

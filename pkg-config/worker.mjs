@@ -7,8 +7,10 @@ export async function workerFor(source, folder, pages, atOnce) {
   const hashed = async (names) => Promise.all(names.map(async (name) =>
     [name, `sha256-${createHash("sha256").update(await readFile(`${folder}/${name}`)).digest("base64")}`]));
   const hashes = await hashed([...atOnce].sort());
-  const edition = createHash("sha256").update(JSON.stringify([...(await hashed([...pages].sort())), ...hashes, source])).digest("hex");
+  const paged = await hashed([...pages].sort());
+  const edition = createHash("sha256").update(JSON.stringify([...paged, ...hashes, source])).digest("hex");
   return source
     .replace("EDITION_HASH", edition.slice(0, 16))
-    .replace("FILE_HASHES", () => JSON.stringify(Object.fromEntries(hashes), null, 2));
+    .replace("FILE_HASHES", () => JSON.stringify(Object.fromEntries(hashes), null, 2))
+    .replace("PAGE_HASHES", () => JSON.stringify(Object.fromEntries(paged), null, 2));
 }

@@ -173,6 +173,16 @@ fn an_empty_plan_says_in_every_section_what_it_needs() {
 }
 
 #[test]
+fn a_rig_that_nobody_chose_is_drawn_as_one_that_was_taken_for_granted() {
+    let of = |rig: &str| trip(&link::read(&format!("bodyMass=80kg&climbHeight=11m&measuredPull=520N{rig}"))).1;
+    let taken = "Reckoned on a 3:1 on the rope’s own tail until you choose a rig.";
+    let text = of("");
+    let rig = text.split("The rig\n").nth(1).expect("a part of the rig");
+    assert!(rig.contains(taken), "{rig}");
+    assert!(!of("&rig=tail-3").contains(taken));
+}
+
+#[test]
 fn one_wrong_field_hides_nothing_that_does_not_ask_for_it() {
     let (sheet, text) =
         trip(&link::read("bodyMass=80kg&climbHeight=11m&rig=tail-3&anchor=canopy&crotchHeight=12m&gripRight=hard"));

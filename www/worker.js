@@ -1,7 +1,9 @@
 // Keeps the site for where there is no network: the pocket edition at once, every page as it is visited. What is kept
-// is of one edition; the next waits until somebody presses Update. The build fills in the two constants.
+// is of one edition; the next waits until somebody presses Update. The build fills in the constants.
 const EDITION = "boughline EDITION_HASH";
-const AT_ONCE = FILE_HASHES; // each file with the hash of its bytes, so that no two editions mix
+// Each file with the hash of its bytes, so that no two editions mix.
+const AT_ONCE = FILE_HASHES;
+const PAGES = PAGE_HASHES;
 
 /** An address without its fragment, so that a plan is never kept; the folder is its first page. */
 const bare = (address) => { const { origin, pathname } = new URL(address); return (origin + pathname).replace(/\/$/u, "/index.html"); };
@@ -12,7 +14,22 @@ async function keepAtOnce() {
   await Promise.all(Object.entries(AT_ONCE).map(([file, integrity]) => fetched(cache, file, { integrity })));
   // Pages that are open now were visited before this worker was there.
   const open = await clients.matchAll({ type: "window", includeUncontrolled: true });
-  await Promise.allSettled(open.map(({ url }) => fetched(cache, bare(url))));
+  await Promise.allSettled(open.map(({ url }) => bare(url)).filter(isOurs).map(async (page) => {
+    const response = await fetch(page, { cache: "reload" });
+    await keepPage(cache, page, response);
+  }));
+}
+
+const nameOf = (address) => address.slice(registration.scope.length);
+const isOurs = (address) => address.startsWith(registration.scope) && nameOf(address) in PAGES;
+
+/** Keeps a page if it is of this edition: the network may have a newer one already. */
+async function keepPage(cache, page, response) {
+  if (!response.ok || !isOurs(page)) return;
+  const bytes = await response.arrayBuffer();
+  const hash = new Uint8Array(await crypto.subtle.digest("SHA-256", bytes));
+  if (`sha256-${btoa(String.fromCharCode(...hash))}` !== PAGES[nameOf(page)]) return;
+  await cache.put(page, new Response(bytes, { headers: response.headers }));
 }
 
 /** Fetches and keeps. A host may have led elsewhere, and a browser takes no page from a worker that says so. */
@@ -38,8 +55,7 @@ async function answer(event, address) {
   if (before) return before;
   try {
     const response = await fetch(request);
-    const isPage = page && response.ok && response.headers.get("content-type")?.startsWith("text/html");
-    if (isPage && cache) event.waitUntil(cache.put(address, response.clone()).catch(() => {}));
+    if (page && cache) event.waitUntil(keepPage(cache, address, response.clone()).catch(() => {}));
     return response;
   } catch (fault) {
     const pocket = page && await found("pocket.html");
@@ -54,5 +70,5 @@ addEventListener("message", ({ data }) => data === "update" && skipWaiting());
 addEventListener("fetch", (event) => {
   const address = bare(event.request.url);
   if (event.request.method !== "GET" || !address.startsWith(registration.scope)) return;
-  if (event.request.mode === "navigate" || address.slice(registration.scope.length) in AT_ONCE) event.respondWith(answer(event, address));
+  if (event.request.mode === "navigate" || nameOf(address) in AT_ONCE) event.respondWith(answer(event, address));
 });

@@ -18,7 +18,7 @@ use crate::quantity::View;
 use crate::question::can_i_climb::{Answer, Missing};
 
 /// What stands in for a rig that nobody chose.
-const USUAL_RIG: &str = "Reckoned on a 3:1 on the rope’s own tail until you choose a rig.";
+pub(super) const USUAL_RIG: &str = "Reckoned on a 3:1 on the rope’s own tail until you choose a rig.";
 
 /// The answer as people read it.
 ///

@@ -21,7 +21,7 @@ pub(super) fn descent_caution(caution: Caution, view: View) -> CautionLine {
         Caution::RopeEndsAbove { by } => return rope_caution(rope_length::Caution::RopeEndsAbove { by }, view),
         Caution::UnknownEnd => (
             "unknown-end",
-            "Whether your rope reaches the ground is not known here: enter the height of the crotch, the anchor and the length of the rope you have.",
+            "Whether your rope reaches the ground is not known here: that takes the height of the crotch, the anchor and the length of the rope you have. Enter what is missing.",
             &[GEOMETRY],
         ),
         Caution::LowDownFirst => (

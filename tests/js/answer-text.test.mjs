@@ -13,9 +13,10 @@ test("an answer as text has its sentences, every figure with its range, what is 
   for (const { noun, text: shown, range } of answer.figures) {
     assert.ok(lines.includes(`- ${noun}: ${shown}${range ? ` (${range})` : ""}`), noun);
   }
-  for (const { text: caution } of answer.cautions) assert.ok(lines.includes(`- ${caution}`), caution);
+  for (const { text: caution, grave } of answer.cautions) assert.ok(lines.includes(`- ${grave ? "Warning: " : ""}${caution}`), caution);
+  assert.ok(answer.cautions.some(({ grave }) => grave));
   for (const { message } of answer.missing) assert.ok(lines.includes(`- ${message}`), message);
-  assert.deepEqual(lines.slice(-3), ["", LINK, `Boughline ${version().version}, figures ${version().figures}`]);
+  assert.deepEqual(lines.slice(-2), [LINK, `Boughline ${version().version}, figures ${version().figures}`]);
 });
 
 test("an answer without a verdict or anything missing has no heading over nothing", () => {

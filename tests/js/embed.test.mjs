@@ -4,7 +4,7 @@ import { test } from "node:test";
 import * as engine from "boughline";
 import { boxesFor, changesIn, givenBy, namesIn, unseenText } from "../../www/js/embed-given.js";
 import { QUESTIONS } from "../../www/js/embed-questions.js";
-import { answerText, cautionsOf, sentencesOf } from "../../www/js/embed-words.js";
+import { answerText, cautionsOf, sentencesOf } from "../../www/js/answer-words.js";
 
 const nothing = { plan: null, units: null, decimal: null, data: {} };
 const rows = engine.fields();

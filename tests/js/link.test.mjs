@@ -16,6 +16,12 @@ test("from disk the published address is used where it is known", () => {
   });
 });
 
+test("over http it is the page's own address even where the site is published elsewhere, and a page of the pocket edition stays it", () => {
+  assert.equal(linkText(FRAGMENT, "https://example.org/", "http://127.0.0.1:8080/loads.html?x#v=1&q=old").text, `http://127.0.0.1:8080/loads.html?x#${FRAGMENT}`);
+  assert.equal(linkText(FRAGMENT, "", "https://example.org/pocket.html#loads/v=1&q=old").text, `https://example.org/pocket.html#loads/${FRAGMENT}`);
+  assert.equal(linkText(FRAGMENT, "https://example.org/pocket.html", "file:///a.html#loads/v=1").text, `https://example.org/pocket.html#loads/${FRAGMENT}`);
+});
+
 test("from disk without a published address the fragment stands alone", () => {
   assert.deepEqual(linkText(FRAGMENT, "", "file:///home/a.html#x"), { text: `#${FRAGMENT}`, whole: false });
 });

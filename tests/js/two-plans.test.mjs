@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { bothIn, cautionsApart, figureRows, linksIn, saidOtherwise } from "../../www/js/two-plans.js";
+import { bothIn, cautionsApart, figureRows, linkPasted, linksIn, saidOtherwise } from "../../www/js/two-plans.js";
 
 test("two links make one fragment, and come out of it as they were", () => {
   const links = ["v=1&q=loads&bodyMass=80kg", "v=1&q=loads&bodyMass=90kg&cords=2~6mm~1.8m"];
@@ -8,6 +8,19 @@ test("two links make one fragment, and come out of it as they were", () => {
   assert.equal(bothIn([`https://somewhere/loads.html#${links[0]}`, ` #${links[1]} `]), links.join("&"));
   assert.deepEqual(linksIn(""), []);
   assert.deepEqual(linksIn("#v=1&q=loads"), ["v=1&q=loads"]);
+});
+
+test("a link is found in what somebody pasted", () => {
+  const link = "https://example.org/loads.html#v=1&q=loads&bodyMass=80kg";
+  for (const text of [link, ` ${link}\n`, `Here is my plan: ${link}, what do you think?`, `<${link}>.`]) assert.equal(linkPasted(text), link);
+  assert.equal(linkPasted("#loads/v=1&q=loads"), "#loads/v=1&q=loads");
+  assert.equal(linkPasted("hello"), "hello");
+});
+
+test("what one link says and the other leaves to be taken for granted is not otherwise", () => {
+  const field = { id: "gloves", noun: "gloves", likely: "none", options: [{ id: "none", noun: "none" }, { id: "thin", noun: "thin" }] };
+  assert.deepEqual(saidOtherwise([{ gloves: "none" }, {}], [field]), []);
+  assert.deepEqual(saidOtherwise([{ gloves: "thin" }, {}], [field]), [["gloves", "thin", ""]]);
 });
 
 test("only what is said otherwise is listed, a choice by its noun, and what is not said is empty", () => {

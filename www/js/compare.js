@@ -1,21 +1,23 @@
 import { copied, linkHere } from "./copy-link.js";
+import { cautionsOf, sentencesOf } from "./answer-words.js";
 import { cautionItem } from "./caution-item.js";
 import { element, setText } from "./element.js";
+import { QUICK } from "./effort.js";
 import * as engine from "./engine.js";
 import { conceal, reveal } from "./fail-safe.js";
 import { planIn, withPlan } from "./link.js";
 import { questionsOf } from "./questions.js";
+import { overTheWeb } from "./over-the-web.js";
 import { pace } from "./pace.js";
 import { Pages } from "./pages.js";
 import { keepAddress } from "./places.js";
 import { scrollBox } from "./scroll-box.js";
 import { table } from "./table.js";
-import { bothIn, cautionsApart, figureRows, linksIn, saidOtherwise } from "./two-plans.js";
+import { bothIn, cautionsApart, figureRows, linkPasted, linksIn, saidOtherwise } from "./two-plans.js";
 
 // Two links in, two answers side by side out.
 
 const SIDES = ["first", "second"];
-const QUICK = 500;
 const FAILED = "Why: the comparison failed, which is a fault of this page and not of the links. Open the page again.";
 const at = (id) => document.getElementById(id);
 const box = (side) => at(`${side}-link`);
@@ -26,12 +28,12 @@ function outcome(side, { reply }) {
   if (!reply.ok) {
     return [name, element("p", { class: "first" }, "No answer yet."), element("ul", {}, ...reply.errors.map(({ message }) => element("li", {}, message)))];
   }
-  const { verdict, first, second, assumed, missing = [] } = reply.answer;
+  const { assumed, missing = [] } = reply.answer;
+  const { headline, sentences } = sentencesOf(reply.answer);
   return [
     name,
-    verdict ? element("p", { class: "headline" }, element("strong", {}, verdict.text)) : null,
-    element("p", { class: "first" }, first),
-    second ? element("p", { class: "second" }, second) : null,
+    element("p", { class: "first" }, element("strong", {}, headline)),
+    ...sentences.map((sentence) => element("p", { class: "second" }, sentence)),
     assumed ? element("p", { class: "assumed" }, assumed) : null,
     missing.length > 0 ? element("ul", {}, ...missing.map(({ message }) => element("li", {}, message))) : null,
   ].filter(Boolean);
@@ -70,13 +72,18 @@ class Comparison {
   set view({ system, decimal }) {
     for (const radio of document.querySelectorAll("input[type=radio]")) {
       radio.checked = radio.value === system || radio.value === decimal;
-      radio.toggleAttribute("checked", radio.checked);
     }
+    this.mirrorView();
   }
 
-  /** What was said in the boxes: every link's text; none where a box is empty. */
+  /** A saved copy keeps attributes alone. */
+  mirrorView() {
+    for (const radio of document.querySelectorAll("input[type=radio]")) radio.toggleAttribute("checked", radio.checked);
+  }
+
+  /** What is in the boxes. */
   get texts() {
-    return SIDES.map((side) => box(side).value.trim());
+    return SIDES.map((side) => linkPasted(box(side).value));
   }
 
   show(effort) {
@@ -109,8 +116,7 @@ class Comparison {
     at("said-alike").hidden = !ready || said.length > 0;
     rowsIn("said", "What is said in one plan and not, or otherwise, in the other", ["Said of", ...heads.slice(1)],
       said.map((row) => row.map((cell) => cell || "not said")));
-    // That this is arithmetic and not training stands on the page always.
-    const cautions = (answer) => (answer?.cautions ?? []).filter(({ id }) => id !== "arithmetic");
+    const cautions = (answer) => (answer ? cautionsOf(answer) : []);
     const apart = cautionsApart(ready ? answers.map(cautions) : [[], []]);
     at("cautions").hidden = Object.values(apart).every((list) => list.length === 0);
     for (const [which, list] of Object.entries(apart)) listed(`cautions-${which}`, list.map(cautionItem));
@@ -120,7 +126,8 @@ class Comparison {
   /** Both plans into the address, and the first into the links to the other pages. */
   keep() {
     const { texts } = this;
-    const held = texts.every((text) => text !== "") ? bothIn(texts) : "";
+    // One alone is kept too: whoever looks for the second must not lose the first.
+    const held = texts[0] === "" ? "" : bothIn(texts.filter((text) => text !== ""));
     try {
       history.replaceState(null, "", withPlan(location.href, held));
     } catch {
@@ -154,7 +161,7 @@ class Comparison {
     keepAddress(document);
     const on = (target, type, react) => target.addEventListener(type, (event) => this.guarded(() => react(event)));
     on(at("two-plans"), "input", (event) => {
-      if (event.target.type === "radio") this.view = this.view;
+      if (event.target.type === "radio") this.mirrorView();
       this.changed();
     });
     on(at("two-plans"), "submit", (event) => event.preventDefault());
@@ -172,6 +179,8 @@ class Comparison {
     });
     on(window, "hashchange", () => { this.open(); this.changed(); });
     on(window, "pageshow", () => this.changed());
+    this.pages.watch(on, () => this.keep());
+    overTheWeb(() => this.guarded(() => this.keep()));
     this.guarded(() => { this.open(); this.changed(); });
   }
 }

@@ -93,4 +93,5 @@ export function forgetCopied() {
   at("copied-text").textContent = "";
   at("copied-link").value = "";
   at("copied-link").textContent = "";
+  at("kept").textContent = ""; // so is a file that was handed over
 }

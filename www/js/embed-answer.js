@@ -1,6 +1,6 @@
 import { cautionItem } from "./caution-item.js";
 import { element, setText } from "./element.js";
-import { cautionsOf, sentencesOf } from "./embed-words.js";
+import { cautionsOf, sentencesOf } from "./answer-words.js";
 import { showFigures } from "./figures.js";
 import { sentenceLinks } from "./places.js";
 

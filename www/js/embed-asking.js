@@ -3,7 +3,7 @@ import { foldFigures, placesIn, showAnswer, showErrors, showFault, showNoAnswer,
 import { unseenText } from "./embed-given.js";
 import { QUESTIONS } from "./embed-questions.js";
 import { fieldNode, sheet } from "./embed-sheet.js";
-import { answerText } from "./embed-words.js";
+import { answerText } from "./answer-words.js";
 import { setText } from "./element.js";
 import { faultsText, NO_FAULTS, sortedFaults } from "./faults.js";
 import { pace } from "./pace.js";

@@ -5,7 +5,8 @@ const SLOT = '<meta name="plan" content="">';
 /** The pocket edition's text with this plan in its slot; none where it has no such slot. */
 export function pocketWith(html, plan) {
   const escaped = plan.replace(/&/gu, "&amp;").replace(/"/gu, "&quot;");
-  return html.includes(SLOT) ? html.replace(SLOT, () => SLOT.replace('""', () => `"${escaped}"`)) : null;
+  const head = html.slice(0, html.indexOf("</head>")); // this very text is in the page's script too
+  return head.includes(SLOT) ? html.replace(SLOT, () => SLOT.replace('""', () => `"${escaped}"`)) : null;
 }
 
 /** What the file is called: several plans stand apart by their day. */

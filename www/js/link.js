@@ -3,7 +3,7 @@
 
 /** Whether a fragment is one of ours and not the name of a place on the page. */
 export function carriesPlan(fragment) {
-  return /^#?(?:[\w-]+\/)?v=/u.test(fragment);
+  return /^#?(?:[\w-]+\/)?\w+=/u.test(fragment); // a plan without its beginning too: what is amiss is said
 }
 
 /** The plan's part of an address or of a fragment. */
@@ -19,13 +19,14 @@ export function withPlan(address, plan) {
 
 /**
  * The text to copy: a whole address where one is known, else the fragment alone.
- * From disk the page's own address means nothing to anybody else.
+ * From disk the page's own address means nothing to anybody else, but the one it is published at does.
  */
-export function linkText(fragment, siteAddress, here) {
-  const base = siteAddress.trim() || (/^https?:/u.test(here) ? here : "");
-  return base === ""
-    ? { text: `#${fragment}`, whole: false }
-    : { text: `${base.replace(/#.*$/su, "")}#${fragment}`, whole: true };
+export function linkText(plan, publishedAt, here) {
+  const own = withPlan(here, plan);
+  if (/^https?:/u.test(here)) return { text: own, whole: true };
+  const fragment = own.replace(/^[^#]*#?/u, "#");
+  const published = publishedAt.trim().replace(/#.*$/su, "");
+  return { text: published + fragment, whole: published !== "" };
 }
 
 /** A fragment without the fields of these ids. */

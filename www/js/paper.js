@@ -1,16 +1,24 @@
 import { element } from "./element.js";
 import { rigDrawing } from "./rig-drawing.js";
+import { rigLayout } from "./rig-layout.js";
+import { strandTable } from "./rig-tables.js";
 import { scrollBox } from "./scroll-box.js";
 
 // A sheet as the library has it, placed in the page. What was written into its blanks outlives the next placing.
 
 const BLANK = /_{4,}/u;
-const GRAVE = /^Danger: /u;
+const GRAVE = /^Warning: /u;
 // Where what a section needs is entered.
 const ENTERED_ON = {
   verdict: "can-i-climb", rig: "can-i-climb", before: "rescue", rescue: "rescue", "coming-down": "coming-down",
   loads: "loads", rope: "rope-length", cords: "cut-length", shopping: "cut-length",
 };
+
+/** The rig while the hands pull, and what its letters stand for. */
+function drawn(drawing) {
+  const { dense } = rigLayout(drawing);
+  return [rigDrawing(drawing, "The rig, and the pull in each strand"), scrollBox("The pull in each strand", strandTable(drawing, dense))];
+}
 
 export class Paper {
   /** `pages` names the other pages, and their links carry the plan. */
@@ -31,9 +39,9 @@ export class Paper {
     return element("section", { "data-section": id },
       heading === "" ? null : element("h2", {}, heading),
       ...this.lacking(id, needs, wrong),
-      drawing && rigDrawing(drawing, "The rig"),
-      // The drawing's words describe it, for whoever cannot see it.
-      ...(drawing ? [] : blocks.map((block) => this.block(block))));
+      ...(drawing ? drawn(drawing) : []),
+      // Its own words come first; they describe it, for whoever cannot see it.
+      ...(drawing ? blocks.slice(1) : blocks).map((block) => this.block(block)));
   }
 
   /** Why a section says nothing yet, and a way to the page that asks. */

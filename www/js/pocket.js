@@ -79,7 +79,9 @@ export function openPocket(modules) {
     if ([undefined, main].includes(askedFor(pages))) return;
     event.stopImmediatePropagation(); // the page that is open would take the plan for its own
     scrollTo(0, 0);
-    location.reload();
+    // In another page's place, where there was no network, the network may be back and bring that page.
+    if (/^https?:/u.test(location.protocol) && !location.pathname.endsWith("/pocket.html")) location.replace(`pocket.html${location.hash}`);
+    else location.reload();
   });
   modules[main.dataset.leaf]();
 }

@@ -44,7 +44,7 @@ class QuestionPage {
     this.offers = new Offers(this.form, (draft) => this.replace(draft));
     this.pace = pace([
       { after: 400, run: () => this.guarded(() => this.settle()) },
-      { after: 1000, run: () => this.guarded(() => this.speak()) },
+      { after: 1000, run: () => this.guarded(() => this.complain({ waiting: false })) },
       ...this.furtherSteps(),
     ]);
   }
@@ -61,10 +61,11 @@ class QuestionPage {
     }
   }
 
-  /** What comes after the first full answer, a step each: more samples, then what the question does last. */
+  /** What comes after the first full answer, a step each: more samples, the sentence that is said, what the question does last. */
   furtherSteps() {
     const { steps = [FULL], last } = this.question;
     const runs = steps.slice(1).map((effort) => () => this.current && this.answer(effort));
+    runs.push(() => this.speak()); // what is said is what stays in view
     if (last) runs.push(() => this.current && last(this.form.draft, this.form.view));
     return runs.map((run, i) => ({ after: 1000 + PAUSE * (i + 1), run: () => this.guarded(run) }));
   }
@@ -162,6 +163,7 @@ class QuestionPage {
   /** Takes a plan out of the address, if there is one. */
   openLink() {
     if (!this.address.hasPlan) return;
+    forgetCopied();
     showNotices(this.address.open());
     this.shownView = this.form.view;
   }

@@ -4,6 +4,7 @@ import { rigDrawing } from "./rig-drawing.js";
 import { rigLayout } from "./rig-layout.js";
 import { heightTables, strandTable } from "./rig-tables.js";
 import { SHAPES } from "./shapes.js";
+import { withPlan } from "./link.js";
 import { table } from "./table.js";
 
 // The rigs in their order. What somebody opened stays open while numbers change.
@@ -56,6 +57,9 @@ export function marksOf({ least, chosen, hauled }) {
     .filter(Boolean).join("; ");
 }
 
+/** Where the menu leads for a climb: in the pocket edition that is another place of the same file. */
+const climbPage = () => document.querySelector("nav a[data-page=can-i-climb]").getAttribute("href");
+
 function fill(node, rig, answer, letter) {
   const part = (name) => node.querySelector(`.${name}`);
   const { word, shape: its } = STANDINGS[standingOf(rig)];
@@ -74,7 +78,7 @@ function fill(node, rig, answer, letter) {
   cautions.hidden = rig.cautions.length === 0;
   cautions.replaceChildren(...rig.cautions.map(cautionItem));
   const { address, untested } = answer.links[rig.id];
-  part("take").setAttribute("href", `index.html#${address}`);
+  part("take").setAttribute("href", withPlan(climbPage(), address));
   setText(part("untested"), untested ? ", without your own test, which was made on another rig" : "");
   const facts = rig.figures.map((figure) => [figure.noun, figure.text, figure.range ?? "–"]);
   const { dense } = rigLayout(rig.drawing);

@@ -1,8 +1,10 @@
 import { copied, linkHere } from "./copy-link.js";
 import { setText } from "./element.js";
+import { QUICK } from "./effort.js";
 import * as engine from "./engine.js";
 import { exampleDraft } from "./example.js";
 import { conceal, reveal } from "./fail-safe.js";
+import { overTheWeb } from "./over-the-web.js";
 import { pace } from "./pace.js";
 import { Pages } from "./pages.js";
 import { Paper } from "./paper.js";
@@ -15,7 +17,6 @@ import { usualView } from "./usual-view.js";
 
 // The whole plan on paper. No boxes of its own but the blanks: the plan is in the address.
 
-const QUICK = 500; // samples for what is seen at once; the full sheet follows
 const TRIP = "trip-sheet";
 const FAILED = "Why: the calculation failed, which is a fault of this page and not of your plan. Open the page again.";
 const TOO_OLD =
@@ -53,7 +54,7 @@ class TripPage {
       const { answer } = engine.tripSheet(draft, view, effort);
       this.paper.show(answer);
       this.passOn(answer);
-      if (effort === undefined) setText(at("status"), "The trip sheet is complete.");
+      if (effort === undefined) setText(at("status"), "Every part of the trip sheet is worked out.");
     }
     if (!reveal()) conceal(TOO_OLD);
   }
@@ -61,19 +62,21 @@ class TripPage {
   /** Link, code, version and date, for whoever has only the paper. */
   passOn({ version }) {
     const link = linkHere(this.address.fragment("short"));
+    const body = this.address.carriesBody ? ", weight and strength among it" : "";
     const code = link.whole ? codeDrawing(link.text) : null;
     at("code").replaceChildren(...(code === null ? [] : [code]));
     setText(at("code-text"), code !== null
-      ? "The code and the link hold all that was entered, weight and strength among it."
+      ? `The code and the link hold all that was entered${body}.`
       : link.whole
-        ? "The link is too long for a code. It holds all that was entered, weight and strength among it."
-        : "No code: this page was opened from a file and knows no web address. What follows is the part of a link behind the address of any copy of this page; it holds all that was entered, weight and strength among it.");
+        ? `The link is too long for a code. It holds all that was entered${body}.`
+        : `No code: this page was opened from a file and knows no web address. What follows is the part of a link behind the address of any copy of this page; it holds all that was entered${body}.`);
     setText(at("sheet-link"), link.text);
     setText(at("sheet-version"), version);
     setText(at("sheet-date"), `Made on ${new Date().toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric" })}.`);
   }
 
   refresh() {
+    at("copied-sheet").hidden = true;
     this.show(QUICK);
     this.pace.touch();
   }
@@ -92,7 +95,7 @@ class TripPage {
     box.value = text;
     at("copied-sheet").hidden = false;
     const done = await copied(text);
-    setText(at("copied-sheet-text"), `${done ? "Copied." : "Copy it from the box."} It carries your weight and strength; what you wrote into the blanks is not in it.`);
+    setText(at("copied-sheet-text"), `${done ? "Copied." : "Copy it from the box."} ${this.address.carriesBody ? "It carries your weight and strength; what" : "What"} you wrote into the blanks is not in it.`);
     if (!done) box.select();
   }
 
@@ -104,7 +107,6 @@ class TripPage {
       this.form.describe();
       this.address.release();
       this.address.keep();
-      at("copied-sheet").hidden = true;
       this.refresh();
     });
     on(at("show-example"), "click", () => {
@@ -120,6 +122,7 @@ class TripPage {
     on(at("copy-text"), "click", () => this.copy("text"));
     on(at("copy-markdown"), "click", () => this.copy("markdown"));
     on(window, "hashchange", () => this.address.hasPlan && this.open());
+    overTheWeb(() => this.guarded(() => this.address.keep()));
     this.pages.watch(on, () => this.pages.carry((page) => this.address.fragmentFor(page || TRIP)));
   }
 

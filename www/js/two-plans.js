@@ -1,10 +1,16 @@
-import { planIn } from "./link.js";
+import { carriesPlan, planIn } from "./link.js";
 
 // Two plans side by side: what they say otherwise and what they come to otherwise. No DOM here.
 
 /** The links in one text: a second begins where a second `v=` does. */
 export function linksIn(text) {
-  return planIn(text).split(/&(?=v=)/u).filter((link) => link !== "");
+  return carriesPlan(text) ? planIn(text).split(/&(?=v=)/u) : [];
+}
+
+/** The link in what somebody pasted: the word that carries a plan, without what a sentence put round it. */
+export function linkPasted(text) {
+  const word = text.split(/\s+/u).find((one) => /(?:^|[#/&])v=/u.test(one)) ?? text;
+  return word.trim().replace(/^[<("'“]+|[>)"'”.,;:!?]+$/gu, "");
 }
 
 /** One fragment that holds both. */
@@ -18,9 +24,11 @@ export function saidOtherwise(drafts, fields) {
     // A link has no blanks: 6ft3in.
     return unit ? text.replace(/(\d)(?=[^\d.,\s])|([^\d.,\s-])(?=\d)/gu, "$1$2 ") : text;
   };
+  // A short link leaves out what is taken for granted anyway.
+  const meant = ({ id, likely }) => drafts.map((draft) => draft[id] ?? likely ?? "");
   return fields
-    .map((field) => [field.noun, ...drafts.map((draft) => said(field, draft))])
-    .filter(([, first, second]) => first !== second);
+    .filter((field) => new Set(meant(field)).size > 1)
+    .map((field) => [field.noun, ...drafts.map((draft) => said(field, draft))]);
 }
 
 /** How the second figure stands to the first, in a word; "" where one of them is not there or has no end. */

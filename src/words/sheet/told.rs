@@ -87,7 +87,7 @@ fn tell_list(sections: &mut Vec<Section>, key: &'static str, list: &[Plain], lev
             for item in list {
                 let text = in_words(item);
                 let grave = has(item, |key, value| key == "grave" && *value == Plain::Truth(true));
-                lines.push(if grave { worded("Danger: {}", &[&text]) } else { text });
+                lines.push(if grave { worded("Warning: {}", &[&text]) } else { text });
             }
             Block::list(lead, lines)
         }

@@ -15,14 +15,15 @@ use crate::question::can_i_climb::Caution;
 use crate::question::{
     Effort, Question, can_i_climb, coming_down as descent, cut_length, cut_plan, loads, rescue as stuck, rope_length,
 };
+use crate::reeving::RIG;
 use crate::rope::{CROTCH_HEIGHT, HITCH_HEIGHT, PLATFORM_HEIGHT};
 use crate::words::assumed::assumed;
+use crate::words::can_i_climb::USUAL_RIG;
 use crate::words::caution::caution_line;
 use crate::words::rescue::WHO_AND_WHERE;
 use crate::words::template::worded;
 use crate::words::{
-    CautionLine, LoadsReport, Report, cord_report, cut_report, descent_report, loads_report, report, rescue_report,
-    rope_report,
+    CautionLine, Report, cord_report, cut_report, descent_report, loads_report, report, rescue_report, rope_report,
 };
 
 /// The whole plan in short. What cannot be answered yet says what it needs, and hides nothing else.
@@ -48,7 +49,9 @@ pub fn trip_sheet(draft: &Draft, view: View, effort: Effort) -> Sheet {
         add(answered("missing", "Missing before it is a plan", &climb, view, missing));
     }
     add(answered("before", "Before you go", &help, view, before));
-    add(answered("rig", "The rig", &climb, view, |climb, section| rig(climb, parts.as_ref().ok(), section)));
+    add(answered("rig", "The rig", &climb, view, |climb, section| {
+        rig(climb, draft.get(RIG.row.id).is_some(), section);
+    }));
     add(heights(draft, view));
     add(answered("coming-down", "Coming down", &down, view, coming_down));
     let mut stuck = answered("rescue", "If you are stuck", &help, view, rescue);
@@ -126,10 +129,12 @@ fn missing(climb: &Report, section: &mut Section) {
 }
 
 /// The rig, with crotch and climber at their heights where those are known.
-fn rig(climb: &Report, parts: Option<&LoadsReport>, section: &mut Section) {
+fn rig(climb: &Report, is_said: bool, section: &mut Section) {
     section.say(&climb.drawing.text);
-    let with_heights = parts.and_then(|report| report.states.first()?.drawing.clone());
-    section.drawing = Some(with_heights.unwrap_or_else(|| climb.drawing.clone()));
+    if !is_said {
+        section.say(USUAL_RIG);
+    }
+    section.drawing = Some(climb.drawing.clone());
 }
 
 fn heights(draft: &Draft, view: View) -> Section {
@@ -148,7 +153,7 @@ fn cautions(all: &[&[CautionLine]]) -> Section {
     let mut lines: Vec<String> = Vec::new();
     for grave in [true, false] {
         for caution in all.concat() {
-            let text = if grave { worded("Danger: {}", &[&caution.text]) } else { caution.text };
+            let text = if grave { worded("Warning: {}", &[&caution.text]) } else { caution.text };
             if caution.grave == grave && !lines.contains(&text) {
                 lines.push(text);
             }
