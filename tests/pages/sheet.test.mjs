@@ -13,7 +13,7 @@ before(async () => {
 });
 after(() => site.close());
 
-const COMPLETE = "The trip sheet is complete.";
+const COMPLETE = "Every part of the trip sheet is worked out.";
 async function opened(fragment, { at = site.url, options = {} } = {}) {
   const page = await site.page(options);
   page.setDefaultTimeout(30000);
