@@ -37,7 +37,8 @@ async function looked(page) {
   await settled(page);
   return page.evaluate(() => ({
     title: document.title,
-    text: document.querySelector("main").innerText,
+    // Its own link names the page that is open in it.
+    text: document.querySelector("main").innerText.replace(/#[\w-]+\/v=/gu, "#v="),
     places: [...document.querySelectorAll("main *")].filter((one) => one.checkVisibility())
       .map((one) => [one.localName, ...["x", "y", "width", "height"].map((side) => Math.round(one.getBoundingClientRect()[side]))].join(" ")),
   }));
