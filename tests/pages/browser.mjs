@@ -46,7 +46,7 @@ export async function bench({ published = dist } = {}) {
     async page(options = {}, before = async () => {}) {
       const context = await browser.newContext({ viewport: { width: 1100, height: 900 }, serviceWorkers: "block", locale: "en-GB", ...options });
       const page = await context.newPage();
-      page.setDefaultTimeout(Number(process.env.PATIENCE ?? 8000));
+      page.setDefaultTimeout(Number(process.env.PATIENCE ?? 20000));
       page.complaints = [];
       page.on("pageerror", (error) => page.complaints.push(error.message));
       page.on("console", (message) => message.type() === "error" && page.complaints.push(message.text()));
