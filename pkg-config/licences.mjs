@@ -2,6 +2,7 @@
 import { execFile } from "node:child_process";
 import { readFile, readdir } from "node:fs/promises";
 import { dirname } from "node:path";
+import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
 
 const run = async (program, args) => (await promisify(execFile)(program, args, { maxBuffer: 1 << 28 })).stdout;
@@ -53,7 +54,7 @@ async function ofNpm() {
   return Promise.all(Object.keys(dependencies).sort().map(async (name) => {
     const folder = here(`node_modules/${name}/`);
     const { version, license } = JSON.parse(await text(new URL("package.json", folder)));
-    return { name, version, licence: license, texts: await textsIn(folder.pathname.replace(/\/$/, ""), license) };
+    return { name, version, licence: license, texts: await textsIn(fileURLToPath(folder), license) };
   }));
 }
 
