@@ -1,4 +1,4 @@
-// What an embedded question says of an answer, whichever question it is. No DOM here.
+// What is said of an answer, whichever question it is: embedded, compared, or copied as text. No DOM here.
 
 const filled = (texts) => texts.filter((text) => typeof text === "string" && text !== "");
 

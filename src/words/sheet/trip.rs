@@ -128,7 +128,7 @@ fn missing(climb: &Report, section: &mut Section) {
     section.add(Block::list("", lines));
 }
 
-/// The rig, with crotch and climber at their heights where those are known.
+/// The rig while the hands pull, the same pull as the verdict tells.
 fn rig(climb: &Report, is_said: bool, section: &mut Section) {
     section.say(&climb.drawing.text);
     if !is_said {
