@@ -16,7 +16,7 @@ function hashes(folder) {
 /** The sources in another folder, with the tools linked: only what a build writes is its own. */
 function copyOfTheSources() {
   const copy = mkdtempSync(join(tmpdir(), "another folder "));
-  const sources = ["Cargo.toml", "Cargo.lock", "rust-toolchain.toml", "README.md", "LICENSE", "src", "www", "pkg-config"];
+  const sources = ["Cargo.toml", "Cargo.lock", "rust-toolchain.toml", "README.md", "LICENSE", "src", "www", "pkg-config", "tests/data/people/README.md"];
   const packages = resolve("pkg-config/node_modules");
   for (const name of sources) {
     cpSync(name, join(copy, name), { recursive: true, filter: (path) => resolve(path) !== packages });
