@@ -50,7 +50,13 @@ pub(super) fn first(answer: &Answer, view: View) -> String {
         (Decided::Missing, _) => not_entered(answer) + " " + &going(answer, verdict, view),
         (decided, Level::WithinReach) => {
             let mut text = going(answer, verdict, view);
-            say(&mut text, " What comes nearest to failing: {}.", &[], &[tightest(decided)], view);
+            say(
+                &mut text,
+                " What comes nearest to failing: {}. This is of strength and time alone: what the parts carry, the way down and the rescue are questions of their own.",
+                &[],
+                &[tightest(decided)],
+                view,
+            );
             text
         }
         (Decided::LastingArms, _) => tell(

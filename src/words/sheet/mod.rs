@@ -3,6 +3,7 @@
 mod answered;
 mod block;
 mod carried;
+mod cautions;
 mod cords;
 mod down;
 mod entered;

@@ -2,6 +2,7 @@
 
 use super::answered::version;
 use super::carried::carried;
+use super::cautions::{against, cautions};
 use super::cords::{cord, cuts, rope, shopping};
 use super::down::{before, coming_down, rescue};
 use super::entered::{entered, entered_in};
@@ -22,9 +23,13 @@ use crate::words::can_i_climb::USUAL_RIG;
 use crate::words::caution::caution_line;
 use crate::words::rescue::WHO_AND_WHERE;
 use crate::words::template::worded;
+use crate::words::verdict::WITHIN_REACH;
 use crate::words::{
     CautionLine, Report, cord_report, cut_report, descent_report, loads_report, report, rescue_report, rope_report,
 };
+
+/// What a verdict that strength alone would earn comes to.
+const BY_STRENGTH_ALONE: &str = "Not as planned; by strength within reach";
 
 /// The whole plan in short. What cannot be answered yet says what it needs, and hides nothing else.
 #[must_use]
@@ -37,6 +42,19 @@ pub fn trip_sheet(draft: &Draft, view: View, effort: Effort) -> Sheet {
     let cutting = cut_plan::Inputs::of(draft).map(|inputs| cut_report(&cut_plan::ask(&inputs, effort), view));
     let piece = cut_length::Inputs::of(draft).map(|inputs| cord_report(&cut_length::ask(&inputs), view));
 
+    // The one that holds whatever was said comes even where nothing is answered.
+    let all: [&[CautionLine]; 8] = [
+        &[caution_line(Caution::Arithmetic, view)],
+        climb.as_ref().map_or(&[], |report| &report.cautions),
+        parts.as_ref().map_or(&[], |report| &report.cautions),
+        down.as_ref().map_or(&[], |report| &report.cautions),
+        help.as_ref().map_or(&[], |report| &report.cautions),
+        length.as_ref().map_or(&[], |report| &report.cautions),
+        cutting.as_ref().map_or(&[], |report| &report.cautions),
+        piece.as_ref().map_or(&[], |report| &report.cautions),
+    ];
+    let against = against(&all);
+
     let mut sections = Vec::new();
     let mut add = |section: Section| {
         if !section.blocks.is_empty() || !section.needs.is_empty() || !section.wrong.is_empty() {
@@ -44,7 +62,9 @@ pub fn trip_sheet(draft: &Draft, view: View, effort: Effort) -> Sheet {
         }
     };
     add(blanks());
-    add(answered("verdict", "", &climb, view, verdict));
+    let stands = against.blocks.is_empty();
+    add(answered("verdict", "", &climb, view, |climb, section| verdict(climb, stands, section)));
+    add(against);
     if climb.is_ok() {
         add(answered("missing", "Missing before it is a plan", &climb, view, missing));
     }
@@ -60,17 +80,6 @@ pub fn trip_sheet(draft: &Draft, view: View, effort: Effort) -> Sheet {
     }
     add(stuck);
     add(answered("loads", "What the parts carry", &parts, view, carried));
-    // The one that holds whatever was said comes even where nothing is answered.
-    let all: [&[CautionLine]; 8] = [
-        &[caution_line(Caution::Arithmetic, view)],
-        climb.as_ref().map_or(&[], |report| &report.cautions),
-        parts.as_ref().map_or(&[], |report| &report.cautions),
-        down.as_ref().map_or(&[], |report| &report.cautions),
-        help.as_ref().map_or(&[], |report| &report.cautions),
-        length.as_ref().map_or(&[], |report| &report.cautions),
-        cutting.as_ref().map_or(&[], |report| &report.cautions),
-        piece.as_ref().map_or(&[], |report| &report.cautions),
-    ];
     add(cautions(&all));
     add(answered("rope", "Rope", &length, view, rope));
     let mut cords = answered("cords", "Cords to cut", &cutting, view, cuts);
@@ -111,8 +120,10 @@ fn blanks() -> Section {
     section
 }
 
-fn verdict(climb: &Report, section: &mut Section) {
-    section.blocks.push(Block::verdict(climb.verdict.text));
+/// The verdict on strength, never as one on a plan that something else stands against.
+fn verdict(climb: &Report, stands: bool, section: &mut Section) {
+    let within = climb.verdict.id == WITHIN_REACH;
+    section.blocks.push(Block::verdict(if within && !stands { BY_STRENGTH_ALONE } else { climb.verdict.text }));
     section.say(&climb.first);
     section.say(&climb.second);
     if let Some(legs) = &climb.legs {
@@ -142,22 +153,6 @@ fn heights(draft: &Draft, view: View) -> Section {
     let mut lines = Vec::new();
     for row in [&CLIMB_HEIGHT.row, &CROTCH_HEIGHT.row, &PLATFORM_HEIGHT.row, &HITCH_HEIGHT.row] {
         lines.push(entered_in(row, draft, view).unwrap_or_else(|| worded("{}: not entered", &[row.noun])));
-    }
-    section.add(Block::list("", lines));
-    section
-}
-
-/// All cautions, each once, those that can kill first.
-fn cautions(all: &[&[CautionLine]]) -> Section {
-    let mut section = Section::of("cautions", "Cautions", 2);
-    let mut lines: Vec<String> = Vec::new();
-    for grave in [true, false] {
-        for caution in all.concat() {
-            let text = if grave { worded("Warning: {}", &[&caution.text]) } else { caution.text };
-            if caution.grave == grave && !lines.contains(&text) {
-                lines.push(text);
-            }
-        }
     }
     section.add(Block::list("", lines));
     section
