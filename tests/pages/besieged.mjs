@@ -1,50 +1,93 @@
 // A page under hostile links: what it does, and whether what it shows is reckoned from what its form says.
 import * as boughline from "boughline";
+import { sentencesOf } from "../../www/js/answer-words.js";
 import { draftOf } from "../../www/js/draft.js";
+import { askOf, strayInComparison, strayOnSheet } from "./stray.mjs";
 
 // Samples of the answer that a page shows at once, and of those it goes on to when left alone.
 const EFFORTS = [500, 4000, 8000, 12000, 16000, undefined];
 
-/** The library's function for a question, by the name it has in the package. */
-const askOf = (question) => boughline[question.replace(/-(\w)/gu, (_, letter) => letter.toUpperCase())];
-
 /** Puts the fragment into the open page's address and answers with what the page then says. Runs in the page. */
 async function besiege(fragment) {
+  const element = document.querySelector("boughline-question");
   if (fragment !== null) {
     await new Promise((heard) => {
       const late = setTimeout(heard, 300); // the same fragment twice is no change
       addEventListener("hashchange", () => { clearTimeout(late); heard(); }, { once: true });
       location.hash = fragment;
     });
+    // An element takes its plan from its page.
+    element?.setAttribute("plan", fragment);
+    await null; // which it hears once this script rests
   }
-  const text = (selector) => document.querySelector(selector)?.textContent ?? "";
-  const form = document.querySelector("form[data-question]");
+  const place = element?.shadowRoot ?? document;
+  const all = (selector) => [...place.querySelectorAll(selector)];
+  const everywhere = (selector) => [...document.querySelectorAll(selector), ...(element ? all(selector) : [])];
+  const text = (selector) => place.querySelector(selector)?.textContent ?? "";
+  const seen = (selector) => all(selector).filter((part) => part.checkVisibility()).map((part) => part.innerText).join("\n");
+  const form = place.querySelector("form[data-question], #two-plans");
   const chosen = (name) => form?.elements.namedItem(name)?.value;
-  const hidden = document.querySelector("#outcome")?.hidden !== false;
+  const hidden = place.querySelector("#outcome")?.hidden !== false;
   return {
     question: form?.dataset.question ?? null,
-    boxes: [...document.querySelectorAll("form [data-field]")].map((field) => [field.dataset.field, field.querySelector("input, select, textarea").value]),
+    boxes: all("form [data-field]").map((field) => [field.dataset.field, field.querySelector("input, select, textarea").value]),
     carried: JSON.parse(form?.dataset.carried ?? "{}"),
     view: { system: chosen("system") ?? "si", decimal: chosen("decimal") ?? "." },
     shown: hidden ? null : {
-      first: text("#first"), second: text("#second"),
-      figures: [...document.querySelectorAll("#figures [data-figure]")].map((row) => [row.dataset.figure, row.querySelector(".value").textContent, row.querySelector(".range").textContent]).sort(),
+      first: text("#first, #headline"), second: text("#second, #sentences"),
+      figures: all("#figures [data-figure]").map((row) => [row.dataset.figure, row.querySelector(".value").textContent, row.querySelector(".range").textContent]).sort(),
     },
-    numbers: [...document.querySelectorAll("#outcome, #numbers")].filter((part) => part.checkVisibility()).map((part) => part.textContent).join(" ").match(/\d/gu)?.length ?? 0,
+    numbers: seen("#outcome, #numbers").match(/\d/gu)?.length ?? 0,
+    sheet: place.querySelector("#paper") && {
+      sections: all("#paper [data-section]").filter((part) => part.checkVisibility()).map((part) => [part.dataset.section, part.innerText]),
+      link: text("#sheet-link"),
+    },
+    comparison: place.querySelector("#two-plans") && {
+      links: all("#two-plans textarea").map(({ value }) => value),
+      question: place.querySelector("#question").value,
+      sides: ["first", "second"].map((side, i) => seen(`#${side}-plan, #comparison tbody tr > :nth-child(${i + 2})`)),
+      cautions: seen("#cautions"),
+    },
     // What no text may become: whatever loads, runs, or leads away.
-    planted: [...document.querySelectorAll("#pwned, iframe, object, embed, base, video, audio, script[src], img:not([src^='data:'])")].map((one) => one.outerHTML.slice(0, 200))
-      .concat([...document.querySelectorAll("a[href]")].filter(({ origin, protocol }) => origin !== location.origin || !/^(https?|file):$/u.test(protocol)).map(({ href }) => href))
-      .concat([...document.querySelectorAll("body *")].filter((one) => [...one.attributes].some(({ name }) => name.startsWith("on"))).map((one) => one.outerHTML.slice(0, 200)))
+    planted: everywhere("#pwned, iframe, object, embed, base, video, audio, script[src], img:not([src^='data:'])").map((one) => one.outerHTML.slice(0, 200))
+      .concat(everywhere("a[href]").filter(({ origin, protocol }) => origin !== location.origin || !/^(https?|file):$/u.test(protocol)).map(({ href }) => href))
+      .concat(everywhere("body *, .sheet *").filter((one) => [...one.attributes].some(({ name }) => name.startsWith("on"))).map((one) => one.outerHTML.slice(0, 200)))
       .concat(document.scripts.length <= 1 ? [] : [`${document.scripts.length} scripts`], globalThis.pwned === undefined && Object.prototype.pwned === undefined ? [] : ["a script ran"]),
   };
 }
 
-/** What the library says to what a form says; `null` where that is no answer. */
-function reckoned(question, draft, view, effort) {
+/** What the library says to what a form says, in the page's words; `null` where that is no answer. */
+function reckoned(question, draft, view, effort, embedded) {
   const reply = askOf(question)(draft, view, effort);
   if (!reply.ok) return null;
-  const { first, second, figures } = reply.answer;
-  return { first, second, figures: figures.map(({ id, text, range }) => [id, text, range ?? ""]).sort() };
+  const { headline, sentences } = sentencesOf(reply.answer);
+  const { first, second } = embedded ? { first: headline, second: sentences.join("") } : reply.answer;
+  return { first, second, figures: reply.answer.figures.map(({ id, text, range }) => [id, text, range ?? ""]).sort() };
+}
+
+/** What a page shows that its form does not come to at any of its efforts, as `faults`, and whether it is an answer. */
+function misshown(seen, embedded) {
+  const { question, view, comparison, sheet } = seen;
+  const atBest = (faultsAt) => {
+    const faults = faultsAt(EFFORTS[0]);
+    return faults.length === 0 || EFFORTS.some((effort) => faultsAt(effort).length === 0) ? [] : faults;
+  };
+  if (comparison) {
+    return { faults: atBest((effort) => strayInComparison(comparison, view, effort)), answered: comparison.sides.some((text) => /\d/u.test(text)) };
+  }
+  if (question === null) return { faults: [], answered: false };
+  const likely = Object.fromEntries(boughline.fields(view).filter((row) => row.options && row.likely !== null).map((row) => [row.id, row.likely]));
+  const draft = draftOf([...seen.boxes, ...Object.entries(seen.carried)], boughline.tidy, view, likely);
+  if (sheet) return { faults: atBest((effort) => strayOnSheet(sheet, draft, view, effort)), answered: sheet.sections.length > 0 };
+  const right = reckoned(question, draft, view, EFFORTS[0], embedded);
+  const answer = (effort) => (effort === EFFORTS[0] ? right : reckoned(question, draft, view, effort, embedded));
+  return {
+    faults: [
+      ...atBest((effort) => (JSON.stringify(seen.shown) === JSON.stringify(answer(effort)) ? [] : [`shows ${JSON.stringify(seen.shown)} where the form comes to ${JSON.stringify(right)}`])),
+      ...(right === null && seen.numbers > 0 ? ["shows numbers without an answer"] : []),
+    ],
+    answered: right !== null,
+  };
 }
 
 /** A published page, open, with everything noted that it must not do. */
@@ -55,9 +98,13 @@ export async function besieged(site, { name }) {
   page.on("popup", () => faults.push("a window was opened"));
   page.on("request", (request) => request.url().startsWith(site.url) || faults.push(`asked for ${request.url()}`));
   await page.goto(site.url + name);
+  let before = "";
   return {
     /** What is wrong with the page after this link; `fresh` opens it as from a bookmark. */
-    async after(fragment, fresh) {
+    async after(link, fresh) {
+      // A comparison takes two: the link before is the first.
+      const fragment = name === "compare.html" && before !== "" ? `${before}&${link}` : link;
+      before = link;
       if (fresh) {
         await page.goto("about:blank");
         await page.goto(`${site.url}${name}#${fragment}`, { timeout: 60000 });
@@ -73,17 +120,10 @@ export async function besieged(site, { name }) {
         await page.waitForTimeout(300);
         await page.waitForLoadState();
       }
-      const { question } = seen;
       const found = [...faults.splice(0), ...page.complaints.splice(0), ...seen.planted];
       if (new URL(page.url()).pathname !== `/${name}`) found.push(`left for ${page.url()}`);
-      if (question === null || askOf(question) === undefined) return { found, answered: false };
-      const likely = Object.fromEntries(boughline.fields(seen.view).filter((row) => row.options && row.likely !== null).map((row) => [row.id, row.likely]));
-      const draft = draftOf([...seen.boxes, ...Object.entries(seen.carried)], boughline.tidy, seen.view, likely);
-      const right = reckoned(question, draft, seen.view, EFFORTS[0]);
-      const shows = (answer) => JSON.stringify(seen.shown) === JSON.stringify(answer);
-      if (!shows(right) && !EFFORTS.some((effort) => shows(reckoned(question, draft, seen.view, effort)))) found.push(`shows ${JSON.stringify(seen.shown)} where the form comes to ${JSON.stringify(right)}`);
-      if (right === null && seen.numbers > 0) found.push("shows numbers without an answer");
-      return { found, answered: right !== null };
+      const { faults: wrong, answered } = misshown(seen, name === "embedding.html");
+      return { found: [...found, ...wrong], answered };
     },
     close: () => page.context().close(),
   };

@@ -10,6 +10,9 @@ const PAGES = [
   { name: "index.html", links: 180 },
   { name: "rope-length.html", links: 60 },
   { name: "cord.html", links: 60 },
+  { name: "trip-sheet.html", links: 30 },
+  { name: "compare.html", links: 30 },
+  { name: "embedding.html", links: 30 },
 ];
 
 let site;
