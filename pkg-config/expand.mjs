@@ -27,17 +27,19 @@ async function withFields(html, fields, hintText) {
   });
 }
 
-/** Boxes shown for a choice that nobody can make would never be seen. */
-function checkConditions(html, fields, conditionOf) {
-  for (const [, text] of html.matchAll(/\bdata-for="([^"]*)"/g)) {
+/** Marks what waits for a choice that an empty form has not made. Boxes for one that nobody can make would never be seen. */
+function withConditions(html, fields, { conditionOf, fits }) {
+  return html.replace(/\bdata-for="([^"]*)"/g, (written, text) => {
     const condition = conditionOf(text);
     if (!condition) throw new Error(`Write data-for="${text}" as FIELD=CHOICE,CHOICE or FIELD!=CHOICE,CHOICE; a choice may be a @GROUP.`);
-    const radios = [...html.matchAll(/<input type="radio" name="(\w+)" value="([\w-]+)"/g)];
-    const options = fields.find((row) => row.id === condition.field)?.options?.map(({ id }) => id)
-      ?? radios.filter(([, name]) => name === condition.field).map(([, , value]) => value);
+    const radios = [...html.matchAll(/<input type="radio" name="(\w+)" value="([\w-]+)"( checked)?/g)].filter(([, name]) => name === condition.field);
+    const field = fields.find((row) => row.id === condition.field);
+    const options = field?.options?.map(({ id }) => id) ?? radios.map(([, , value]) => value);
     const unknown = condition.choices.find((choice) => !options.includes(choice));
     if (unknown) throw new Error(`data-for="${text}": the library's ${condition.field} has no choice ${unknown}.`);
-  }
+    const first = field?.likely ?? radios.find(([, , , checked]) => checked)?.[2] ?? "";
+    return fits(condition, first) ? written : `${written} data-later`;
+  });
 }
 
 /** A page's link to itself leads to its top, and the plan in its address stays. */
@@ -62,10 +64,9 @@ function withLicences(html, licences) {
 }
 
 /** The page `name` in full. `words` is what the page's own script shares with the build. */
-export async function expanded(html, name, folder, fields, { hintText, conditionOf }, { method, licences }) {
+export async function expanded(html, name, folder, fields, { hintText, ...fitting }, { method, licences }) {
   const parts = withLicences(withMethod(marked(await withParts(html, folder), name), method, fields), licences);
-  const whole = await withFields(parts, fields, hintText);
-  checkConditions(whole, fields, conditionOf);
+  const whole = withConditions(await withFields(parts, fields, hintText), fields, fitting);
   const left = /<(?:page-part|plan-field|method-\w+|licence-list)\b[^>]*>/.exec(whole)?.[0];
   if (left) throw new Error(`Write ${left} as <page-part name="x"></page-part> or <plan-field name="x"></plan-field>.`);
   return whole;

@@ -3,6 +3,7 @@
 
 const REVEALED = `
 .live { display: block; }
+.live.room { visibility: visible; }
 .live[hidden] { display: none; }
 .dead { display: none; }
 .error:not([hidden]) { display: block; }
