@@ -38,7 +38,7 @@ await write("told.js", (await text("pkg-config/npm/told.js")).replace("TEXTS", (
 // How it is reckoned, for the method page and for whoever wants the figures.
 await write("method.json", `${JSON.stringify((await wholeLibrary(whole)).method(), null, 1)}\n`);
 await write("licences.txt", await licences());
-for (const file of ["calls.js", "index.d.ts", "inline.d.ts"]) await copyFile(`pkg-config/npm/${file}`, `${out}/${file}`);
+for (const file of ["README.md", "calls.js", "index.d.ts", "inline.d.ts"]) await copyFile(`pkg-config/npm/${file}`, `${out}/${file}`);
 await copyFile(`${built}/boughline_bg.wasm`, `${out}/boughline_bg.wasm`);
 
 // The types of the functions, without those of wasm-bindgen's own loader that follow them.
@@ -50,4 +50,4 @@ await write("boughline.d.ts", types.slice(0, end));
 // One version number for crate and package: Cargo.toml's.
 const version = /^version = "(.+)"$/m.exec(await text("Cargo.toml"))[1];
 await write("package.json", (await text(`pkg-config/npm/package.json`)).replace("CRATE_VERSION", version));
-for (const file of ["README.md", "LICENSE"]) await copyFile(file, `${out}/${file}`);
+await copyFile("LICENSE", `${out}/LICENSE`);

@@ -24,8 +24,9 @@ export const lists = {
   sources: () => Object.keys(sources).map((id) => withText({ id })),
 };
 
-/** What a call gave, with the texts of the sources it cites. */
+/** What a call gave, with the texts of the sources it cites; in a text they stand by their ids, between two marks. */
 export function told(given) {
+  if (typeof given === "string") return given.replace(/\uE000([\w-]+)\uE000/gu, (marked, id) => sources[id] ?? marked);
   const cited = given && given.answer && given.answer.sources;
   return cited ? { ...given, answer: { ...given.answer, sources: cited.map(withText) } } : given;
 }

@@ -38,3 +38,11 @@ test("so are the sources that answers cite, and errors are as they are", () => {
     }
   }
 });
+
+test("so are those of an answer as text, in either form", () => {
+  for (const [question, draft] of [["can-i-climb", plan], ["rope-length", rope], ["cut-length", { cordUse: "hand-loop", slingCord: "6 mm" }], ["rescue", { ...plan, anchor: "base" }], ["loads", { ...plan, anchor: "base" }], ["trip-sheet", plan]]) {
+    for (const format of ["text", "markdown"]) {
+      assert.equal(packaged.asText(question, draft, null, format), whole.asText(question, draft, null, format));
+    }
+  }
+});

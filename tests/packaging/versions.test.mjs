@@ -12,7 +12,7 @@ test("the glue and the tool that makes it are one version", () => {
   assert.equal(locked, pinned.WASM_BINDGEN);
 });
 
-for (const folder of ["pkg-config", "pkg-config/prove-tools"]) {
+for (const folder of ["pkg-config", "pkg-config/prove-tools", "pkg-config/consumer-tools"]) {
   test(`every npm package is pinned to one version: ${folder}`, () => {
     for (const [name, version] of Object.entries(JSON.parse(text(`${folder}/package.json`)).devDependencies)) {
       assert.match(version, /^\d+\.\d+\.\d+$/, name);

@@ -1,11 +1,12 @@
 //! Published ids, which never change: they stand in links and in other people's programs.
 
 use super::{advantages, cord_reports, descent_reports, reports, rescue_reports, rope_reports};
+use boughline::Draft;
 use boughline::field::Kind;
-use boughline::link::read;
-use boughline::quantity::View;
+use boughline::link::{read, write};
+use boughline::quantity::{Decimal, View};
 use boughline::question::can_i_climb::{Decided, Inputs, Level, Verdict, ask};
-use boughline::question::{Effort, Question, all_fields, cut_plan, rope_length};
+use boughline::question::{Effort, Question, all_fields, cut_plan, field, rope_length};
 use boughline::source::SOURCES;
 use boughline::words::{cut_report, report, rope_report};
 use std::collections::BTreeSet;
@@ -23,6 +24,7 @@ fn present() -> BTreeSet<String> {
             }));
         }
     }
+    ids.extend(link_keys());
     ids.extend(SOURCES.iter().map(|source| format!("source {}", source.id)));
     for report in reports() {
         ids.insert(format!("verdict {}", report.verdict.id));
@@ -83,6 +85,14 @@ fn present() -> BTreeSet<String> {
     // No plan is complete yet, so none comes to this.
     ids.insert(format!("verdict {}", within_reach()));
     ids
+}
+
+/// What stands in a link before any field.
+fn link_keys() -> Vec<String> {
+    let view = View { decimal: Decimal::Comma, ..View::default() };
+    let link = write(Question::CutLength, &Draft::new(), view).expect("nothing is said that cannot be");
+    let keys = link.split('&').filter_map(|part| part.split('=').next()).filter(|key| field(key).is_none());
+    keys.map(|key| format!("link {key}")).collect()
 }
 
 /// Cautions of rigs that may be in the catalogue or not.
