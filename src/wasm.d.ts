@@ -586,71 +586,189 @@ export interface Link {
 }
 
 /**
- * Can I climb this? `effort` is the number of sampled climbs, 50 to 20000; 20000 unless said. Asked for more of the same
- * draft at once, it goes on where it stopped.
+ * Can I climb this? One pull, how many of them, and whether arms and hands last to the height.
+ *
+ * Units: in the draft as `Draft` says; `value`, `low` and `high` of a figure are SI, `text` and `range` those of the view.
+ * Errors: needed are `bodyMass` and `climbHeight`. Everything that is wrong or missing at once, as data.
+ * Source: each figure, caution and the legs name theirs.
+ * @param effort Sampled climbs, 50 to 20000; 20000 unless said. Asked for more of the same draft at once, it goes on where it stopped.
+ * @example canIClimb({ bodyMass: "80 kg", climbHeight: "11 m", rig: "tail-3", measuredPull: "520 N" })
  */
 export function canIClimb(draft: Draft, view?: View | null, effort?: number | null): Reply<CanIClimb>;
-/** What would help most? `effort` as for `canIClimb`, of each change; 1000 is plenty. */
+/**
+ * What would help most? Ten things that could be otherwise, each alone and on the very same sampled climbs, ranked.
+ *
+ * Units: as for `canIClimb`.
+ * Errors: needed are `bodyMass` and `climbHeight`; without a known strength the list is empty.
+ * Source: judged changes say so in their words.
+ * @param effort As for `canIClimb`, of each change; 1000 is plenty.
+ * @example whatHelps({ bodyMass: "80 kg", climbHeight: "11 m", rig: "tail-3", measuredPull: "400 N" }, null, 1000)
+ */
 export function whatHelps(draft: Draft, view?: View | null, effort?: number | null): Reply<WhatHelps>;
-/** What does each part carry? `effort` as for `canIClimb`, 4000 at the most. */
+/**
+ * What does each part carry? Every part in every state the rig can be in, against what it bears as it is rigged.
+ *
+ * Units: as for `canIClimb`; loads are forces in newtons, never masses.
+ * Errors: needed are `bodyMass` and `rig`, and `anchor` where the rope is made fast.
+ * Source: each figure and caution names its own.
+ * @param effort As for `canIClimb`, 4000 at the most.
+ * @example loads({ bodyMass: "80 kg", climbHeight: "11 m", rig: "tail-3", anchor: "canopy", hitchCord: "8 mm" })
+ */
 export function loads(draft: Draft, view?: View | null, effort?: number | null): Reply<Loads>;
-/** Which advantage? `effort` as for `canIClimb`, of each rig, and 4000 at the most. */
+/**
+ * Which advantage? Every rig side by side for one person, in the order of what they can do with least kit.
+ *
+ * Units: as for `canIClimb`; the chart is in the units of the view.
+ * Errors: needed are `bodyMass` and `climbHeight`.
+ * Source: each figure and caution names its own.
+ * @param effort As for `canIClimb`, of each rig, and 4000 at the most.
+ * @example advantage({ bodyMass: "80 kg", climbHeight: "11 m", measuredPull: "520 N" }, { system: "us" })
+ */
 export function advantage(draft: Draft, view?: View | null, effort?: number | null): Reply<Advantage>;
-/** The least rig for every weight and pull: 2 to 200 columns (60 unless said) and rows (40). */
+/**
+ * The least rig for every weight and pull, as a map.
+ *
+ * Units: axes and the person's own place are in the units of the view.
+ * Errors: needed are `bodyMass` and `climbHeight`.
+ * Source: likely values of one pull, and the kinder of two published edges of what lasts; the map says so.
+ * @param columns Of weight, 2 to 200; 60 unless said.
+ * @param rows Of pull, 2 to 200; 40 unless said.
+ * @example feasibilityMap({ bodyMass: "80 kg", climbHeight: "11 m" }, null, 30, 20)
+ */
 export function feasibilityMap(draft: Draft, view?: View | null, columns?: number | null, rows?: number | null): Reply<FeasibilityMap>;
-/** Can I get down again? `effort` as for `canIClimb`, 4000 at the most. */
+/**
+ * Can I get down again? The hand, the heat of the hitch's cord, the speed it allows, the rope's end, the change-over.
+ *
+ * Units: as for `canIClimb`; temperatures as their figures' texts say.
+ * Errors: needed are `bodyMass`, `climbHeight` and `rig`.
+ * Source: each figure and caution names its own.
+ * @param effort As for `canIClimb`, 4000 at the most.
+ * @example comingDown({ bodyMass: "80 kg", climbHeight: "11 m", rig: "tail-3", gripRight: "390 N", brake: "munter" })
+ */
 export function comingDown(draft: Draft, view?: View | null, effort?: number | null): Reply<ComingDown>;
-/** What if I am stuck? */
+/**
+ * What if I am stuck? Every way to the ground, stage by stage, against the minutes that count.
+ *
+ * Units: as for `canIClimb`; `from` and `to` of a stage are seconds.
+ * Errors: needed are `bodyMass`, `climbHeight` and `rig`, and `anchor` where the rope is made fast.
+ * Source: the times of stages are judged, and say so; figures and cautions name theirs.
+ * @example rescue({ bodyMass: "80 kg", climbHeight: "11 m", rig: "tail-3", anchor: "base-lowerable", secondPerson: "rescuer" })
+ */
 export function rescue(draft: Draft, view?: View | null): Reply<Rescue>;
-/** How much rope? */
+/**
+ * How much rope? Item by item in every state, the length to buy, and how high the rope goes that somebody has.
+ *
+ * Units: as for `canIClimb`; items are rounded up as shown, and a total is the sum of what is shown.
+ * Errors: needed are `crotchHeight` and `anchor`.
+ * Source: geometry, and what each item says.
+ * @example ropeLength({ crotchHeight: "12 m", anchor: "canopy", rig: "tail-3", ropeOwned: "45 m" })
+ */
 export function ropeLength(draft: Draft, view?: View | null): Reply<RopeLength>;
 /**
  * Out of which hanks are cords cut? The least price where every hank has one, else the least length bought; then the
  * fewest hanks; then the longest single remainder. Exact up to 12 cords of a kind and 6 hanks; beyond, the best within
- * the effort, 50 to 20000, with what no plan can be less than. Asked for more of the same draft at once, it goes on where
- * it stopped.
+ * the effort, with what no plan can be less than.
+ *
+ * Units: as for `canIClimb`; prices have the unit they were given in.
+ * Errors: needed is `cords`, or a rig and what its cords are for.
+ * Source: arithmetic; lengths of cords are those of `cutLength`.
+ * @param effort 50 to 20000; 20000 unless said. Asked for more of the same draft at once, it goes on where it stopped.
+ * @example cutPlan({ cords: "2~6mm~1.8m,1~7mm~2.1m", hanks: "any~10m" })
  */
 export function cutPlan(draft: Draft, view?: View | null, effort?: number | null): Reply<CutPlan>;
-/** The rows of what was said in `cords` or `hanks`, right or wrong, part by part. */
-export function readRows(field: "cords" | "hanks", text: string): { [part: string]: string }[];
-/** What length of cord? */
+/**
+ * What length of cord? What to cut for a hitch, a loop, a lanyard or a haul cord, piece by piece.
+ *
+ * Units: as for `canIClimb`.
+ * Errors: needed is `cordUse`, and the diameters that this use asks for (`ropeDiameter`, `hitchCord`, `slingCord`, `haulCord`).
+ * Source: the geometry of coils; what a knot takes, each piece names.
+ * @example cutLength({ cordUse: "distel", ropeDiameter: "11 mm", hitchCord: "8 mm" })
+ */
 export function cutLength(draft: Draft, view?: View | null): Reply<CutLength>;
 /**
- * The whole plan in short; what cannot be answered yet says what it needs. `effort` as for `canIClimb`. Only a draft that
- * is no plain object is refused.
+ * The whole plan in short; what cannot be answered yet says what it needs, and what stands against the plan stands with its verdict.
+ *
+ * Units: all is text, in the units of the view.
+ * Errors: only a draft that is no plain object is refused.
+ * Source: on the pages its link leads to.
+ * @param effort As for `canIClimb`.
+ * @example tripSheet({ bodyMass: "80 kg", climbHeight: "11 m", rig: "tail-3", crotchHeight: "13 m", anchor: "canopy" })
  */
 export function tripSheet(draft: Draft, view?: View | null, effort?: number | null): Reply<TripSheet>;
 /**
  * The answer to a question (`"can-i-climb"` …), or the `"trip-sheet"`, as text to read or to post: everything it says,
- * what was entered, and the link, behind `address` where one is given. Empty for a question or a format that nobody knows.
+ * what was entered, and the link, behind `address` where one is given.
+ *
+ * Units: those of the view.
+ * Errors: told in the text. Empty for a question or a format that nobody knows.
+ * Source: those of the answer stand in the text; the trip sheet leads to the pages that have them.
+ * @example asText("rope-length", { crotchHeight: "12 m", anchor: "canopy" }, null, "markdown")
  */
 export function asText(
   question: string, draft: Draft, view: View | null | undefined, format: "text" | "markdown",
   address?: string | null, effort?: number | null,
 ): string;
-/** Every field, in the order people are asked. */
+/**
+ * Every field, in the order people are asked.
+ *
+ * Units: `unit` is what a bare number typed by a person gets from `tidy`; a number in a draft is SI whatever the view.
+ * @example fields().filter((field) => !field.private).map((field) => field.id)
+ */
 export function fields(view?: View | null): Field[];
-/** The rigs, and what their ropes can turn round. */
+/**
+ * The rigs, and what their ropes can turn round: ids for `rig`, `topTurn` and the like.
+ * @example catalogue().rigs.map((rig) => rig.id)
+ */
 export function catalogue(): { rigs: Choice[]; turns: Choice[] };
-/** Every publication cited, and how its figures were obtained. */
+/**
+ * Every publication cited, and how its figures were obtained.
+ * @example sources().find((source) => source.id === "")
+ */
 export function sources(): Source[];
 /**
- * What a text says of somebody's own rig (the field `ownRig`), in either of its forms. Whether such a rig moves and
- * balances is for the question that is asked of it.
+ * What a text says of somebody's own rig (the field `ownRig`), in either of its forms.
+ *
+ * Errors: each names the rope and the stop. Whether such a rig moves and balances is for the question that is asked of it.
+ * @example readRig("tied tree, hitch upper, hitch climber, turn climber, turn upper carabiner, hand climber")
  */
 export function readRig(text: string, view?: View | null): OwnRig;
-/** The text of such rows, right or wrong: `readRig` says which. */
+/**
+ * The text of such rows, right or wrong: `readRig` says which.
+ * @example writeRig([[{ does: "tied", on: "tree", with: "" }, { does: "hand", on: "climber", with: "" }]])
+ */
 export function writeRig(ropes: readonly (readonly RigRow[])[]): string;
-/** What a rope can do at a stop, where, and what it can turn round. */
+/**
+ * What a rope can do at a stop, where, and what it can turn round.
+ * @example rigWords().does.map((word) => word.id)
+ */
 export function rigWords(): { does: Choice[]; on: Choice[]; with: Choice[] };
-/** What a link says: a fragment with or without `#`, or a whole address. */
+/**
+ * The rows of what was said in `cords` or `hanks`, right or wrong, part by part; what is wrong with them `cutPlan` says.
+ * @example readRows("cords", "2~6mm~1.8m~foot%20loop")
+ */
+export function readRows(field: "cords" | "hanks", text: string): { [part: string]: string }[];
+/**
+ * What a link says: a fragment with or without `#`, or a whole address.
+ *
+ * Errors: whatever was not understood is left out and told in `notices`; values are checked when a question is asked.
+ * @example readLink("https://example.org/#v=1&q=rope-length&crotchHeight=12m&anchor=canopy")
+ */
 export function readLink(text: string): Link;
 /**
- * The fragment for a draft, without `#`, to a question or the `"trip-sheet"`; empty for a question that nobody knows, and while anything in the draft
- * cannot be read, so that a link never carries another plan than the one on the page.
+ * The fragment for a draft, without `#`, to a question or the `"trip-sheet"`.
+ *
+ * Errors: empty for a question that nobody knows, and while anything in the draft cannot be read, so that a link never carries
+ * another plan than the one that was entered.
+ * @example writeLink("rope-length", { crotchHeight: "12 m", anchor: "canopy" })
  */
 export function writeLink(question: string, draft: Draft, view?: View | null): string;
-/** What a box should hold once it is left: a bare number gets its unit, anything else is unchanged. */
+/**
+ * What a box should hold once it is left: a bare number gets the unit of its field, anything else is unchanged.
+ * @example tidy("bodyMass", "80")
+ */
 export function tidy(field: string, text: string, view?: View | null): string;
-/** The version of this program and that of its figures. */
+/**
+ * The version of this program and that of its figures, which links carry as `f`.
+ * @example version().figures
+ */
 export function version(): { version: string; figures: number };

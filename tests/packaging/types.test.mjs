@@ -86,3 +86,26 @@ test("the inline entry has the same types", () => {
   const source = `import * as b from "boughline";\nimport * as i from "boughline/inline";\nexport const same: typeof i.canIClimb = b.canIClimb;\nb.default();\n`;
   assert.equal(complaints("inline", source), "");
 });
+
+/** The doc comment of each function, by its name. */
+const docs = Object.fromEntries([...readFileSync("dist/npm/boughline.d.ts", "utf8").matchAll(/\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\s*export function (\w+)\(/g)].map(([, doc, name]) => [name, doc]));
+const fieldsOf = (words) => [...words.matchAll(/`(\w+)`/g)].map(([, field]) => field);
+
+test("every function is documented with an example that runs", () => {
+  assert.deepEqual(Object.keys(docs).sort(), Object.keys(calls).sort());
+  for (const [name, doc] of Object.entries(docs)) {
+    const example = /@example (.+)/.exec(doc)?.[1];
+    assert.ok(example, name);
+    const given = new Function("b", `return b.${example}`)(boughline);
+    assert.ok(given !== undefined && given.ok !== false, `${name}: ${JSON.stringify(given)}`);
+  }
+});
+
+test("every question says its units, its sources, and truly what it needs", () => {
+  for (const name of ["canIClimb", "whatHelps", "loads", "advantage", "feasibilityMap", "comingDown", "rescue", "ropeLength", "cutLength"]) {
+    assert.match(docs[name], /Units: .*\n[\s\S]*Errors: needed (?:is|are) .*\n[\s\S]*Source: /, name);
+    const said = fieldsOf(/Errors: needed (?:is|are) (.*)/.exec(docs[name])[1]);
+    const needed = new Set([{}, { rig: "tail-3" }].flatMap((draft) => (boughline[name](draft).errors ?? []).flatMap(({ fields }) => fields)));
+    for (const field of needed) assert.ok(said.includes(field), `${name} needs ${field}`);
+  }
+});
