@@ -722,7 +722,7 @@ export function fields(view?: View | null): Field[];
 export function catalogue(): { rigs: Choice[]; turns: Choice[] };
 /**
  * Every publication cited, and how its figures were obtained.
- * @example sources().find((source) => source.id === "")
+ * @example sources().find((source) => source.id === "delaney-88")
  */
 export function sources(): Source[];
 /**
