@@ -34,7 +34,7 @@ async function besiege(fragment) {
     carried: JSON.parse(form?.dataset.carried ?? "{}"),
     view: { system: chosen("system") ?? "si", decimal: chosen("decimal") ?? "." },
     shown: hidden ? null : {
-      first: text("#first, #headline"), second: text("#second, #sentences"),
+      first: text(element ? "#headline" : "#first"), second: text(element ? "#sentences" : "#second"),
       figures: all("#figures [data-figure]").map((row) => [row.dataset.figure, row.querySelector(".value").textContent, row.querySelector(".range").textContent]).sort(),
     },
     numbers: seen("#outcome, #numbers").match(/\d/gu)?.length ?? 0,
