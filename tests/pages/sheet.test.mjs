@@ -5,7 +5,7 @@ import jsQR from "jsqr";
 import { axePath, bench, onDisk } from "./browser.mjs";
 
 const PLAN = "#v=1&q=can-i-climb&f=1&u=si&bodyMass=68kg&climbHeight=12m&rig=tail-3&stature=170cm&measuredPull=520N&crotchHeight=14m&anchor=canopy&cordUse=distel&ropeDiameter=11mm&hitchCord=8mm&wayDown=descend&secondPerson=rescuer";
-const SECTIONS = ["trip", "verdict", "missing", "before", "rig", "heights", "coming-down", "rescue", "loads", "cautions", "rope", "cords", "shopping", "entered"];
+const SECTIONS = ["trip", "verdict", "against", "missing", "before", "rig", "heights", "coming-down", "rescue", "loads", "cautions", "rope", "cords", "shopping", "entered"];
 
 let site;
 before(async () => {
