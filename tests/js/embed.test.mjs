@@ -4,7 +4,7 @@ import { test } from "node:test";
 import * as engine from "boughline";
 import { boxesFor, changesIn, givenBy, namesIn, unseenText } from "../../www/js/embed-given.js";
 import { QUESTIONS } from "../../www/js/embed-questions.js";
-import { answerText, cautionsOf, sentencesOf } from "../../www/js/answer-words.js";
+import { answerSentence, cautionsOf, sentencesOf } from "../../www/js/answer-words.js";
 
 const nothing = { plan: null, units: null, decimal: null, data: {} };
 const rows = engine.fields();
@@ -49,7 +49,7 @@ test("whatever has no box is said in words", () => {
 test("a verdict stands above the sentences; without one the first of them does", () => {
   assert.deepEqual(sentencesOf({ verdict: { text: "V" }, first: "A.", second: "B." }), { headline: "V", sentences: ["A.", "B."] });
   assert.deepEqual(sentencesOf({ first: "A.", second: "", buy: "C.", limb: { text: "D." } }), { headline: "A.", sentences: ["C.", "D."] });
-  assert.equal(answerText({ verdict: { text: "V" }, first: "A." }), "V. A.");
+  assert.equal(answerSentence({ verdict: { text: "V" }, first: "A." }), "V. A.");
 });
 
 test("every caution of an answer stands there, and those of the rig it names", () => {
@@ -70,4 +70,11 @@ test("questions are called and found as the site's own menu has them", () => {
     const { page: ours, title: called } = QUESTIONS.get(name);
     assert.deepEqual([ours, called], [page, title]);
   }
+});
+
+test("on paper and where two are compared they are called the same", () => {
+  const options = readFileSync("www/compare.html", "utf8").matchAll(/<option value="([\w-]+)">([^<]+)</g);
+  const called = [...QUESTIONS].map(([name, { title }]) => [name, title]);
+  assert.deepEqual([...options].map(([, name, title]) => [name, title]), called);
+  assert.deepEqual(called.map(([name]) => [name, engine.asText(name, {}, {}, "text", "").split("\n")[0]]), called);
 });

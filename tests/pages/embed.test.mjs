@@ -155,11 +155,14 @@ test("changed attributes are followed, and what somebody typed in another box st
   await inside(page, "one", "[name=crotchHeight]").fill("10 m");
   await settled(page);
   assert.equal((await events(page, "one")).at(-1).draft.crotchHeight, "10 m");
+  await inside(page, "one", ".view summary").click();
+  await inside(page, "one", "[name=system][value=us]").check();
   await page.locator("#one").evaluate((element) => { element.dataset.bodyMass = "77 kg"; element.setAttribute("name", "rescue"); });
   await inside(page, "one", "[name=bodyMass]").waitFor();
   assert.equal(await inside(page, "one", "#title").innerText(), "What if I am stuck?");
   assert.equal(await inside(page, "one", "[name=bodyMass]").inputValue(), "77 kg");
   assert.equal(await inside(page, "one", "[name=crotchHeight]").inputValue(), "10 m", "what was typed goes along");
+  assert.equal(await inside(page, "one", "[name=system][value=us]").isChecked(), true, "and so do the units that were chosen");
   assert.deepEqual(page.complaints, []);
 });
 

@@ -62,7 +62,7 @@ test("what is written into the blanks stays on the paper and goes into no link",
   assert.equal(await page.getByLabel("Who gets me down:").inputValue(), "Xanthe Quill");
   await page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
   await page.getByRole("button", { name: "Copy as Markdown" }).click();
-  await page.locator("#copied-sheet-text").filter({ hasText: "Copied." }).waitFor();
+  await page.locator("#copied-text").filter({ hasText: "Copied." }).waitFor();
   const text = await page.evaluate(() => navigator.clipboard.readText());
   assert.match(text, /^# Trip sheet\n/);
   assert.match(text, /\n<http:\/\/127\.0\.0\.1:\d+\/trip-sheet\.html#v=1&q=trip-sheet&.*>\n/);
@@ -71,8 +71,8 @@ test("what is written into the blanks stays on the paper and goes into no link",
   // Where the clipboard is refused the box holds the text.
   await page.evaluate(() => { navigator.clipboard.writeText = () => Promise.reject(new Error("refused")); });
   await page.getByRole("button", { name: "Copy as text" }).click();
-  await page.locator("#copied-sheet-text").filter({ hasText: "Copy it from the box." }).waitFor();
-  assert.match(await page.locator("#copied-sheet-box").inputValue(), /^Trip sheet\n=+\n/);
+  await page.locator("#copied-text").filter({ hasText: "Copy it from the box." }).waitFor();
+  assert.match(await page.locator("#copied-link").inputValue(), /^Trip sheet\n=+\n/);
 });
 
 test("an empty plan says where to begin, a half one what each part needs, with links that carry it", async () => {

@@ -8,15 +8,15 @@ export function sentencesOf({ verdict, first, second, buy, owned, limb, none }) 
   return verdict ? { headline: verdict.text, sentences: [first, ...rest] } : { headline: first, sentences: rest };
 }
 
-/**
- * Every caution, the answer's own and those of the rig it names; none twice. That this is arithmetic and not training
- * stands below always, answer or not.
- */
+/** Without the caution that this is arithmetic and not training: it stands on the page always, answer or not. */
+export const watched = (cautions) => cautions.filter(({ id }) => id !== "arithmetic");
+
+/** Every caution, the answer's own and those of the rig it names; none twice. */
 export function cautionsOf({ cautions, rigs = [] }) {
   const named = rigs.find(({ least }) => least)?.cautions ?? [];
   const all = new Map([...cautions, ...named].map((caution) => [caution.text, caution]));
-  return [...all.values()].filter(({ id }) => id !== "arithmetic");
+  return watched([...all.values()]);
 }
 
 /** The answer in one sentence, for those who cannot see it change. */
-export const answerText = ({ verdict, first }) => filled([verdict?.text, first]).join(". ");
+export const answerSentence = ({ verdict, first }) => filled([verdict?.text, first]).join(". ");

@@ -1,3 +1,4 @@
+import { watched } from "./answer-words.js";
 import { cautionItem } from "./caution-item.js";
 import { element, setText } from "./element.js";
 import { faultsText } from "./faults.js";
@@ -17,10 +18,9 @@ export function showAnswer(answer, fields, question) {
   at("assumed").hidden = at("assumed").textContent === "";
 
   (question.showFigures ?? showFigures)(at("figures"), answer.figures, new Map(answer.sources.map(({ id, text }) => [id, text])));
-  // That this is arithmetic and not training stands on the page always, answer or not.
-  const watched = answer.cautions.filter(({ id }) => id !== "arithmetic");
-  at("answer-cautions").hidden = watched.length === 0;
-  at("answer-cautions").querySelector("ul").replaceChildren(...watched.map(cautionItem));
+  const cautions = watched(answer.cautions);
+  at("answer-cautions").hidden = cautions.length === 0;
+  at("answer-cautions").querySelector("ul").replaceChildren(...cautions.map(cautionItem));
   at("sources").replaceChildren(...answer.sources.map(({ text }) => element("li", {}, text)));
 
   question.show(answer, fields);

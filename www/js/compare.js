@@ -1,10 +1,11 @@
-import { copied, linkHere } from "./copy-link.js";
+import { handLink, linkHere } from "./copy-link.js";
 import { cautionsOf, sentencesOf } from "./answer-words.js";
 import { cautionItem } from "./caution-item.js";
 import { element, setText } from "./element.js";
 import { QUICK } from "./effort.js";
 import * as engine from "./engine.js";
 import { conceal, reveal } from "./fail-safe.js";
+import { guard } from "./guard.js";
 import { planIn, withPlan } from "./link.js";
 import { questionsOf } from "./questions.js";
 import { overTheWeb } from "./over-the-web.js";
@@ -51,17 +52,11 @@ const rowsIn = (place, caption, heads, rows) =>
 class Comparison {
   constructor() {
     this.pages = new Pages(document);
-    this.pace = pace([{ after: 500, run: () => this.guarded(() => { this.show(); this.keep(); }) }]);
-  }
-
-  guarded(reaction) {
-    try {
-      reaction();
-    } catch (fault) {
+    this.guarded = guard(() => {
       this.pace.stop();
       conceal(FAILED);
-      console.error(fault);
-    }
+    });
+    this.pace = pace([{ after: 500, run: () => this.guarded(() => { this.show(); this.keep(); }) }]);
   }
 
   get view() {
@@ -96,7 +91,7 @@ class Comparison {
     const notices = links.flatMap((link, i) => (texts[i] === "" ? [] : link.notices.map((text) => `The ${SIDES[i]} link: ${text}`)));
     listed("notices", notices.map((text) => element("li", {}, text)));
     this.place(ready, plans);
-    if (!reveal()) conceal("Why: this browser is too old for this page.");
+    reveal();
   }
 
   place(ready, plans) {
@@ -169,14 +164,7 @@ class Comparison {
       [box("first").value, box("second").value] = [box("second").value, box("first").value];
       this.changed();
     });
-    on(at("copy-link"), "click", async () => {
-      const link = linkHere(bothIn(this.texts));
-      at("copied").hidden = false;
-      at("copied-link").value = link.text;
-      const done = await copied(link.text);
-      setText(at("copied-text"), [link.whole ? "" : "Part of a link: paste it after the address of this page.", done ? "Copied." : "Copy it from the box."].filter(Boolean).join(" "));
-      if (!done) at("copied-link").select();
-    });
+    on(at("copy-link"), "click", () => handLink(bothIn(this.texts)));
     on(window, "hashchange", () => { this.open(); this.changed(); });
     on(window, "pageshow", () => this.changed());
     this.pages.watch(on, () => this.keep());

@@ -33,7 +33,7 @@ async function share(url) {
 }
 
 /** Shows a text in the box and copies it; says what is `first`, whether it worked, and what `then` tells. */
-async function hand(text, { first = "", then = [] }) {
+export async function hand(text, { first = "", then = [] }) {
   at("copied").hidden = false;
   for (const id of ["copied-label", "copied-link"]) at(id).hidden = text === "";
   const box = at("copied-link");
@@ -44,6 +44,12 @@ async function hand(text, { first = "", then = [] }) {
   const told = text === "" ? "" : done ? "Copied." : "Copy it from the box.";
   at("copied-text").textContent = [first, told, ...then].filter(Boolean).join(" ");
   if (text !== "" && !done) box.select();
+}
+
+/** The same with the link to a fragment. */
+export function handLink(fragment, then = []) {
+  const link = linkHere(fragment);
+  return hand(link.text, { first: link.whole ? "" : "Part of a link: paste it after the address of any copy of this page.", then });
 }
 
 /**
@@ -57,16 +63,8 @@ export function offerLinks(fragment, carriesBody, textWith) {
     : "Your weight and strength, and what else you said of your body, are not in it.");
   const offer = (which) => {
     const written = fragment(which);
-    if (written === null) return;
-    if (written === "") {
-      hand("", { first: "First mend the boxes marked above." });
-      return;
-    }
-    const link = linkHere(written);
-    hand(link.text, {
-      first: link.whole ? "" : "Part of a link: paste it after the address of any copy of this page.",
-      then: [carried(which === "bodiless"), which === "short" ? LATER : ""],
-    });
+    if (written === "") hand("", { first: "First mend the boxes marked above." });
+    else if (written !== null) handLink(written, [carried(which === "bodiless"), which === "short" ? LATER : ""]);
   };
   const offerText = () => {
     const written = fragment("short");

@@ -1,3 +1,4 @@
+import { watched } from "./answer-words.js";
 import { cautionItem } from "./caution-item.js";
 import { cuttingDrawing } from "./cutting-drawing.js";
 import { listEditor } from "./cutting-editor.js";
@@ -135,7 +136,7 @@ class CuttingPart {
     at("cutting-copy").hidden = answer.shopping.length === 0;
     at("cutting-list").hidden = true;
     showFigures(at("cutting-figures"), answer.figures, new Map(answer.sources.map(({ id, text }) => [id, text])));
-    at("cutting-cautions").replaceChildren(...answer.cautions.filter(({ id }) => id !== "arithmetic").map(cautionItem));
+    at("cutting-cautions").replaceChildren(...watched(answer.cautions).map(cautionItem));
     at("cutting-progress").max = most;
     at("cutting-progress").value = effort;
     if (goesOn) {

@@ -3,9 +3,10 @@ import { foldFigures, placesIn, showAnswer, showErrors, showFault, showNoAnswer,
 import { unseenText } from "./embed-given.js";
 import { QUESTIONS } from "./embed-questions.js";
 import { fieldNode, sheet } from "./embed-sheet.js";
-import { answerText } from "./answer-words.js";
+import { answerSentence } from "./answer-words.js";
 import { setText } from "./element.js";
 import { faultsText, NO_FAULTS, sortedFaults } from "./faults.js";
+import { guard } from "./guard.js";
 import { pace } from "./pace.js";
 import { PlanForm } from "./plan-form.js";
 import { afterPress } from "./press.js";
@@ -28,6 +29,7 @@ export class Asking {
     this.answer = null;
     this.typed = new Set();
     this.used = false; // nobody is spoken to who has not touched it
+    this.guarded = guard(() => this.fail());
     this.pace = pace([
       { after: 400, run: () => this.guarded(() => this.settle()) },
       { after: 1000, run: () => this.guarded(() => this.speak()) },
@@ -37,19 +39,13 @@ export class Asking {
     this.listen();
   }
 
-  /** Runs one reaction; whatever breaks in it, no number stays in view. */
-  guarded(reaction) {
-    try {
-      return reaction();
-    } catch (fault) {
-      this.pace.stop();
-      this.answer = null;
-      this.faults = { toEnter: [], toRight: [{ fields: [], message: FAILED }] };
-      showFault(this.at, FAILED);
-      console.error(fault);
-      this.tell(this);
-      return null;
-    }
+  /** It broke: no number stays in view. */
+  fail() {
+    this.pace.stop();
+    this.answer = null;
+    this.faults = { toEnter: [], toRight: [{ fields: [], message: FAILED }] };
+    showFault(this.at, FAILED);
+    this.tell(this);
   }
 
   get draft() {
@@ -112,7 +108,7 @@ export class Asking {
 
   speak() {
     this.complain(false);
-    if (this.used) setText(this.at("status"), this.answer === null ? faultsText(this.faults) : answerText(this.answer));
+    if (this.used) setText(this.at("status"), this.answer === null ? faultsText(this.faults) : answerSentence(this.answer));
   }
 
   /** Everything anew, for boxes that were filled and not typed in. */

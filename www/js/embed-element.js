@@ -65,8 +65,11 @@ export function defineQuestion({ bring, site }) {
       return { name: read("name"), fields: read("fields"), plan: read("plan"), units: read("units"), decimal: read("decimal"), data: { ...this.dataset } };
     }
 
-    /** Brings the engine's part and shows the boxes; `kept` is what was said before, "" for what is no longer said. */
-    async #start(kept = {}) {
+    /**
+     * Brings the engine's part and shows the boxes; `kept` is what was said before, "" for what is no longer said, and
+     * `view` the one that was chosen before.
+     */
+    async #start({ kept = {}, view = {} } = {}) {
       const said = this.#said;
       this.#attributes = said;
       this.#asking?.stop();
@@ -76,14 +79,14 @@ export function defineQuestion({ bring, site }) {
       try {
         const engine = await bring(said.name);
         // Meanwhile it may have been taken away, or given another name.
-        if (this.isConnected && said === this.#attributes) this.#show(engine, said, kept);
+        if (this.isConnected && said === this.#attributes) this.#show(engine, said, { kept, view });
       } catch (fault) {
         console.error(fault);
         if (said === this.#attributes) this.#fail(`${FAILED} ${reasonFor(fault)}`);
       }
     }
 
-    #show(engine, said, kept) {
+    #show(engine, said, { kept, view }) {
       const given = givenBy(said, engine);
       const chosen = namesIn(said.fields);
       const lacking = engine.ask(given.draft, given.view, QUICK).errors ?? [];
@@ -92,7 +95,7 @@ export function defineQuestion({ bring, site }) {
       if (unknown.length > 0) console.warn(`<${NAME} name="${said.name}">: no field is called ${unknown.join(", ")}.`);
       this.#asking = new Asking(said.name, engine, { boxes, site, tell: (asking) => this.#tell(asking) });
       this.#root.replaceChildren(this.#asking.node);
-      this.#asking.guarded(() => this.#asking.take(withoutEmpty({ ...given.draft, ...kept }), given.view, given.notices));
+      this.#asking.guarded(() => this.#asking.take(withoutEmpty({ ...given.draft, ...kept }), { ...given.view, ...view }, given.notices));
     }
 
     /** Attributes changed: what changed is taken, and what somebody typed elsewhere stays. */
@@ -104,7 +107,9 @@ export function defineQuestion({ bring, site }) {
       if (asking === null) return this.#start();
       const changes = changesIn(before.data, now.data, asking.engine);
       if (now.name !== before.name || now.fields !== before.fields) {
-        return this.#start(now.plan === before.plan ? { ...asking.form.said, ...changes } : {});
+        if (now.plan !== before.plan) return this.#start();
+        const view = now.units === before.units && now.decimal === before.decimal ? asking.view : {};
+        return this.#start({ kept: { ...asking.form.said, ...changes }, view });
       }
       this.#attributes = now;
       asking.guarded(() => {

@@ -9,10 +9,17 @@ const REVEALED = `
 .error:not([hidden]) { display: block; }
 `;
 
+const TOO_OLD =
+  "Why: this browser lacks what the page needs to be sure that a dead copy shows no number (adopted style sheets). A newer browser has it.";
+
 let sheet = null;
 
-/** Shows the answers. Says whether it worked. */
+/** Shows the answers; where this browser cannot, it says so. */
 export function reveal() {
+  if (!revealed()) conceal(TOO_OLD);
+}
+
+function revealed() {
   if (!("adoptedStyleSheets" in Document.prototype)) return false;
   try {
     if (sheet === null) {

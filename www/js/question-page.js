@@ -4,6 +4,7 @@ import { FULL, PAUSE, QUICK } from "./effort.js";
 import { answerText } from "./answer-text.js";
 import { conceal, reveal } from "./fail-safe.js";
 import { NO_FAULTS, sortedFaults } from "./faults.js";
+import { guard } from "./guard.js";
 import { Offers } from "./offers.js";
 import { offerKeeping } from "./keep.js";
 import { pace } from "./pace.js";
@@ -18,8 +19,6 @@ import { sayStatus, showAnswer, showErrors, showNoAnswer, showNotices } from "./
 
 const FAILED =
   "Why: the calculation failed, which is a fault of this page and not of what you typed. What you typed is still in the form. Change it, or open the page again.";
-const TOO_OLD =
-  "Why: this browser lacks what the page needs to be sure that a dead copy shows no number (adopted style sheets). A newer browser has it.";
 
 /**
  * Starts a page. `ask(draft, view, effort)` is the engine's function; `question` knows what its answer alone has:
@@ -42,23 +41,15 @@ class QuestionPage {
     this.faults = NO_FAULTS;
     this.typed = new Set();
     this.offers = new Offers(this.form, (draft) => this.replace(draft));
+    this.guarded = guard(() => {
+      this.pace.stop();
+      conceal(FAILED);
+    });
     this.pace = pace([
       { after: 400, run: () => this.guarded(() => this.settle()) },
       { after: 1000, run: () => this.guarded(() => this.complain({ waiting: false })) },
       ...this.furtherSteps(),
     ]);
-  }
-
-  /** Runs one reaction of the page; whatever breaks in it, no number stays in view. */
-  guarded(reaction) {
-    try {
-      return reaction();
-    } catch (fault) {
-      this.pace.stop();
-      conceal(FAILED);
-      console.error(fault);
-      return null;
-    }
   }
 
   /** What comes after the first full answer, a step each: more samples, the sentence that is said, what the question does last. */
@@ -87,7 +78,7 @@ class QuestionPage {
     // Nothing to say yet: no bar lies over a form that nobody has begun.
     document.getElementById("glance").parentElement.hidden = this.form.isEmpty;
     this.offers.show();
-    if (!reveal()) conceal(TOO_OLD);
+    reveal();
   }
 
   /** Shows every error now, or only goes on with those in view while a box is being typed in. */

@@ -1,9 +1,10 @@
-import { copied, linkHere } from "./copy-link.js";
+import { hand, linkHere } from "./copy-link.js";
 import { setText } from "./element.js";
 import { QUICK } from "./effort.js";
 import * as engine from "./engine.js";
 import { exampleDraft } from "./example.js";
 import { conceal, reveal } from "./fail-safe.js";
+import { guard } from "./guard.js";
 import { overTheWeb } from "./over-the-web.js";
 import { pace } from "./pace.js";
 import { Pages } from "./pages.js";
@@ -19,8 +20,6 @@ import { usualView } from "./usual-view.js";
 
 const TRIP = "trip-sheet";
 const FAILED = "Why: the calculation failed, which is a fault of this page and not of your plan. Open the page again.";
-const TOO_OLD =
-  "Why: this browser lacks what the page needs to be sure that a dead copy shows no number (adopted style sheets). A newer browser has it.";
 
 const at = (id) => document.getElementById(id);
 
@@ -30,18 +29,11 @@ class TripPage {
     this.form = new PlanForm(root.querySelector("form[data-question]"), engine);
     this.address = new PlanAddress(this.form, engine, this.pages);
     this.paper = new Paper(at("paper"), this.pages);
-    this.pace = pace([{ after: 60, run: () => this.guarded(() => this.show()) }]);
-  }
-
-  guarded(reaction) {
-    try {
-      return reaction();
-    } catch (fault) {
+    this.guarded = guard(() => {
       this.pace.stop();
       conceal(FAILED);
-      console.error(fault);
-      return null;
-    }
+    });
+    this.pace = pace([{ after: 60, run: () => this.guarded(() => this.show()) }]);
   }
 
   /** The sheet at this effort; the full one where none is said. */
@@ -56,7 +48,7 @@ class TripPage {
       this.passOn(answer);
       if (effort === undefined) setText(at("status"), "Every part of the trip sheet is worked out.");
     }
-    if (!reveal()) conceal(TOO_OLD);
+    reveal();
   }
 
   /** Link, code, version and date, for whoever has only the paper. */
@@ -76,7 +68,7 @@ class TripPage {
   }
 
   refresh() {
-    at("copied-sheet").hidden = true;
+    at("copied").hidden = true;
     this.show(QUICK);
     this.pace.touch();
   }
@@ -87,16 +79,11 @@ class TripPage {
     this.refresh();
   }
 
-  async copy(format) {
+  copy(format) {
     const base = linkHere("");
     const { draft, view } = this.form;
     const text = engine.asText(TRIP, draft, view, format, base.whole ? base.text.replace(/#.*$/su, "") : "");
-    const box = at("copied-sheet-box");
-    box.value = text;
-    at("copied-sheet").hidden = false;
-    const done = await copied(text);
-    setText(at("copied-sheet-text"), `${done ? "Copied." : "Copy it from the box."} ${this.address.carriesBody ? "It carries your weight and strength; what" : "What"} you wrote into the blanks is not in it.`);
-    if (!done) box.select();
+    return hand(text, { then: [`${this.address.carriesBody ? "It carries your weight and strength; what" : "What"} you wrote into the blanks is not in it.`] });
   }
 
   listen() {
