@@ -8,7 +8,7 @@
 //! decimal mark, then the fields. Only letters, digits and `. - & =` are written.
 
 use crate::draft::Draft;
-use crate::field::{Kind, Said};
+use crate::field::{Kind, Row, Said};
 use crate::quantity::{Decimal, System, View, joined, parted, plain, trimmed};
 use crate::question::{Question, all_fields, field};
 
@@ -62,14 +62,7 @@ pub enum Notice {
 pub fn write(question: Question, draft: &Draft, view: View) -> Option<String> {
     let mut link = head_of(question.id(), view);
     let assumed = question.assumed(draft);
-    let matters = |id| assumed.as_ref().is_none_or(|rows| rows.iter().any(|row| row.id == id));
-    for row in question.fields() {
-        match (draft.get(row.id), row.kind) {
-            (Some(said), _) => add(&mut link, row.id, &row.linked(said)?),
-            (None, Kind::Choice { likely: Some(likely), .. }) if matters(row.id) => add(&mut link, row.id, likely),
-            _ => {}
-        }
-    }
+    add_fields(&mut link, question.fields(), draft, assumed.as_deref().unwrap_or(question.fields()))?;
     // What other questions read travels with it.
     for id in draft.ids() {
         if question.fields().iter().all(|row| row.id != id) {
@@ -82,22 +75,32 @@ pub fn write(question: Question, draft: &Draft, view: View) -> Option<String> {
 /// The same for the trip sheet, with the defaults that any answer rests on.
 #[must_use]
 pub fn write_sheet(draft: &Draft, view: View) -> Option<String> {
+    sheet_of(draft, view, &Question::assumed_by_any(draft))
+}
+
+/// The same where these defaults are known already.
+pub(crate) fn sheet_of(draft: &Draft, view: View, assumed: &[&Row]) -> Option<String> {
     let mut link = head_of(TRIP_SHEET, view);
-    let assumed = Question::assumed_by_any(draft);
-    for row in all_fields() {
-        match (draft.get(row.id), row.kind) {
-            (Some(said), _) => add(&mut link, row.id, &row.linked(said)?),
-            (None, Kind::Choice { likely: Some(likely), .. }) if assumed.iter().any(|known| known.id == row.id) => {
-                add(&mut link, row.id, likely);
-            }
-            _ => {}
-        }
-    }
+    add_fields(&mut link, &all_fields(), draft, assumed)?;
     for id in draft.ids() {
         // What is no field goes into no link.
         field(id)?;
     }
     Some(link)
+}
+
+/// What is said of these fields, and the choices among `assumed` that were not made; none where it cannot be read.
+fn add_fields(link: &mut String, fields: &[&Row], draft: &Draft, assumed: &[&Row]) -> Option<()> {
+    for row in fields {
+        match (draft.get(row.id), row.kind) {
+            (Some(said), _) => add(link, row.id, &row.linked(said)?),
+            (None, Kind::Choice { likely: Some(likely), .. }) if assumed.iter().any(|known| known.id == row.id) => {
+                add(link, row.id, likely);
+            }
+            _ => {}
+        }
+    }
+    Some(())
 }
 
 /// What a link begins with.

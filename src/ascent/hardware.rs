@@ -73,7 +73,7 @@ impl Hardware {
 }
 
 /// What is climbed on while no rig is chosen: the plainest that shares the weight out and needs no second rope (judged).
-const USUAL_RIG: RigName = RigName::TailThree;
+pub const USUAL_RIG: RigName = RigName::TailThree;
 
 /// The rig that must be said.
 pub(crate) fn reeved(reader: &mut Reader<'_>) -> Option<Reeved> {

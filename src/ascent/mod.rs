@@ -59,6 +59,7 @@ pub use forces::CLIMBING_PEAK;
 pub(crate) use forces::{all_up, jerk, losses};
 pub use gate::Gate;
 pub use going::{Going, MARGIN, TurnBack};
+pub use hardware::USUAL_RIG;
 pub(crate) use hardware::{every_rig, reeved, reeved_and_next};
 pub use harness_clock::{HARNESS_CLOCK, hanging};
 pub use height::CLIMB_HEIGHT;

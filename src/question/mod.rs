@@ -73,8 +73,8 @@ impl Question {
         Self::ALL.iter().copied().find(|question| question.id() == id)
     }
 
-    /// The fields whose defaults its answer to a draft rests on; none while the draft has no answer, or in a module
-    /// that leaves this question out.
+    /// The fields whose defaults its answer to a draft rests on; none while the draft has no answer. A module that
+    /// leaves this question out cannot tell, and takes every field that it reads.
     #[must_use]
     pub fn assumed(self, draft: &Draft) -> Option<Vec<&'static Row>> {
         match self {
@@ -95,7 +95,7 @@ impl Question {
             #[cfg(feature = "rescue")]
             Self::Rescue => rescue::Inputs::of(draft).ok().map(|inputs| inputs.assumed().to_vec()),
             #[allow(unreachable_patterns, reason = "not where every question is built in")]
-            _ => None,
+            _ => Some(self.fields().to_vec()),
         }
     }
 

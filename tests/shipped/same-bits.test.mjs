@@ -3,6 +3,7 @@ import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { test } from "node:test";
 import { parts } from "../../pkg-config/parts.mjs";
+import { draftOf } from "../../www/js/draft.js";
 import { inside, wasmInside, whole } from "./shipped.mjs";
 
 const path = process.env.WORKED_JSON ?? "target/worked.json";
@@ -95,6 +96,23 @@ test("a link written on any page to any question says the same plan, and no choi
       assert.ok(short.size > 8, question);
       for (const [id, value] of short) assert.equal(long.get(id), value, `${page}: ${id} of ${question}`);
       if (asked[question][1] === page) assert.deepEqual(long, short);
+    }
+  }
+});
+
+test("a link to the trip sheet written on any page says the plan that the whole writes", async () => {
+  const library = await whole();
+  const { lists } = await import("../../dist/npm/told.js");
+  const likely = Object.fromEntries(lists.fields().filter((row) => row.options && row.likely).map((row) => [row.id, row.likely]));
+  const plans = [{}, { crotchHeight: "14m", anchor: "canopy" }, { bodyMass: "80kg", climbHeight: "11m", crotchHeight: "14m", anchor: "canopy", rig: "tail-3", cordUse: "distel", ropeDiameter: "11mm", hitchCord: "8mm" }];
+  for (const page of Object.keys(parts)) {
+    const own = await inside(page);
+    for (const plan of plans) {
+      const [short, long] = [library, own].map((module) => module.writeLink("trip-sheet", plan, {}));
+      for (const part of short.split("&")) assert.ok(long.split("&").includes(part), `${page}: ${part}`);
+      // A page leaves out what stands where it stands anyway.
+      const taken = draftOf(Object.entries(library.readLink(long).draft), (id, text) => text, {}, likely);
+      assert.equal(library.writeLink("trip-sheet", taken, {}), short, page);
     }
   }
 });

@@ -10,6 +10,7 @@ use super::{Block, Section, Sheet};
 use crate::ascent::CLIMB_HEIGHT;
 use crate::draft::Draft;
 use crate::error::Error;
+use crate::field::Row;
 use crate::link;
 use crate::quantity::View;
 use crate::question::can_i_climb::Caution;
@@ -88,11 +89,12 @@ pub fn trip_sheet(draft: &Draft, view: View, effort: Effort) -> Sheet {
     }
     add(cords);
     add(answered("shopping", "To buy", &cutting, view, shopping));
-    add(reckoned_from(draft, view));
+    let taken = Question::assumed_by_any(draft);
+    add(reckoned_from(draft, view, &taken));
     Sheet {
         title: "Trip sheet",
         sections,
-        link: link::write_sheet(draft, view).unwrap_or_default(),
+        link: link::sheet_of(draft, view, &taken).unwrap_or_default(),
         version: version(),
     }
 }
@@ -159,7 +161,7 @@ fn heights(draft: &Draft, view: View) -> Section {
 }
 
 /// What was entered, and what was taken for granted.
-fn reckoned_from(draft: &Draft, view: View) -> Section {
+fn reckoned_from(draft: &Draft, view: View, taken: &[&Row]) -> Section {
     let mut section = Section::of("entered", "Reckoned from", 2);
     let mut text = String::new();
     for line in entered(draft, view) {
@@ -169,7 +171,7 @@ fn reckoned_from(draft: &Draft, view: View) -> Section {
         text.push('.');
     }
     section.say(&text);
-    section.say(&assumed(&Question::assumed_by_any(draft), view));
+    section.say(&assumed(taken, view));
     section.say("Workings, ranges and sources stand on the pages that the link leads to.");
     section
 }
