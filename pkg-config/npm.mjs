@@ -3,6 +3,7 @@
 import { copyFile, mkdir, readFile, writeFile } from "node:fs/promises";
 import { resolve } from "node:path";
 import { gluePackaged } from "./glue.mjs";
+import { lettered } from "./letters.mjs";
 import { licences } from "./licences.mjs";
 import { parts } from "./parts.mjs";
 import { textsOf, wholeLibrary } from "./texts.mjs";
@@ -19,19 +20,21 @@ await write("glue.js", glue.text);
 const texts = await textsOf(whole);
 const lists = ["catalogue", "fields", "rigWords", "sources"]; // told.js has these
 const exported = (names) => `export const { ${[...names, ...lists].sort().join(", ")} } = calls;\n`;
-const hexOf = async (folder) => (await readFile(`${folder}/boughline_bg.wasm`)).toString("hex");
-const hex = await hexOf(built);
+/** An entry with the module of `folder` inside, where it has a place for one. */
+async function holding(source, folder) {
+  const inside = lettered(await readFile(`${folder}/boughline_bg.wasm`));
+  return source.replace("MODULE_LETTERS", () => inside.letters).replace("MODULE_TEXT", () => inside.text);
+}
 for (const entry of ["index.js", "node.js", "inline.js"]) {
-  await write(entry, (await text(`pkg-config/npm/${entry}`)).replace("WASM_HEX", () => hex) + exported(glue.names));
+  await write(entry, (await holding(await text(`pkg-config/npm/${entry}`), built)) + exported(glue.names));
 }
 // A part's entry is the inline one with that part's module and glue.
 await mkdir(`${out}/inline`, { recursive: true });
 for (const part of Object.values(parts)) {
   const own = await gluePackaged(`${modules}/${part}`);
-  const [inside, entry] = [await hexOf(`${modules}/${part}`), await text("pkg-config/npm/inline.js")];
-  const source = entry.replace("./calls.js", "../calls.js").replace("./glue.js", `./${part}.glue.js`).replace("WASM_HEX", () => inside);
+  const entry = (await text("pkg-config/npm/inline.js")).replace("./calls.js", "../calls.js").replace("./glue.js", `./${part}.glue.js`);
   await write(`inline/${part}.glue.js`, own.text);
-  await write(`inline/${part}.js`, source + exported(own.names));
+  await write(`inline/${part}.js`, (await holding(entry, `${modules}/${part}`)) + exported(own.names));
   await write(`inline/${part}.d.ts`, `export type * from "../boughline.js";\nexport { ${[...own.names, ...lists].sort().join(", ")} } from "../boughline.js";\n`);
 }
 await write("told.js", (await text("pkg-config/npm/told.js")).replace("TEXTS", () => JSON.stringify(texts)));

@@ -2,11 +2,12 @@
 import { readFileSync } from "node:fs";
 import { parts } from "../../pkg-config/parts.mjs";
 
-/** The module inside a page or an entry: the hexadecimal of `\0asm`, version 1, and all that follows. */
+/** The module inside a page or an entry: the letter of each byte, and a long text of these. */
 export function wasmInside(file) {
-  const found = readFileSync(file, "utf8").match(/0061736d01000000[0-9a-f]+/g) ?? [];
+  const found = [...readFileSync(file, "utf8").matchAll(/"([^"\\]{256})",\s*"([^"\\]{100000,})"/g)];
   if (found.length !== 1) throw new Error(`A page holds one module; ${file} holds ${found.length}.`);
-  return Buffer.from(found[0], "hex");
+  const [, letters, text] = found[0];
+  return Buffer.from(Array.from(text, (letter) => letters.indexOf(letter)));
 }
 
 /** The functions of a module, through the glue in `file` of dist/npm/. */
