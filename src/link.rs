@@ -47,6 +47,8 @@ pub enum Notice {
     UnknownPart(String),
     /// It says a field, or something of its head, twice; the first stands.
     Twice(String),
+    /// A second plan begins in it, as in the link of a comparison; the first is taken, and nothing of what follows.
+    TwoPlans,
     /// A part has no value.
     NoValue(String),
 }
@@ -123,7 +125,7 @@ fn add(link: &mut String, id: &str, text: &str) {
     }
 }
 
-/// What a link says: a fragment with or without `#`, or a whole address.
+/// What a link says: a fragment with or without `#`, or a whole address, with its `&` as they are or written as in HTML.
 ///
 /// # Guarantees
 /// Total. Values are not checked here but where every other value is.
@@ -137,8 +139,13 @@ pub fn read(text: &str) -> Link {
     while let Some(unread) = rest {
         let (part, after) = parted(unread, '&');
         rest = after;
+        let part = undamaged(part);
         let notice = match parted(part, '=') {
             _ if part.is_empty() => None,
+            ("v", Some(_)) if heads.contains(&"v") => {
+                rest = None;
+                Some(Notice::TwoPlans)
+            }
             (_, None | Some("")) => Some(Notice::NoValue(part.to_owned())),
             (key, _) if heads.contains(&key) || link.draft.get(key).is_some() => Some(Notice::Twice(key.to_owned())),
             (key, Some(value)) if field(key).is_some() => {
@@ -158,6 +165,15 @@ pub fn read(text: &str) -> Link {
         }
     }
     link
+}
+
+/// The part of a link whose `&` went through HTML, once or more, and came out as `&amp;`.
+fn undamaged(part: &str) -> &str {
+    let mut rest = part;
+    while let Some(after) = rest.strip_prefix("amp;") {
+        rest = after;
+    }
+    rest
 }
 
 /// Takes a part of the head of a link, or notices why not.

@@ -12,7 +12,7 @@ mod round;
 mod short;
 
 use boughline::Draft;
-use boughline::link::{self, Notice, read};
+use boughline::link::{self, Link, Notice, read};
 use boughline::quantity::{Decimal, System, View};
 use boughline::question::{Question, all_fields};
 
@@ -109,10 +109,32 @@ fn what_is_not_understood_is_noticed() {
     assert_eq!(notices("u=metric"), [Notice::UnknownPart("u=metric".to_owned())]);
     assert_eq!(notices("boots=11"), [Notice::UnknownPart("boots=11".to_owned())]);
     assert_eq!(notices("bodymass=80kg"), [Notice::UnknownPart("bodymass=80kg".to_owned())]);
-    assert_eq!(notices("amp;bodyMass=80kg"), [Notice::UnknownPart("amp;bodyMass=80kg".to_owned())]);
     assert_eq!(notices("bodyMass"), [Notice::NoValue("bodyMass".to_owned())]);
     assert_eq!(notices("bodyMass="), [Notice::NoValue("bodyMass=".to_owned())]);
     assert_eq!(notices("=80kg"), [Notice::UnknownPart("=80kg".to_owned())]);
+}
+
+#[test]
+fn a_link_that_went_through_html_is_read_as_it_was() {
+    let link = format!("https://example.org/#v=1&q=can-i-climb&{COMMON}");
+    assert_eq!(read(&link).notices, []);
+    for sign in ["&amp;", "&amp;amp;"] {
+        assert_eq!(read(&link.replace('&', sign)), read(&link), "{sign}");
+    }
+    assert_eq!(read("v=1&amp;amp=80kg").notices, [Notice::UnknownPart("amp=80kg".to_owned())]);
+}
+
+/// The link of a comparison, opened where one plan is asked for.
+#[test]
+fn of_two_plans_in_a_link_the_first_is_taken_whole_and_one_notice_says_so() {
+    let first = format!("v=1&q=can-i-climb&f=1&u=us&{COMMON}");
+    for second in ["v=1&q=rope-length&f=1&u=si&d=comma&bodyMass=90kg&slingCord=8mm", "v=9", "v=1&v=1"] {
+        for sign in ["&", "&amp;"] {
+            let both = read(&format!("{first}{sign}{}", second.replace('&', sign)));
+            assert_eq!(both.notices, [Notice::TwoPlans], "{second}");
+            assert_eq!(Link { notices: Vec::new(), ..both }, read(&first), "{second}");
+        }
+    }
 }
 
 #[test]

@@ -19,6 +19,7 @@ pub(super) fn figure(
     let text = |value: f64| match slot {
         _ if !value.is_infinite() => said(slot, &[&Spread::point(value)], &[], view),
         "{I}" => "never".to_owned(),
+        "{S}" if matches!(id, "climbTime" | "lastingTime") => "never".to_owned(),
         _ => "endless".to_owned(),
     };
     let (low, high) = (text(spread.low), text(spread.high));

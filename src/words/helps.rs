@@ -85,7 +85,7 @@ fn line(id: &'static str, noun: String, with: &Compared, cost: &'static str, vie
         if value.is_nan() {
             None
         } else if value.is_infinite() {
-            Some("endless".to_owned())
+            Some("never".to_owned())
         } else {
             Some(told(template, value))
         }

@@ -21,7 +21,6 @@ pub fn notice(notice: &Notice) -> String {
         Notice::UnknownPart(part) => ("The part “{}” of this link was not understood and is left out.", part),
         Notice::Twice(key) => {
             let what = match key.as_str() {
-                "v" => "its form",
                 "q" => "its question",
                 "f" => "its figures",
                 "u" => "its units",
@@ -30,6 +29,7 @@ pub fn notice(notice: &Notice) -> String {
             };
             return said("This link says {} twice; the first is used.", &[], &[what], View::default());
         }
+        Notice::TwoPlans => return said("This link holds two plans; the first is shown here.", &[], &[], View::default()),
         Notice::NoValue(part) => ("The part “{}” of this link has no value and is left out.", part),
     };
     said(template, &[], &[said_there], View::default())

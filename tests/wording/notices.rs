@@ -13,6 +13,7 @@ const ROWS: &[(&str, &str)] = &[
     ("boots=11", "The part “boots=11” of this link was not understood and is left out."),
     ("bodyMass=80kg&bodyMass=90kg", "This link says body mass twice; the first is used."),
     ("u=us&u=si", "This link says its units twice; the first is used."),
+    ("v=1&u=si&v=1&u=us", "This link holds two plans; the first is shown here."),
     ("bodyMass=", "The part “bodyMass=” of this link has no value and is left out."),
     ("bodyMass", "The part “bodyMass” of this link has no value and is left out."),
 ];

@@ -321,10 +321,10 @@ fn told_in(view: View) -> Vec<String> {
             }
         }
     }
-    for part in ["v=9", "f=0", "q=how-far", "boots=11"] {
+    for part in ["v=9", "f=0", "q=how-far", "boots=11", "v=1&v=1"] {
         told.extend(link::read(part).notices.iter().map(notice));
     }
-    for key in ["v", "q", "f", "u", "d", "bodyMass"] {
+    for key in ["q", "f", "u", "d", "bodyMass"] {
         told.push(notice(&Notice::Twice(key.to_owned())));
     }
     told.extend(link::read("bodyMass=").notices.iter().map(notice));
