@@ -45,7 +45,7 @@ test("only what reaches one of the links is reacted to", () => {
   react({ target: { closest: () => null } });
   react({ target: {} });
   assert.deepEqual(reached, []);
-  react({ target: { closest: (selector) => selector === "a[data-page]" } });
+  react({ target: { closest: (selector) => selector.startsWith("a[data-page]") } });
   assert.deepEqual(reached, ["reached"]);
 });
 

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { bothIn, cautionsApart, figureRows, linkPasted, linksIn, saidOtherwise } from "../../www/js/two-plans.js";
+import { askedIn, bothIn, cautionsApart, figureRows, linkPasted, linksIn, saidOtherwise } from "../../www/js/two-plans.js";
 
 test("two links make one fragment, and come out of it as they were", () => {
   const links = ["v=1&q=loads&bodyMass=80kg", "v=1&q=loads&bodyMass=90kg&cords=2~6mm~1.8m"];
@@ -8,6 +8,19 @@ test("two links make one fragment, and come out of it as they were", () => {
   assert.equal(bothIn([`https://somewhere/loads.html#${links[0]}`, ` #${links[1]} `]), links.join("&"));
   assert.deepEqual(linksIn(""), []);
   assert.deepEqual(linksIn("#v=1&q=loads"), ["v=1&q=loads"]);
+});
+
+test("two plans whose link went through HTML are found in it all the same", () => {
+  const links = ["v=1&amp;q=loads&amp;bodyMass=80kg", "v=1&amp;q=loads"];
+  assert.deepEqual(linksIn(`#${links.join("&amp;")}`), links);
+  assert.deepEqual(linksIn(`#${links.join("&amp;amp;")}`), links);
+});
+
+test("a plan's link takes the question and the units that are chosen, in the order links are written in", () => {
+  const si = { system: "si", decimal: "." };
+  assert.equal(askedIn("https://somewhere/loads.html#v=1&q=loads&f=1&u=us&d=comma&bodyMass=80kg", "rescue", si), "v=1&q=rescue&f=1&u=si&bodyMass=80kg");
+  assert.equal(askedIn("v=1&amp;q=loads&amp;f=1&amp;bodyMass=80kg", "loads", { system: "us", decimal: "," }), "v=1&q=loads&f=1&u=us&d=comma&bodyMass=80kg");
+  assert.equal(askedIn("hello", "loads", si), "hello");
 });
 
 test("a link is found in what somebody pasted", () => {

@@ -37,6 +37,14 @@ const pale = (page) => page.evaluate(async () => {
   return { seen: found.passes[0]?.nodes.length ?? 0, pale: found.violations.flatMap(({ nodes }) => nodes.map((node) => node.html)) };
 });
 
+/** What makes the page scroll sideways; nothing where it does not. */
+const tooWide = (page) => page.evaluate(() => {
+  const { scrollWidth, clientWidth } = document.documentElement;
+  if (scrollWidth <= clientWidth) return [];
+  const out = [...document.querySelectorAll("body *")].filter((one) => one.getBoundingClientRect().right > clientWidth && !one.closest("svg, .scroll"));
+  return [`${scrollWidth} px of ${clientWidth}`, ...out.slice(0, 5).map((one) => one.outerHTML.slice(0, 120))];
+});
+
 for (const name of await pageNames()) {
   for (const [state, { fragment = "", reach }] of Object.entries(statesOf(name, await pageBytes(name)))) {
     test(`axe finds nothing and nothing scrolls sideways: ${name}, ${state}`, async (t) => {
@@ -58,10 +66,14 @@ for (const name of await pageNames()) {
             assert.deepEqual(words.pale, [], "answers have seven to one");
             assert.ok(words.seen > 20);
           }
-          const [wide, there] = await page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
-          assert.ok(wide <= there, `${wide} px of ${there}`);
+          assert.deepEqual(await tooWide(page), []);
         });
       }
+      await t.test("320 px, letters twice as large", async () => {
+        await page.setViewportSize(PHONE);
+        await page.evaluate(() => { document.documentElement.style.fontSize = "200%"; });
+        assert.deepEqual(await tooWide(page), []);
+      });
       await page.context().close();
     });
   }

@@ -48,6 +48,36 @@ test("a link that lacks something or is none says so, and no number of a plan th
   assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), 320);
 });
 
+for (const width of [320, 390]) {
+  test(`on a phone of ${width} px both plans are seen, each by its name, and nothing scrolls sideways`, async () => {
+    const page = await site.page({ viewport: { width, height: 844 } });
+    await page.goto(`${site.url}compare.html#${FIRST}&${SECOND}`);
+    await settled(page);
+    for (const place of ["figures", "said"]) {
+      const seen = await page.$$eval(`#${place} tbody td`, (all) => all.filter((cell) => cell.textContent !== "").map((cell) => ({
+        right: cell.getBoundingClientRect().right, name: getComputedStyle(cell, "::before").content, head: cell.dataset.head,
+      })));
+      assert.ok(seen.length > 4 && seen.every(({ right, name, head }) => right <= width && name.includes(head)));
+      assert.equal(await page.locator(`#${place} [tabindex]`).count(), 0);
+      assert.ok(await page.getByRole("cell").count() > 4);
+    }
+  });
+}
+
+test("the question and the units that are chosen go along in the link of a comparison", async () => {
+  const page = await site.page();
+  await page.goto(`${site.url}compare.html#${FIRST}&${SECOND}`);
+  await page.getByLabel("feet and pounds").check();
+  await page.locator("#question").selectOption("loads");
+  await settled(page);
+  const other = await site.page();
+  await other.goto(page.url());
+  await settled(other);
+  assert.ok(await other.getByLabel("feet and pounds").isChecked());
+  assert.equal(await other.locator("#question").inputValue(), "loads");
+  assert.deepEqual(await cells(other, "figures"), await cells(page, "figures"));
+});
+
 test("a saved copy of a comparison compares again", async () => {
   const page = await site.page();
   await page.goto(`${site.url}compare.html#${FIRST}&${SECOND}`);

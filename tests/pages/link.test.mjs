@@ -58,6 +58,46 @@ test("unknown parts of a link are told and change nothing else", async () => {
   assert.doesNotMatch(page.url(), /wingspan/u, "until the plan is another");
 });
 
+test("a link that went through HTML opens without a word about it", async () => {
+  const page = await site.page();
+  await page.goto(`${site.url}#v=1&amp;q=can-i-climb&amp;f=1&amp;u=us&amp;bodyMass=64kg&amp;climbHeight=9m&amp;rig=tail-3`);
+  await settled(page);
+  assert.ok(await page.locator("#notices").isHidden());
+  assert.equal((await boxes(page)).rig, "tail-3");
+  assert.ok(await page.getByLabel("feet and pounds").isChecked());
+  assert.doesNotMatch(page.url(), /amp;/u);
+});
+
+test("the link of a comparison shows its first plan, says so once, and leads to both", async () => {
+  const plan = "v=1&q=can-i-climb&f=1&u=si&bodyMass=64kg&climbHeight=9m&rig=tail";
+  for (const name of ["index.html", "pocket.html", "trip-sheet.html"]) {
+    const page = await site.page();
+    await page.goto(`${site.url}${name}#${plan}-3&${plan}-5`);
+    await settled(page);
+    assert.deepEqual(await page.locator("#notices li").allInnerTexts(), ["This link holds two plans; the first is shown here.", "Compare two plans: both of this link"]);
+    await page.locator("#notices a").click();
+    await page.locator("#second-plan h3").waitFor();
+    assert.match(await page.locator("#first-link").inputValue(), /tail-3$/u);
+    assert.match(await page.locator("#second-link").inputValue(), /tail-5$/u);
+  }
+});
+
+test("a page that asks nothing keeps the plan for the way back", async () => {
+  const page = await planned();
+  const plan = page.url();
+  for (const name of ["How it is reckoned", "About", "A question in your own page"]) {
+    await page.getByRole("link", { name }).click();
+    await page.waitForLoadState();
+    if (name === "How it is reckoned") await page.locator("nav.contents a, .contents a").first().click(); // a place takes the address
+    await page.getByRole("link", { name: "Can I climb this?" }).first().click();
+    await settled(page);
+    assert.equal(page.url(), plan.replace("/#", "/index.html#"), name);
+  }
+  await page.getByRole("link", { name: /^Pocket edition/u }).click();
+  await settled(page);
+  assert.equal((await boxes(page)).lowerTurn, "bush-pulley");
+});
+
 test("a link of a form that this page does not know is told and kept", async () => {
   const page = await site.page();
   await page.goto(`${site.url}#v=99&q=can-i-climb&bodyMass=64kg`);

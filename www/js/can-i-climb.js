@@ -7,6 +7,7 @@ import { showMissing } from "./missing.js";
 import { rigDrawing } from "./rig-drawing.js";
 import { rigLayout } from "./rig-layout.js";
 import { heightTables, partTable, strandTable } from "./rig-tables.js";
+import { fitted } from "./scroll-box.js";
 import { SHAPES } from "./shapes.js";
 
 // What only the answer to "Can I climb this?" has: a verdict, what is missing, the rig.
@@ -35,7 +36,7 @@ function showGoing(going) {
 function showRig(answer) {
   const { dense } = rigLayout(answer.drawing);
   at("drawing").replaceChildren(rigDrawing(answer.drawing, "The rig and the pull in each strand"));
-  at("tables").replaceChildren(strandTable(answer.drawing, dense), partTable(answer.parts), ...heightTables(answer.drawing));
+  at("tables").replaceChildren(...[strandTable(answer.drawing, dense), partTable(answer.parts), ...heightTables(answer.drawing)].map(fitted));
 }
 
 function showLegs(legs) {

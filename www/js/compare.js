@@ -12,9 +12,9 @@ import { overTheWeb } from "./over-the-web.js";
 import { pace } from "./pace.js";
 import { Pages } from "./pages.js";
 import { keepAddress } from "./places.js";
-import { scrollBox } from "./scroll-box.js";
-import { table } from "./table.js";
-import { bothIn, cautionsApart, figureRows, linkPasted, linksIn, saidOtherwise } from "./two-plans.js";
+import { fitted } from "./scroll-box.js";
+import { stacking, table } from "./table.js";
+import { askedIn, bothIn, cautionsApart, figureRows, linkPasted, linksIn, saidOtherwise } from "./two-plans.js";
 
 // Two links in, two answers side by side out.
 
@@ -45,9 +45,15 @@ function listed(place, items) {
   at(place).querySelector("ul").replaceChildren(...items);
 }
 
+/** Value and range of a figure, each on its line. */
+function likelyAndRange(text) {
+  const [value, range] = text.split(", ");
+  return range === undefined ? value : element("span", {}, `${value} `, element("span", { class: "range" }, range));
+}
+
 /** A table in its box, or nothing where there is no row. */
 const rowsIn = (place, caption, heads, rows) =>
-  at(place).replaceChildren(...(rows.length === 0 ? [] : [scrollBox(caption, table(caption, heads, rows))]));
+  at(place).replaceChildren(...(rows.length === 0 ? [] : [fitted(stacking(table(caption, heads, rows)))]));
 
 class Comparison {
   constructor() {
@@ -81,6 +87,12 @@ class Comparison {
     return SIDES.map((side) => linkPasted(box(side).value));
   }
 
+  /** Both plans in one fragment, the first with the question and the units that are chosen here. */
+  get both() {
+    const [first, ...others] = this.texts.filter((text) => text !== "");
+    return bothIn([askedIn(first, at("question").value, this.view), ...others]);
+  }
+
   show(effort) {
     const { view, texts } = this;
     const ready = texts.every((text) => text !== "");
@@ -106,7 +118,8 @@ class Comparison {
     const answers = plans.map(({ reply }) => (reply.ok ? reply.answer : null));
     const heads = ["", "First plan", "Second plan"];
     const figures = answers.map((answer) => answer?.figures ?? []);
-    rowsIn("figures", "In numbers, likely and range", ["Figure", ...heads.slice(1), "The second is"], figureRows(ready ? figures : [[], []]));
+    rowsIn("figures", "In numbers, likely and range", ["Figure", ...heads.slice(1), "The second is"], figureRows(ready ? figures : [[], []])
+      .map(([noun, first, second, standing]) => [noun, likelyAndRange(first), likelyAndRange(second), standing]));
     const said = ready ? saidOtherwise(plans.map(({ draft }) => draft), engine.fields(this.view)) : [];
     at("said-alike").hidden = !ready || said.length > 0;
     rowsIn("said", "What is said in one plan and not, or otherwise, in the other", ["Said of", ...heads.slice(1)],
@@ -122,7 +135,7 @@ class Comparison {
   keep() {
     const { texts } = this;
     // One alone is kept too: whoever looks for the second must not lose the first.
-    const held = texts[0] === "" ? "" : bothIn(texts.filter((text) => text !== ""));
+    const held = texts[0] === "" ? "" : this.both;
     try {
       history.replaceState(null, "", withPlan(location.href, held));
     } catch {
@@ -164,7 +177,7 @@ class Comparison {
       [box("first").value, box("second").value] = [box("second").value, box("first").value];
       this.changed();
     });
-    on(at("copy-link"), "click", () => handLink(bothIn(this.texts)));
+    on(at("copy-link"), "click", () => handLink(this.both));
     on(window, "hashchange", () => { this.open(); this.changed(); });
     on(window, "pageshow", () => this.changed());
     this.pages.watch(on, () => this.keep());

@@ -1,7 +1,7 @@
 import { element, svg } from "./element.js";
 import { alike, barOf, wordsOf } from "./cutting-layout.js";
 import { path } from "./svg-parts.js";
-import { scrollBox } from "./scroll-box.js";
+import { fitted } from "./scroll-box.js";
 import { table } from "./table.js";
 
 // The hanks of a plan as bars, one a hank or as many as are cut alike, with a table beside them.
@@ -35,7 +35,7 @@ export function cuttingDrawing(kind, width) {
       element("li", {},
         element("p", { class: "bar-noun" }, `${group.from === group.to ? "Hank" : "Hanks"} ${place(group)}: ${group.hank.noun}${group.from === group.to ? "" : " each"}`),
         bar(group, width, `bar-${kind.id}-${group.from}`)))),
-    scrollBox(`${kind.noun}: what is cut out of what`, table(`What is cut out of what: ${kind.noun}`, ["Hank", "Cut, in this order", "Left over", "Cuts and ends"],
+    fitted(table(`What is cut out of what: ${kind.noun}`, ["Hank", "Cut, in this order", "Left over", "Cuts and ends"],
       groups.map((group) => {
         const { hank } = group;
         return [`${place(group)}: ${hank.noun}`, hank.cuts.map(({ noun, text }) => (noun === "" ? text : `${text} ${noun}`)).join(", "), hank.left.text, hank.lost.text];

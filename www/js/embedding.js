@@ -1,3 +1,4 @@
+import { passOn } from "./along.js";
 import { copied } from "./copy-link.js";
 import { defineQuestion } from "./embed-element.js";
 import { setText } from "./element.js";
@@ -40,4 +41,5 @@ defineQuestion({
   bring: async () => ({ ...engine, ask: engine.ropeLength }),
   site: (page) => new URL(page, document.baseURI).href.replace(/#.*$/su, ""),
 });
+passOn();
 reveal();

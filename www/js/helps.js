@@ -1,5 +1,5 @@
 import { element, svg } from "./element.js";
-import { scrollBox } from "./scroll-box.js";
+import { fitted } from "./scroll-box.js";
 import { table } from "./table.js";
 
 // What would help most: one change a row, the most helpful first, each with the chance it makes as a bar.
@@ -17,7 +17,7 @@ const row = ({ noun, value, chance, share, strokes, time, cost }) =>
 export function helpTable({ first, of, now, changes, effort }) {
   return [
     element("p", { class: "told" }, first),
-    now && scrollBox("What each change does",
+    now && fitted(
       table(`Each change alone: ${of}, and what it costs`, HEADS, [now, ...changes].map(row))),
     now && element("p", { class: "effort" },
       `Each is ${effort.samples} reckoned climbs, the same ones every time: a chance may stand a point or two beside the answer’s.`),

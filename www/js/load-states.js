@@ -2,7 +2,7 @@ import { element, setText } from "./element.js";
 import { rigDrawing } from "./rig-drawing.js";
 import { rigLayout } from "./rig-layout.js";
 import { heightTables, strandTable } from "./rig-tables.js";
-import { fillScroll, scrollBox } from "./scroll-box.js";
+import { fillScroll, fitted, scrollBox } from "./scroll-box.js";
 
 // Every state of the rig: its drawing, and what each part carries in it. What somebody opened stays open while numbers change.
 
@@ -57,7 +57,8 @@ function fill(node, state) {
   setText(part("singles"), state.singles);
   part("drawing").replaceChildren(...(state.drawing === null ? [] : [rigDrawing(state.drawing, `The rig: ${state.noun.toLowerCase()}`, `rig-${state.id}`)]));
   part("beside").hidden = state.drawing === null;
-  part("tables").replaceChildren(...(state.drawing === null ? [] : [strandTable(state.drawing, rigLayout(state.drawing).dense), ...heightTables(state.drawing)]));
+  const tables = state.drawing === null ? [] : [strandTable(state.drawing, rigLayout(state.drawing).dense), ...heightTables(state.drawing)];
+  part("tables").replaceChildren(...tables.map(fitted));
   part("parts").setAttribute("aria-label", `${state.noun}, part by part`);
   part("parts").hidden = !state.possible;
   fillScroll(part("parts"), state.possible ? partsTable(state) : null);

@@ -2,12 +2,15 @@ import { withPlan } from "./link.js";
 
 // The links to the other pages of the site. They share one plan, and the address is all that it travels in.
 
-const LINK = "a[data-page]";
+const LINK = "a[data-page], a[data-along]";
 
 // Whatever can be done with a link before it is followed, opened aside, copied or dragged away.
 const REACHES = ["pointerdown", "focusin", "keydown", "contextmenu", "dragstart", "click"];
 
-/** Every link that the plan goes along with: `data-page` names that page's question, and is empty for the present one. */
+/**
+ * Every link that the plan goes along with: `data-page` names that page's question, and is empty for the present one, as
+ * it is for a page that asks nothing and has `data-along`.
+ */
 export class Pages {
   constructor(root) {
     this.root = root;

@@ -1,5 +1,7 @@
 import { withoutPrivate } from "./draft.js";
+import { element } from "./element.js";
 import { carriesPlan, planIn, withPlan, withoutParts } from "./link.js";
+import { linksIn } from "./two-plans.js";
 
 /** The address bar as a place where the plan is kept, and from where it is taken. */
 export class PlanAddress {
@@ -73,6 +75,12 @@ export class PlanAddress {
     }
   }
 
+  /** The way to the page that shows both plans of this link. */
+  toCompare() {
+    const address = withPlan(this.pages.addressOf(""), planIn(location.hash));
+    return element("a", { href: address }, `${this.pages.nameOf("")}: both of this link`);
+  }
+
   /** Fills the form as it was left. */
   comeBack() {
     this.form.view = this.typed.view;
@@ -88,6 +96,7 @@ export class PlanAddress {
     }
     const link = this.engine.readLink(planIn(location.hash));
     const notices = [...link.notices];
+    if (linksIn(location.hash).length > 1) notices.push(this.toCompare());
     this.form.view = link.view;
     for (const id of this.form.fill(link.draft)) {
       const field = this.form.fields.get(id);

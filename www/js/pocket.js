@@ -18,7 +18,7 @@ function askedFor(pages) {
   const name = /^#([\w-]+)\//u.exec(location.hash)?.[1];
   if (name !== undefined) return called(name);
   const file = /^https?:/u.test(location.protocol) ? /([\w-]*)(?:\.html)?$/u.exec(location.pathname)[1] : "";
-  const question = carriesPlan(location.hash) ? /&q=([\w-]+)/u.exec(location.hash)?.[1] : undefined;
+  const question = carriesPlan(location.hash) ? /&(?:amp;)*q=([\w-]+)/u.exec(location.hash)?.[1] : undefined;
   return called(file) ?? answering(pages, question);
 }
 

@@ -1,6 +1,7 @@
 import { element, svg } from "./element.js";
 import { diamond } from "./rig-boxes.js";
 import { rigLayout } from "./rig-layout.js";
+import { reachable } from "./scroll-box.js";
 import { path } from "./svg-parts.js";
 import { LINE } from "./text-box.js";
 
@@ -79,20 +80,6 @@ function strip({ x, top, bottom, ground: at, ticks, leader }) {
   return svg("g", { class: "scale" },
     path(`M${x} ${top}V${bottom}M${x - 6} ${at}H${x + 10}${marks}`),
     path(ticks.map(({ y, textY }) => `M${x - 4} ${y}H${x + 5}L${leader} ${textY}`).join("")));
-}
-
-/** Keys reach a frame, and it has a name, only while there is something to scroll. */
-function reachable(frame, label) {
-  const marks = { tabindex: "0", role: "group", "aria-label": label };
-  const mark = () => {
-    const scrolls = frame.scrollWidth > frame.clientWidth + 1;
-    for (const [name, value] of Object.entries(marks)) {
-      if (scrolls) frame.setAttribute(name, value);
-      else frame.removeAttribute(name);
-    }
-  };
-  new ResizeObserver(mark).observe(frame);
-  return frame;
 }
 
 /** A wide drawing scrolls in a frame of its own rather than make its words too small to read. */

@@ -3,6 +3,7 @@ import { element, setText, svg } from "./element.js";
 import { rigDrawing } from "./rig-drawing.js";
 import { rigLayout } from "./rig-layout.js";
 import { heightTables, strandTable } from "./rig-tables.js";
+import { fitted } from "./scroll-box.js";
 import { SHAPES } from "./shapes.js";
 import { withPlan } from "./link.js";
 import { table } from "./table.js";
@@ -83,7 +84,8 @@ function fill(node, rig, answer, letter) {
   const facts = rig.figures.map((figure) => [figure.noun, figure.text, figure.range ?? "–"]);
   const { dense } = rigLayout(rig.drawing);
   part("drawing").replaceChildren(rigDrawing(rig.drawing, `${rig.noun}, and the pull in each strand`, `rig-${rig.id}`));
-  part("tables").replaceChildren(table(`In numbers: ${rig.noun}`, ["Figure", "Likely", "Range"], facts), strandTable(rig.drawing, dense), ...heightTables(rig.drawing));
+  const tables = [table(`In numbers: ${rig.noun}`, ["Figure", "Likely", "Range"], facts), strandTable(rig.drawing, dense), ...heightTables(rig.drawing)];
+  part("tables").replaceChildren(...tables.map(fitted));
 }
 
 /** Shows the rigs of an answer in their order. */

@@ -1,6 +1,7 @@
 import { element, setText } from "./element.js";
 import { ropeDrawing } from "./rope-drawing.js";
 import { crotchHeight, ropeExtras } from "./rope-layout.js";
+import { fitted } from "./scroll-box.js";
 import { table } from "./table.js";
 
 // Every state of the rope: its items, and the tree with the rope in it. What somebody opened stays open while numbers change.
@@ -29,7 +30,7 @@ function fill(node, state, tall, extras) {
   const drawing = ropeDrawing(state, tall, extras);
   part("drawing").replaceChildren(...(drawing ? [drawing] : []));
   const row = (figure) => [figure.noun, figure.text, figure.range ?? "–"];
-  part("items").replaceChildren(table(noun, ["Item", "Length", "Range"], items.map(row), row(total)));
+  part("items").replaceChildren(fitted(table(noun, ["Item", "Length", "Range"], items.map(row), row(total))));
 }
 
 /** Shows the states of an answer in their order; one no longer there loses its place. */

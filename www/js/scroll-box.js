@@ -40,6 +40,27 @@ export function scrollBox(name, content = null, className = "scroll") {
   return box;
 }
 
+/** Keys reach a box, and it has a name, only while there is something to scroll in it. */
+export function reachable(box, name) {
+  const marks = { tabindex: "0", role: "group", "aria-label": name };
+  const mark = () => {
+    const scrolls = box.scrollWidth > box.clientWidth + 1;
+    for (const [attribute, value] of Object.entries(marks)) {
+      if (scrolls) box.setAttribute(attribute, value);
+      else box.removeAttribute(attribute);
+    }
+  };
+  new ResizeObserver(mark).observe(box);
+  return box;
+}
+
+/** A table that wraps into its place; where letters are too large for that, it scrolls there. */
+export function fitted(content) {
+  const box = element("div", { class: "scroll fitted" });
+  fillScroll(box, content);
+  return reachable(box, content.caption.textContent);
+}
+
 // What somebody opened stays open while numbers change, and the table with them.
 const opened = new Set();
 

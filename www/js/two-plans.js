@@ -2,15 +2,26 @@ import { carriesPlan, planIn } from "./link.js";
 
 // Two plans side by side: what they say otherwise and what they come to otherwise. No DOM here.
 
-/** The links in one text: a second begins where a second `v=` does. */
+/** The links in one text: a second begins where a second `v=` does. Some have been through HTML. */
 export function linksIn(text) {
-  return carriesPlan(text) ? planIn(text).split(/&(?=v=)/u) : [];
+  return carriesPlan(text) ? planIn(text).split(/&(?:amp;)*(?=v=)/u) : [];
 }
 
 /** The link in what somebody pasted: the word that carries a plan, without what a sentence put round it. */
 export function linkPasted(text) {
   const word = text.split(/\s+/u).find((one) => /(?:^|[#/&])v=/u.test(one)) ?? text;
   return word.trim().replace(/^[<("'“]+|[>)"'”.,;:!?]+$/gu, "");
+}
+
+/** A plan's fragment with another question and other units than it was copied with; what is no plan stays as it is. */
+export function askedIn(link, question, { system, decimal }) {
+  const parts = planIn(link.trim()).split(/&(?:amp;)*/u);
+  const [form, ...others] = parts;
+  if (!form.startsWith("v=")) return link;
+  const figures = others.filter((part) => part.startsWith("f="));
+  const rest = others.filter((part) => !/^[qfud]=/u.test(part));
+  const mark = decimal === "," ? ["d=comma"] : [];
+  return [form, `q=${question}`, ...figures, `u=${system}`, ...mark, ...rest].join("&");
 }
 
 /** One fragment that holds both. */
