@@ -29,7 +29,9 @@ pub fn notice(notice: &Notice) -> String {
             };
             return said("This link says {} twice; the first is used.", &[], &[what], View::default());
         }
-        Notice::TwoPlans => return said("This link holds two plans; the first is shown here.", &[], &[], View::default()),
+        Notice::TwoPlans => {
+            return said("This link holds two plans; the first is shown here.", &[], &[], View::default());
+        }
         Notice::NoValue(part) => ("The part “{}” of this link has no value and is left out.", part),
     };
     said(template, &[], &[said_there], View::default())
