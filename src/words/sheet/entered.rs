@@ -20,10 +20,40 @@ pub(super) fn entered_in(row: &Row, draft: &Draft, view: View) -> Option<String>
     let said = draft.get(row.id)?;
     let value = match (row.reading(said).ok()?, row.kind, said) {
         (Reading::Choice(place), Kind::Choice { options, .. }, _) => options.get(place)?.noun.to_owned(),
-        // As it was typed: nobody knows their own figures in another unit.
+        // As it was typed: nobody knows their own figures in another unit. A link has no blanks.
+        (_, Kind::Quantity(_), Said::Text(text)) => spaced(trimmed(text)),
         (_, _, Said::Text(text)) => trimmed(text).to_owned(),
         (Reading::Si(si), Kind::Quantity(limits), _) => written(si, limits.dimension, view),
         _ => return None,
     };
     Some(worded("{}: {}", &[row.noun, &value]))
+}
+
+/// The text with a blank between number and unit: `6ft3in` as `6 ft 3 in`.
+fn spaced(text: &str) -> String {
+    let mut apart = String::new();
+    let mut before = ' ';
+    for character in text.chars() {
+        let (number, letter) = (before.is_ascii_digit(), before.is_ascii_alphabetic());
+        if (number && character.is_ascii_alphabetic()) || (letter && character.is_ascii_digit()) {
+            apart.push(' ');
+        }
+        apart.push(character);
+        before = character;
+    }
+    apart
+}
+
+#[cfg(test)]
+mod tests {
+    use super::spaced;
+
+    #[test]
+    fn number_and_unit_stand_apart_however_they_were_written() {
+        for (text, apart) in
+            [("12m", "12 m"), ("6ft3.5in", "6 ft 3.5 in"), ("12 m", "12 m"), ("1,5 m", "1,5 m"), ("36 °C", "36 °C")]
+        {
+            assert_eq!(spaced(text), apart);
+        }
+    }
 }
