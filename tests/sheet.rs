@@ -121,7 +121,7 @@ fn an_answer_that_cannot_be_given_says_on_paper_what_it_needs() {
         for error in answer(*question, &link.draft, link.view).expect_err("too little") {
             assert!(text.contains(&error), "{error}\n{text}");
         }
-        assert!(text.contains("height of the crotch: 9m"), "what was entered is there: {text}");
+        assert!(text.contains("height of the crotch: 9 m"), "what was entered is there: {text}");
     }
 }
 
