@@ -1,21 +1,14 @@
 // What a page has over the web: it is kept for where there is no network, and an update waits to be asked for.
 import assert from "node:assert/strict";
-import { cp, mkdtemp, readFile, readdir, rm, writeFile } from "node:fs/promises";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { rm } from "node:fs/promises";
 import { after, before, test } from "node:test";
-import { workerFor } from "../../pkg-config/worker.mjs";
 import { bench, box, fillNeeded, reading, settled } from "./browser.mjs";
+import { editionFolder, publishNext } from "./editions.mjs";
 
-const dist = process.env.DIST ?? "dist";
 const PLAN = "v=1&q=rope-length&f=1&u=si&crotchHeight=14m&anchor=canopy";
 const WORKERS = { serviceWorkers: "allow" };
 let folder;
-before(async () => {
-  folder = await mkdtemp(join(tmpdir(), "boughline-editions-"));
-  const whole = (path) => !path.includes("/npm") && !path.includes("/images");
-  await cp(dist, folder, { recursive: true, filter: whole });
-});
+before(async () => { folder = await editionFolder(); });
 after(() => rm(folder, { recursive: true }));
 
 /** A page whose worker has all it keeps at once. */
@@ -26,16 +19,6 @@ async function kept(site, name) {
   return page;
 }
 
-/** Publishes another edition, of which one page has another headline. */
-async function publishNext() {
-  const page = join(folder, "index.html");
-  await writeFile(page, (await readFile(page, "utf8")).replace("<h1>Can I climb this?", "<h1>Can I climb that?"));
-  const files = await readdir(folder);
-  const icons = (await readdir(join(folder, "icons"))).map((name) => `icons/${name}`);
-  const worker = await workerFor(await readFile("www/worker.js", "utf8"), folder, files.filter((name) => name.endsWith(".html")), ["pocket.html", "manifest.webmanifest", ...icons]);
-  await writeFile(join(folder, "worker.js"), worker);
-}
-
 test("an update is offered, waits for its button, and then is there with the plan", async () => {
   const site = await bench({ published: folder });
   try {
@@ -44,7 +27,7 @@ test("an update is offered, waits for its button, and then is there with the pla
     await fillNeeded(page);
     await settled(page);
     assert.equal(await page.locator("#newer-edition").count(), 0);
-    await publishNext();
+    await publishNext(folder);
     await page.reload();
     await page.locator("#newer-edition button").waitFor();
     assert.match(await page.locator("#newer-edition").innerText(), /A newer edition is here/u);

@@ -1,20 +1,22 @@
 // The same journey in three engines, over http with the published headers and from disk: `node browsers.mjs TABLE`.
-import { mkdtemp, rm, writeFile } from "node:fs/promises";
-import { existsSync } from "node:fs";
+import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { siteServer } from "../../pkg-config/site.mjs";
 import { onDisk, pageBytes } from "../pages/browser.mjs";
-import { browserOf, engines } from "./drivers/index.mjs";
+import { editionFolder, publishNext } from "../pages/editions.mjs";
+import { browserOf, engines, lackOf } from "./drivers/index.mjs";
 import * as journey from "./lib/journey.mjs";
+import * as looks from "./lib/looks.mjs";
 import { pages } from "./lib/pages.mjs";
 import { report, table } from "./lib/table.mjs";
+import * as web from "./lib/web.mjs";
 
 const [path = "target/browsers.md", ...only] = process.argv.slice(2);
 /** The site on a port of its own, until `end` is called. */
-async function serving() {
-  const server = await siteServer();
+async function serving(folder) {
+  const server = await siteServer({ folder });
   await new Promise((ready) => { server.listen(0, "127.0.0.1", ready); });
   return {
     address: `http://127.0.0.1:${server.address().port}/`,
@@ -26,7 +28,9 @@ async function serving() {
 }
 const { address: site, end } = await serving();
 const folder = await mkdtemp(join(tmpdir(), "boughline-browsers-"));
-const asked = (await pages()).filter(({ question, html }) => question !== null && html.includes('id="first"') && html.includes('id="copy-link"'));
+const every = await pages();
+const asked = every.filter(({ question, html }) => question !== null && html.includes('id="first"') && html.includes('id="copy-link"'));
+const places = { "over http": site, "from disk": onDisk };
 
 /** Writes a saved copy and answers with its address. */
 async function saved(name, text) {
@@ -34,71 +38,93 @@ async function saved(name, text) {
   return pathToFileURL(join(folder, name)).href;
 }
 
-/** Every step of the journey as `[name, walk(browser)]`. */
-function steps() {
-  const places = { "over http": site, "from disk": onDisk };
-  return [
-    ...Object.entries(places).flatMap(([place, at]) => [
-      [`a newcomer's first answer, ${place}`, (browser) => journey.newcomer(browser, `${at}index.html`)],
-      [`keys alone, ${place}`, (browser) => journey.byKeys(browser, `${at}index.html`)],
-      ...asked.map(({ name, question }) => [`link and back: ${name}, ${place}`, (browser) => journey.roundTrip(browser, at + name, question)]),
-    ]),
-    ["a page saved as it was served computes", async (browser) => journey.computes(browser, await saved("served.html", await pageBytes()))],
-    ...asked.map(({ name, question }) => [`a page saved as it stands, with its plan: ${name}`, async (browser) => {
-      const { text, said } = await journey.serialised(browser, site + name, question);
-      await journey.sameAgain(browser, await saved(`stands ${name}`, text), said);
-    }]),
-    ["the site once its server is gone", async (browser) => {
-      const own = await serving();
-      await journey.kept(browser, `${own.address}index.html`).finally(own.end);
-      await journey.newcomer(browser, `${own.address}index.html`);
-    }],
-    ...(existsSync("dist/pocket.html") ? [["the pocket edition computes from disk", (browser) => journey.computes(browser, `${onDisk}pocket.html`)]] : []),
-  ];
+/** A site that is updated while it is open. */
+async function updating(browser) {
+  const edition = await editionFolder();
+  const own = await serving(edition);
+  try {
+    await web.updated(browser, `${own.address}index.html`, () => publishNext(edition));
+  } finally {
+    own.end();
+    await rm(edition, { recursive: true });
+  }
 }
 
-const all = engines.filter((engine) => only.length === 0 || only.includes(engine));
-const walked = steps().filter(([name]) => new RegExp(process.env.STEPS ?? "", "u").test(name));
-const rows = new Map(walked.map(([name]) => [name, []]));
-const versions = [];
+/** Keeps what an engine printed beside the table, for whoever wants to look at it. */
+async function printing(browser) {
+  const paper = join(dirname(path), `trip-sheet ${browser.version}.pdf`);
+  await mkdir(dirname(path), { recursive: true });
+  return looks.printed(browser, `${site}trip-sheet.html`, (bytes) => writeFile(paper, bytes));
+}
+
+/** Every step of the journey as `[name, walk(browser), options]`; an engine that lacks one of the options is told of. */
+const STEPS = [
+  ...Object.entries(places).flatMap(([place, at]) => [
+    [`a newcomer's first answer, ${place}`, (browser) => journey.newcomer(browser, `${at}index.html`)],
+    [`keys alone, ${place}`, (browser) => journey.byKeys(browser, `${at}index.html`)],
+    ...asked.map(({ name, question }) => [`link and back: ${name}, ${place}`, (browser) => journey.roundTrip(browser, at + name, question)]),
+    [`link and back: trip-sheet.html, ${place}`, (browser) => looks.sheetAgain(browser, `${at}trip-sheet.html`)],
+    [`link and back: compare.html, ${place}`, (browser) => looks.comparisonAgain(browser, `${at}compare.html`)],
+  ]),
+  ["a page saved as it was served computes", async (browser) => journey.computes(browser, await saved("served.html", await pageBytes()))],
+  ...asked.map(({ name, question }) => [`a page saved as it stands, with its plan: ${name}`, async (browser) => {
+    const { text, said } = await journey.serialised(browser, site + name, question);
+    await journey.sameAgain(browser, await saved(`stands ${name}`, text), said);
+  }]),
+  ["the pocket edition computes from disk", (browser) => journey.computes(browser, `${onDisk}pocket.html`)],
+  ["the site once its server is gone", async (browser) => web.withoutServer(browser, await serving())],
+  ["an update of the site, by its button", updating],
+  ["a question in somebody else's page", (browser) => web.embedded(browser, site)],
+  ["every page 320 px wide", (browser) => looks.narrow(browser, site, every)],
+  ["every page in letters of 200 %", (browser) => looks.largeLetters(browser, site, every)],
+  ["the trip sheet printed", printing, { pdf: true }],
+  ["forced colours", (browser) => looks.forcedColours(browser, `${site}index.html`), { forcedColours: true }],
+  ["nothing moves where that is asked for", (browser) => looks.calm(browser, `${site}index.html`), { calm: true }],
+  ["with scripts switched off", (browser) => journey.withoutScripts(browser, `${site}index.html`), { scripts: false }],
+].filter(([name]) => new RegExp(process.env.STEPS ?? "", "u").test(name));
+
 const faults = [];
-/** Walks one step, notes how it went, and says whether well. */
-async function walk(engine, name, work) {
+/** Walks one step and says how it went. */
+async function walked(engine, name, work) {
   const began = Date.now();
   try {
-    await work();
-    rows.get(name).push(`${((Date.now() - began) / 1000).toFixed(1)} s`);
+    const told = await work();
+    return `${((Date.now() - began) / 1000).toFixed(1)} s${typeof told === "string" ? `, ${told}` : ""}`;
   } catch (error) {
-    rows.get(name).push("FAILS");
     faults.push(`* ${engine}, ${name}: ${error.message.slice(0, 1500)}`);
+    return "FAILS";
   }
-  console.log(`${engine}: ${name}: ${rows.get(name).at(-1)}`);
-  return rows.get(name).at(-1) !== "FAILS";
 }
-for (const engine of all) {
-  let browser = await browserOf(engine);
-  versions.push(browser.version);
-  for (const [name, work] of walked) {
-    browser.complaints.length = 0;
-    if (await walk(engine, name, () => work(browser))) continue;
-    // Whatever a fault left behind is not the next step's.
-    await browser.close().catch(() => {});
-    browser = await browserOf(engine);
+
+const rows = new Map(STEPS.map(([name]) => [name, []]));
+const versions = [];
+for (const engine of engines.filter((engine) => only.length === 0 || only.includes(engine))) {
+  let browser = null;
+  let before = null; // the options it was started with
+  for (const [name, work, options = {}] of STEPS) {
+    const lack = Object.keys(options).map((need) => lackOf(engine, need)).find(Boolean);
+    let cell = lack;
+    if (lack === undefined) {
+      if (browser === null || JSON.stringify(options) !== before) {
+        await browser?.close();
+        browser = await browserOf(engine, options);
+        before = JSON.stringify(options);
+        versions[engines.indexOf(engine)] = browser.version;
+      }
+      browser.complaints.length = 0;
+      cell = await walked(engine, name, () => work(browser));
+      // Whatever a fault left behind is not the next step's.
+      if (cell === "FAILS") {
+        await browser.close().catch(() => {});
+        browser = null;
+      }
+    }
+    rows.get(name).push(cell);
+    console.log(`${engine}: ${name}: ${cell}`);
   }
-  await browser.close();
-}
-const off = "with scripts switched off";
-rows.set(off, []);
-for (const engine of all) {
-  if (engine === "webkit") {
-    rows.get(off).push("its driver needs scripts");
-    continue;
-  }
-  const browser = await browserOf(engine, { scripts: false });
-  await walk(engine, off, () => journey.withoutScripts(browser, `${site}index.html`));
-  await browser.close();
+  await browser?.close();
 }
 end();
 await rm(folder, { recursive: true });
-await report(path, "# The journey in three engines", table(["step", ...versions], [...rows].map(([name, cells]) => [name, ...cells])), ...faults);
+await report(path, "# The journey in three engines", table(["step", ...versions.filter(Boolean)], [...rows].map(([name, cells]) => [name, ...cells])), ...faults);
 if (faults.length > 0) process.exitCode = 1;

@@ -1,12 +1,18 @@
-// One small interface to three engines. `start({ scripts })` of each gives a browser with one page:
-// `open(address)` afresh, `type(selector, text)` and `press(key)` as a keyboard does, `click(selector)`,
-// `evaluate(work, given)` in the page with one value, `complaints`, `version`, `close()`. The rest is made of these.
+// One small interface to three engines. `start({ scripts, forcedColours, calm })` of each gives a browser with one page:
+// `open(address)` afresh, `type(selector, text)` and `press(key)` as a keyboard does, `click(selector)`, `resize(width,
+// height)`, `evaluate(work, given)` in the page with one value, `pdf()`, `complaints`, `version`, `close()`; `lacks` says
+// what one cannot be brought to. The rest is made of these.
 import * as chromium from "./chromium.mjs";
 import * as firefox from "./firefox.mjs";
 import * as webkit from "./webkit.mjs";
 
+const PATIENCE = Number(process.env.PATIENCE ?? 30000); // ms
+
 const ENGINES = { chromium, firefox, webkit };
 export const engines = Object.keys(ENGINES);
+
+/** Why an engine cannot be brought to this; nothing where it can. */
+export const lackOf = (engine, need) => ENGINES[engine].lacks[need];
 
 /** A browser of that engine, with what is the same for all. */
 export async function browserOf(engine, options) {
@@ -14,9 +20,11 @@ export async function browserOf(engine, options) {
   const text = (selector) => browser.evaluate((selector) => document.querySelector(selector)?.textContent ?? null, selector);
   /** Asks the page until it says yes; `what` is told when it does not. */
   const until = async (what, asked, given) => {
-    const end = Date.now() + 30000;
-    while (!(await browser.evaluate(asked, given))) {
-      if (Date.now() > end) throw new Error(`never ${what}`);
+    const end = Date.now() + PATIENCE;
+    let broke = ""; // while another page is on its way nobody can be asked
+    const yes = () => browser.evaluate(asked, given).catch((error) => { broke = `: ${error.message}`; });
+    while (!(await yes())) {
+      if (Date.now() > end) throw new Error(`never ${what}${broke}`);
       await new Promise((later) => { setTimeout(later, 100); });
     }
   };

@@ -1,7 +1,10 @@
 // WebKitGTK's small browser, over plain WebDriver, behind the small interface of drivers/index.mjs.
 import { spawn } from "node:child_process";
 import { readdirSync, existsSync } from "node:fs";
+import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
 import { createServer } from "node:net";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 
 const KEYS = { Tab: "\uE004", Enter: "\uE007", ArrowDown: "\uE015", ArrowRight: "\uE014", Space: " " };
 const ELEMENT = "element-6066-11e4-a52e-4f735466cecf";
@@ -49,10 +52,22 @@ async function screen() {
   return { display: `:${number}`, end: () => child.kill() };
 }
 
-export async function start() {
+/** What it cannot be brought to, and why. */
+export const lacks = { scripts: "its driver needs scripts", forcedColours: "the engine has none", pdf: "its driver does not print" };
+
+/** A folder of settings for the toolkit, which is where the engine learns whether somebody wants nothing to move. */
+async function settings(calm) {
+  const folder = await mkdtemp(join(tmpdir(), "boughline-webkit-"));
+  await mkdir(join(folder, "gtk-3.0"));
+  await writeFile(join(folder, "gtk-3.0", "settings.ini"), `[Settings]\ngtk-enable-animations=${calm ? 0 : 1}\n`);
+  return folder;
+}
+
+export async function start({ calm = false } = {}) {
   const { display, end } = await screen();
+  const config = await settings(calm);
   const port = await freePort();
-  const env = { ...process.env, DISPLAY: display, LIBGL_ALWAYS_SOFTWARE: "1", WEBKIT_DISABLE_COMPOSITING_MODE: "1", WEBKIT_DISABLE_DMABUF_RENDERER: "1" };
+  const env = { ...process.env, DISPLAY: display, LANG: "en_GB.UTF-8", LANGUAGE: "en_GB", XDG_CONFIG_HOME: config, LIBGL_ALWAYS_SOFTWARE: "1", WEBKIT_DISABLE_COMPOSITING_MODE: "1", WEBKIT_DISABLE_DMABUF_RENDERER: "1" };
   const driver = spawn("WebKitWebDriver", [`--port=${port}`], { env, stdio: "ignore" });
   const call = async (method, path, body) => {
     const reply = await fetch(`http://127.0.0.1:${port}${path}`, { method, ...(body && { body: JSON.stringify(body), headers: { "Content-Type": "application/json" } }) });
@@ -91,10 +106,19 @@ export async function start() {
     },
     press: (key) => strike([KEYS[key] ?? key]),
     click: async (selector) => here("POST", `/element/${await found(selector)}/click`, {}),
+    /** What the window has beside the page is added to it. */
+    async resize(width, height) {
+      for (let tries = 0; tries < 3; tries += 1) {
+        const [page, rect] = [await evaluate(() => [innerWidth, innerHeight]), await here("GET", "/window/rect")];
+        if (page[0] === width && page[1] === height) return;
+        await here("POST", "/window/rect", { width: rect.width + width - page[0], height: rect.height + height - page[1] });
+      }
+    },
     async close() {
       await here("DELETE", "").catch(() => {});
       driver.kill();
       end();
+      await rm(config, { recursive: true, force: true });
     },
   };
 }

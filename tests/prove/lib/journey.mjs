@@ -7,7 +7,7 @@ const QUIET = 2500; // ms; between two steps of an answer the page rests for les
 export const box = (field) => `[data-field=${field}] :is(input, select)`;
 
 /** Waits for an answer that can be seen, and on until nothing in it has changed for a while: then it is the full one. */
-async function answered(browser) {
+export async function answered(browser) {
   await browser.until("an answer on the screen", () => {
     const first = document.querySelector("#first");
     return first !== null && first.checkVisibility() && first.textContent.trim() !== "";
@@ -36,6 +36,7 @@ const unfold = (browser, selector) => browser.evaluate((selector) => {
 /** From nothing to a first answer, with its reason, by typing. */
 export async function newcomer(browser, address) {
   await browser.open(address);
+  await browser.click("input[name=strengthWay][value=pull]");
   for (const [field, text] of [["bodyMass", "80"], ["climbHeight", "8"], ["measuredPull", "520 N"]]) {
     await unfold(browser, box(field));
     await browser.type(box(field), text);
@@ -124,12 +125,6 @@ export async function byKeys(browser, address) {
   await tabTo(noun);
   await browser.press("Enter");
   await browser.until("workings under the figure", () => [...document.querySelectorAll(".figure .workings")].some((one) => one.checkVisibility()));
-}
-
-/** Opens the site until its worker has kept it. */
-export async function kept(browser, address) {
-  await browser.open(address);
-  await browser.until("kept for later", () => navigator.serviceWorker?.ready.then(() => caches.keys()).then((names) => names.length > 0) ?? false);
 }
 
 /** Without scripts the page says so and shows no number. */
