@@ -5,6 +5,7 @@ import { test } from "node:test";
 import { fields } from "boughline";
 import { HtmlValidate } from "html-validate";
 import { fieldMarkup } from "../../pkg-config/field-markup.mjs";
+import { CHOICE_GROUPS } from "../../www/js/choice-groups.js";
 
 const pages = readdirSync("dist").filter((name) => name.endsWith(".html"));
 const page = (name) => readFileSync(`dist/${name}`, "utf8");
@@ -54,6 +55,27 @@ for (const name of pages) {
     assert.deepEqual(found, []);
   });
 }
+
+test("every page has a limit to its size, and a link in the header or the footer", () => {
+  const budget = readFileSync("pkg-config/budget.tsv", "utf8");
+  const menus = ["header", "footer"].map((part) => readFileSync(`www/parts/${part}.html`, "utf8")).join("");
+  assert.deepEqual(pages.filter((name) => !budget.includes(`\tdist/${name}\t`)), [], "write a row in pkg-config/budget.tsv");
+  assert.deepEqual(pages.filter((name) => !menus.includes(`href="${name}"`)), [], "write a link in www/parts/header.html or footer.html");
+});
+
+test("every field has a box on some page", () => {
+  const boxes = new Set(pages.flatMap((name) => [...page(name).matchAll(/data-field="(\w+)"/g)].map(([, id]) => id)));
+  assert.deepEqual(fields().map(({ id }) => id).filter((id) => !boxes.has(id)), [], "write a <plan-field> for it in a page");
+});
+
+test("every rig and every use of a cord is in a group, or is known to be alone", () => {
+  const alone = { rig: ["hand-over-hand", "moving-rope", "own"], cordUse: ["garda", "haul-cord"] };
+  for (const [id, others] of Object.entries(alone)) {
+    const known = [...CHOICE_GROUPS.get(id).values()].flat().concat(others).sort();
+    const options = fields().find((field) => field.id === id).options.map((option) => option.id).sort();
+    assert.deepEqual(known, options, `${id}: put each choice in a group of www/js/choice-groups.js, or here`);
+  }
+});
 
 test("every field a page has is the library's, in full", () => {
   const rows = new Map(fields().map((field) => [field.id, field]));
