@@ -28,3 +28,12 @@ test("the package has the crate's version", () => {
   const crate = /^version = "(.+)"$/m.exec(text("Cargo.toml"))[1];
   assert.equal(JSON.parse(text("dist/npm/package.json")).version, crate);
 });
+
+test("each version in the changelog has each kind of change once, in one list", () => {
+  for (const version of text("CHANGELOG.md").split("\n## ").slice(1)) {
+    const kinds = [...version.matchAll(/^### (.+)$/gm)].map(([, kind]) => kind);
+    const known = ["Added", "Changed", "Deprecated", "Removed", "Fixed", "Security"];
+    assert.deepEqual(kinds, [...new Set(kinds)].filter((kind) => known.includes(kind)), version.split("\n")[0]);
+    assert.doesNotMatch(version, /^(?!###).+\n\n- /m, "take out the blank line between two items");
+  }
+});
