@@ -2,19 +2,27 @@
 
 use super::template::said;
 use super::{CautionLine, Figure, SourceLine};
-use crate::quantity::{View, joined};
+use crate::quantity::View;
 use crate::source::{SOURCES, Source};
 
 /// A source as people read it.
 #[must_use]
 pub fn source_line(source: &Source) -> SourceLine {
-    // The module as shipped has no titles: the package puts them where it finds an id between these marks.
     let text = if cfg!(boughline_terse) {
-        joined(&["\u{e000}", source.id, "\u{e000}"])
+        marked(source.id)
     } else {
         said("{} ({}).", &[], &[source.title, source.obtained.words()], View::default())
     };
     SourceLine { id: source.id, text }
+}
+
+/// What the module as shipped has for a title: an id between two marks, where the package puts the title.
+fn marked(id: &str) -> String {
+    const MARK: char = '\u{e000}';
+    let mut text = String::from(MARK);
+    text.push_str(id);
+    text.push(MARK);
+    text
 }
 
 /// The sources that figures, cautions and more rest on, each once, in the order of the table.
