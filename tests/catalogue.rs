@@ -17,7 +17,7 @@ mod rigs;
 use rigs::hand_derived::hand_derived;
 
 /// Every rig of the catalogue, by what it is called in the table derived by hand.
-const BY_HAND: [(RigName, &str); 13] = [
+const BY_HAND: &[(RigName, &str)] = &[
     (RigName::HandOverHand, "hand over hand"),
     (RigName::MovingRope, "moving rope"),
     (RigName::TailThree, "tail 3:1"),
@@ -42,8 +42,9 @@ fn advantage(rig: &Rig, losses: &Losses) -> (f64, Fraction) {
 
 #[test]
 fn every_rig_of_the_catalogue_is_in_the_table() {
-    let named: Vec<RigName> = BY_HAND.iter().map(|(name, _)| *name).collect();
-    assert_eq!(named, RigName::CATALOGUE);
+    let is_in = |rig: &RigName| BY_HAND.iter().any(|(name, _)| name == rig);
+    let missing: Vec<&RigName> = RigName::CATALOGUE.iter().filter(|rig| !is_in(rig)).collect();
+    assert!(missing.is_empty(), "work out by hand in tests/rigs/hand_derived.rs, and name in BY_HAND, {missing:?}");
 }
 
 proptest! {
@@ -52,7 +53,7 @@ proptest! {
         kept in prop::collection::vec(0.05_f64..=1.0, 8),
     ) {
         let table = hand_derived();
-        for (name, by_hand) in BY_HAND {
+        for &(name, by_hand) in BY_HAND {
             let row = table.iter().find(|row| row.name == by_hand).expect(by_hand);
             let rig = name.rig(Backup::None).unwrap();
             let (found, rope) = advantage(&rig, &(row.losses)(&kept));

@@ -7,12 +7,16 @@ mod ids;
 #[path = "tables/spelling.rs"]
 mod spelling;
 
+use boughline::Draft;
+use boughline::error::Error;
 use boughline::field::{Kind, Row};
 use boughline::gear::CLAMP_LOAD;
 use boughline::link::read;
 use boughline::quantity::{System, View};
 use boughline::question::can_i_climb::{Inputs, ask, helps};
-use boughline::question::{Effort, advantage, all_fields, coming_down, cut_length, loads, rescue, rope_length};
+use boughline::question::{
+    Effort, Question, advantage, all_fields, coming_down, cut_length, cut_plan, loads, rescue, rope_length,
+};
 use boughline::source::SOURCES;
 use boughline::tree::Species;
 use boughline::words::{
@@ -100,7 +104,7 @@ const STUCK: &[&str] = &[
     "rig=tail-3&anchor=base-lowerable&secondPerson=rescuer&crotchHeight=14m",
 ];
 
-fn on_the_way_down(plan: &str) -> boughline::Draft {
+fn on_the_way_down(plan: &str) -> Draft {
     let mass = if plan.contains("bodyMass") { "" } else { "bodyMass=80kg&" };
     let height = if plan.contains("climbHeight") { "" } else { "climbHeight=11m&" };
     read(&format!("{mass}{height}{plan}")).draft
@@ -233,6 +237,48 @@ fn every_field_explains_itself() {
     }
 }
 
+/// Plans that between them ask for every field: some are read only with a certain rig or cord.
+const ASKING: &[&str] = &[
+    "rig=own",
+    "cordUse=own-hitch",
+    "cordUse=foot-loop",
+    "cordUse=haul-cord&rig=haul-cord-3",
+    "cordUse=own-hitch&ropeDiameter=11mm&hitchCord=6mm&rig=tail-3&crotchHeight=12m&anchor=canopy-cord",
+];
+
+fn errors(question: Question, draft: &Draft) -> Vec<Error> {
+    let refused = match question {
+        Question::CanIClimb => Inputs::of(draft).err(),
+        Question::Advantage => advantage::Inputs::of(draft).err(),
+        Question::Loads => loads::Inputs::of(draft).err(),
+        Question::RopeLength => rope_length::Inputs::of(draft).err(),
+        Question::CutLength => cut_length::Inputs::of(draft).err(),
+        Question::CutPlan => cut_plan::Inputs::of(draft).err(),
+        Question::ComingDown => coming_down::Inputs::of(draft).err(),
+        Question::Rescue => rescue::Inputs::of(draft).err(),
+        _ => panic!("{}: say here how its inputs are read", question.id()),
+    };
+    refused.unwrap_or_default()
+}
+
+/// A box that a question offers and does not read would take anything and change nothing.
+#[test]
+fn every_field_of_a_question_is_read() {
+    let mut unread = Vec::new();
+    for &question in Question::ALL {
+        for row in question.fields() {
+            let is_read = ASKING.iter().any(|plan| {
+                let draft = read(plan).draft.set(row.id, "?");
+                errors(question, &draft).iter().flat_map(|error| &error.fields).any(|id| *id == row.id)
+            });
+            if !is_read {
+                unread.push((question.id(), row.id));
+            }
+        }
+    }
+    assert!(unread.is_empty(), "read in these questions' inputs: {unread:?}");
+}
+
 /// A body's figures can be left out of a link, and only those.
 #[test]
 fn fields_about_the_body_are_private() {
@@ -263,7 +309,7 @@ fn fields_about_the_body_are_private() {
         "seatHeight",
         "forearmGirth",
     ];
-    assert_eq!(private, body);
+    assert_eq!(private, body, "a field is private if, and only if, it is about the body: then it is in this list");
 }
 
 #[test]
@@ -404,5 +450,5 @@ fn every_source_is_shown_with_something() {
     // Every species names its own.
     shown.extend(Species::ALL.iter().flat_map(|species| species.published()).map(|green| green.source.id));
     let unshown: Vec<&str> = SOURCES.iter().map(|source| source.id).filter(|id| !shown.contains(id)).collect();
-    assert_eq!(unshown, Vec::<&str>::new());
+    assert!(unshown.is_empty(), "no answer of the plans above shows {unshown:?}");
 }

@@ -60,9 +60,9 @@ fn every_hitch_is_in_the_table() {
     let used = include_str!("../../src/cord/cord_use.rs");
     for line in &names {
         let name = line.rsplit("::").next().unwrap_or_default().trim_end_matches(';');
-        assert!(used.contains(&format!("&{name},")), "{name}");
+        assert!(used.contains(&format!("&{name},")), "give {name} a variant of CordUse in src/cord/cord_use.rs");
     }
-    assert_eq!(names.len(), 14);
+    assert!(names.len() >= 14, "they are found at all: {names:?}");
     let hitches = CordUse::ALL.iter().filter(|cord_use| cord_use.is_hitch() || **cord_use == CordUse::Garda);
     assert_eq!(hitches.count(), names.len());
     for cord_use in CordUse::ALL {

@@ -7,7 +7,7 @@ use boughline::field::Refusal;
 use boughline::quantity::{Decimal, View};
 use boughline::question::{can_i_climb, rope_length};
 use boughline::reeving::Fault;
-use boughline::reeving::notation::read;
+use boughline::reeving::notation::{Does, read};
 use boughline::words::message;
 use std::collections::BTreeSet;
 
@@ -96,6 +96,14 @@ fn every_mistake_has_its_sentence() {
         met.insert(variant(&mistake.wrong));
     }
     assert_eq!(met, variants(include_str!("../../src/reeving/notation/mistake.rs"), "Wrong"));
+}
+
+/// Whoever wrote a word that is none is told every word that is one.
+#[test]
+fn every_word_is_named_where_none_was_found() {
+    let told = message(&climb("tied tree, hnad climber"), SI);
+    let unnamed: Vec<&str> = Does::OPTIONS.iter().map(|word| word.id).filter(|word| !told.contains(word)).collect();
+    assert!(unnamed.is_empty(), "name {unnamed:?} in src/words/own_rig.rs: {told}");
 }
 
 #[test]
