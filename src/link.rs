@@ -125,7 +125,8 @@ fn add(link: &mut String, id: &str, text: &str) {
     }
 }
 
-/// What a link says: a fragment with or without `#`, or a whole address, with its `&` as they are or written as in HTML.
+/// What a link says: a fragment with or without `#`, or a whole address, with its `&` as they are or written as in HTML;
+/// one of the pocket edition too, where the name of the page stands before the plan.
 ///
 /// # Guarantees
 /// Total. Values are not checked here but where every other value is.
@@ -134,7 +135,7 @@ pub fn read(text: &str) -> Link {
     let mut link = Link::default();
     let text = trimmed(text);
     let (whole, fragment) = parted(text, '#');
-    let mut rest = Some(fragment.unwrap_or(whole));
+    let mut rest = Some(behind_page(fragment.unwrap_or(whole)));
     let mut heads: Vec<&str> = Vec::new();
     while let Some(unread) = rest {
         let (part, after) = parted(unread, '&');
@@ -174,6 +175,16 @@ fn undamaged(part: &str) -> &str {
         rest = after;
     }
     rest
+}
+
+/// The plan behind the name of a page: `v=1` of `rope-length/v=1`.
+fn behind_page(fragment: &str) -> &str {
+    match parted(fragment, '/') {
+        (page, Some(plan)) if plan.starts_with("v=") && page.bytes().all(|byte| matches!(byte, b'a'..=b'z' | b'-')) => {
+            plan
+        }
+        _ => fragment,
+    }
 }
 
 /// Takes a part of the head of a link, or notices why not.

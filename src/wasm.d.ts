@@ -4,7 +4,10 @@ export type Metre = number;
 export type Kilogram = number;
 /** Newtons. */
 export type Newton = number;
-/** A value of a figure in SI, whatever it measures: metres, kilograms, newtons, seconds, or of one. */
+/**
+ * A value in SI, whatever it measures: metres, kilograms, newtons, seconds, joules, watts, metres a second, radians, or of one;
+ * of a temperature, degrees Celsius.
+ */
 export type Si = number;
 
 /**
@@ -13,7 +16,10 @@ export type Si = number;
  */
 export type Draft = { [field: string]: Si | string };
 
-/** How figures are written in the answer; what goes in is read in any unit. */
+/**
+ * How figures are written in the answer; what goes in is read in any unit. Anything else counts as unsaid: metric, a point.
+ * Sentences that quote a publication or a label keep its figures.
+ */
 export interface View {
   system?: "si" | "us";
   decimal?: "." | ",";
@@ -570,7 +576,9 @@ export interface Field {
   unit: string | null;
   /** What is taken when nothing is said: the id of an option, or a figure with its range. */
   likely: string | null;
+  /** The least and the most that is accepted. */
   range: string | null;
+  /** Why this default and these limits. */
   why: string;
   options: Choice[] | null;
   /** Whether it tells of somebody's body, so that a shared link may leave it out. */
@@ -591,12 +599,13 @@ export interface Link {
  * Units: in the draft as `Draft` says; `value`, `low` and `high` of a figure are SI, `text` and `range` those of the view.
  * Errors: needed are `bodyMass` and `climbHeight`. Everything that is wrong or missing at once, as data.
  * Source: each figure, caution and the legs name theirs.
- * @param effort Sampled climbs, 50 to 20000; 20000 unless said. Asked for more of the same draft at once, it goes on where it stopped.
+ * @param effort Sampled climbs, 50 to 20000, beyond which the nearer counts; 20000 unless said. If the very next call asks more of
+ * the same draft, only what is missing is reckoned.
  * @example canIClimb({ bodyMass: "80 kg", climbHeight: "11 m", rig: "tail-3", measuredPull: "520 N" })
  */
 export function canIClimb(draft: Draft, view?: View | null, effort?: number | null): Reply<CanIClimb>;
 /**
- * What would help most? Ten things that could be otherwise, each alone and on the very same sampled climbs, ranked.
+ * What would help most? Up to ten things that could be otherwise, each alone and on the very same sampled climbs, ranked.
  *
  * Units: as for `canIClimb`.
  * Errors: needed are `bodyMass` and `climbHeight`; without a known strength the list is empty.
@@ -639,7 +648,7 @@ export function feasibilityMap(draft: Draft, view?: View | null, columns?: numbe
 /**
  * Can I get down again? The hand, the heat of the hitch's cord, the speed it allows, the rope's end, the change-over.
  *
- * Units: as for `canIClimb`; temperatures as their figures' texts say.
+ * Units: as for `canIClimb`; the `value` of a temperature is in degrees Celsius, whatever the view.
  * Errors: needed are `bodyMass`, `climbHeight` and `rig`.
  * Source: each figure and caution names its own.
  * @param effort As for `canIClimb`, 4000 at the most.
@@ -659,7 +668,7 @@ export function rescue(draft: Draft, view?: View | null): Reply<Rescue>;
  * How much rope? Item by item in every state, the length to buy, and how high the rope goes that somebody has.
  *
  * Units: as for `canIClimb`; items are rounded up as shown, and a total is the sum of what is shown.
- * Errors: needed are `crotchHeight` and `anchor`.
+ * Errors: needed are `anchor`, and `crotchHeight` or `ropeOwned`.
  * Source: geometry, and what each item says.
  * @example ropeLength({ crotchHeight: "12 m", anchor: "canopy", rig: "tail-3", ropeOwned: "45 m" })
  */
@@ -672,7 +681,7 @@ export function ropeLength(draft: Draft, view?: View | null): Reply<RopeLength>;
  * Units: as for `canIClimb`; prices have the unit they were given in.
  * Errors: needed is `cords`, or a rig and what its cords are for.
  * Source: arithmetic; lengths of cords are those of `cutLength`.
- * @param effort 50 to 20000; 20000 unless said. Asked for more of the same draft at once, it goes on where it stopped.
+ * @param effort Of search, as for `canIClimb`.
  * @example cutPlan({ cords: "2~6mm~1.8m,1~7mm~2.1m", hanks: "any~10m" })
  */
 export function cutPlan(draft: Draft, view?: View | null, effort?: number | null): Reply<CutPlan>;
@@ -686,7 +695,7 @@ export function cutPlan(draft: Draft, view?: View | null, effort?: number | null
  */
 export function cutLength(draft: Draft, view?: View | null): Reply<CutLength>;
 /**
- * The whole plan in short; what cannot be answered yet says what it needs, and what stands against the plan stands with its verdict.
+ * The whole plan in short; what cannot be answered yet says what it needs, and what is against the plan stands by its verdict.
  *
  * Units: all is text, in the units of the view.
  * Errors: only a draft that is no plain object is refused.
@@ -700,8 +709,10 @@ export function tripSheet(draft: Draft, view?: View | null, effort?: number | nu
  * what was entered, and the link, behind `address` where one is given.
  *
  * Units: those of the view.
- * Errors: told in the text. Empty for a question or a format that nobody knows.
+ * Errors: told in the text. Empty for a question or a format that nobody knows, and for a draft that is no plain object.
  * Source: those of the answer stand in the text; the trip sheet leads to the pages that have them.
+ * @param address That of the page the link is for; without one the text ends with the bare fragment, `#` before it.
+ * @param effort As for `canIClimb`.
  * @example asText("rope-length", { crotchHeight: "12 m", anchor: "canopy" }, null, "markdown")
  */
 export function asText(
@@ -748,7 +759,7 @@ export function rigWords(): { does: Choice[]; on: Choice[]; with: Choice[] };
  */
 export function readRows(field: "cords" | "hanks", text: string): { [part: string]: string }[];
 /**
- * What a link says: a fragment with or without `#`, or a whole address.
+ * What a link says: a fragment with or without `#`, or a whole address, of the pocket edition too.
  *
  * Errors: whatever was not understood is left out and told in `notices`; values are checked when a question is asked.
  * @example readLink("https://example.org/#v=1&q=rope-length&crotchHeight=12m&anchor=canopy")

@@ -66,6 +66,16 @@ fn a_whole_address_is_read_like_its_fragment() {
 }
 
 #[test]
+fn a_link_of_the_pocket_edition_is_read_like_that_of_its_page() {
+    let of_page = read("#v=1&q=rope-length&crotchHeight=9m");
+    assert_eq!(of_page.notices, []);
+    assert_eq!(read("https://example.org/pocket.html#rope-length/v=1&q=rope-length&crotchHeight=9m"), of_page);
+    for other in ["#rope-length/crotchHeight=9m", "#Rope/v=1", "#a=b/v=1", "#/"] {
+        assert_eq!(read(other).notices.len(), 1, "{other}");
+    }
+}
+
+#[test]
 fn an_empty_link_says_nothing() {
     for text in ["", "#", "https://example.org/index.html#", " \n"] {
         let link = read(text);
