@@ -155,7 +155,8 @@ pub fn read(text: &str) -> Link {
             }
             (key, Some(value)) => {
                 let notice = head(&mut link, key, value);
-                if notice.is_none() {
+                // A form that is not known begins a plan all the same.
+                if notice.is_none() || key == "v" {
                     heads.push(key);
                 }
                 notice

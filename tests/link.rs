@@ -148,6 +148,13 @@ fn of_two_plans_in_a_link_the_first_is_taken_whole_and_one_notice_says_so() {
 }
 
 #[test]
+fn a_plan_of_an_unknown_form_takes_nothing_of_the_second() {
+    let link = read("v=9&q=can-i-climb&bodyMass=64kg&v=1&q=can-i-climb&bodyMass=90kg&secondPerson=rescuer");
+    assert_eq!(link.notices, [Notice::UnknownForm("9".to_owned()), Notice::TwoPlans]);
+    assert_eq!(link.draft.get("secondPerson"), None);
+}
+
+#[test]
 fn of_a_field_said_twice_the_first_stands() {
     let link = read("bodyMass=80kg&bodyMass=90kg&bodyMass=80kg");
     assert_eq!(link.notices, [Notice::Twice("bodyMass".to_owned()), Notice::Twice("bodyMass".to_owned())]);

@@ -401,6 +401,7 @@ fn load_reports() -> Vec<LoadsReport> {
     let plans = [
         "rig=tail-3&anchor=base&crotchHeight=14m&ropeKind=low-stretch-a&hitchCord=6mm&limbDiameter=30cm&species=white-oak&forearmGirth=28cm",
         "rig=hand-over-hand&anchor=canopy&crotchHeight=13m&ropeKind=tree-line&slack=3m&limbWood=dead",
+        "rig=tail-3&anchor=base-lowerable&crotchHeight=14m&redirectAngle=60deg&hitchCord=10mm&backup=tail-knot",
         "rig=ground-3",
     ];
     plans

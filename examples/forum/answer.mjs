@@ -7,6 +7,6 @@ const escaped = (text) => text.replace(/[\\`*_[\]()<>&#|~!$^]/gu, "\\$&");
 const [link = ""] = process.argv.slice(2);
 const { question, draft, view, notices } = readLink(link);
 for (const notice of notices) console.log(`> ${escaped(notice)}\n`);
-const address = /^https?:/u.test(link) ? link.replace(/#.*$/su, "") : null;
+const [address = null] = /^https?:[\w.:/-]+/u.exec(link) ?? [];
 // A link that names no question is of the whole plan.
 console.log(asText(question ?? "trip-sheet", draft, view, "markdown", address));

@@ -21,7 +21,7 @@ export function makeCalls(makeGlue, compiled) {
   const once = (name, args) => {
     const instance = started();
     try {
-      return told(instance[name](...args));
+      return told(name, instance[name](...args));
     } catch (thrown) {
       glue = null;
       throw thrown;

@@ -24,9 +24,12 @@ export const lists = {
   sources: () => Object.keys(sources).map((id) => withText({ id })),
 };
 
-/** What a call gave, with the texts of the sources it cites; in a text they stand by their ids, between two marks. */
-export function told(given) {
-  if (typeof given === "string") return given.replace(/\uE000([\w-]+)\uE000/gu, (marked, id) => sources[id] ?? marked);
-  const cited = given && given.answer && given.answer.sources;
-  return cited ? { ...given, answer: { ...given.answer, sources: cited.map(withText) } } : given;
+/** A text in which sources stand by their ids, between two marks, with theirs. */
+const cited = (text) => text.replace(/\uE000([\w-]+)\uE000/gu, (marked, id) => (Object.hasOwn(sources, id) ? sources[id] : marked));
+
+/** What a call gave, with the texts of the sources it cites. */
+export function told(name, given) {
+  if (name === "asText") return cited(given);
+  const ids = given && given.answer && given.answer.sources;
+  return ids ? { ...given, answer: { ...given.answer, sources: ids.map(withText) } } : given;
 }

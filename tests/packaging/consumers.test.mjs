@@ -2,7 +2,7 @@
 // Their numbers are those of the crate, which `tests/readme.rs` holds the README's block to.
 import assert from "node:assert/strict";
 import { execFileSync } from "node:child_process";
-import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync } from "node:fs";
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { after, before, test } from "node:test";
@@ -31,6 +31,9 @@ function squeezed(line) {
 function installed(example) {
   const copy = join(folder, example);
   cpSync(`examples/${example}`, copy, { recursive: true });
+  // npm asks the registry for what a manifest names, needed or not; and without a folder here it looks for a project further up.
+  rmSync(join(copy, "package.json"), { force: true });
+  mkdirSync(join(copy, "node_modules"));
   const quiet = ["--offline", "--no-audit", "--no-fund", "--ignore-scripts", "--no-save", "--omit=dev"];
   run("npm", ["install", ...quiet, tarball], { cwd: copy });
   return copy;

@@ -102,7 +102,7 @@ test("every function is documented with an example that runs", () => {
 });
 
 test("every question says its units, its sources, and truly what it needs", () => {
-  for (const name of ["canIClimb", "whatHelps", "loads", "advantage", "feasibilityMap", "comingDown", "rescue", "ropeLength", "cutLength"]) {
+  for (const name of ["canIClimb", "whatHelps", "loads", "advantage", "feasibilityMap", "comingDown", "rescue", "ropeLength", "cutLength", "cutPlan"]) {
     assert.match(docs[name], /Units: .*\n[\s\S]*Errors: needed (?:is|are) .*\n[\s\S]*Source: /, name);
     const said = fieldsOf(/Errors: needed (?:is|are) (.*)/.exec(docs[name])[1]);
     const needed = new Set([{}, { rig: "tail-3" }].flatMap((draft) => (boughline[name](draft).errors ?? []).flatMap(({ fields }) => fields)));

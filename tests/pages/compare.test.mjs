@@ -48,6 +48,17 @@ test("a link that lacks something or is none says so, and no number of a plan th
   assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), 320);
 });
 
+test("of a comparison's link put into a box, only the plan that is compared goes into the link", async () => {
+  const page = await site.page();
+  await page.goto(`${site.url}compare.html#${FIRST}`);
+  await page.locator("#first-link").fill(`https://example.org/compare.html#${FIRST}&${SECOND}`);
+  await page.locator("#second-link").fill(FIRST.replace("tail-3", "haul-cord-3"));
+  await settled(page);
+  assert.match(await page.locator("#notices").innerText(), /The first link: This link holds two plans/u);
+  await page.waitForFunction(() => /haul-cord-3/u.test(location.hash));
+  assert.equal(new URL(page.url()).hash.match(/v=1/gu).length, 2);
+});
+
 for (const width of [320, 390]) {
   test(`on a phone of ${width} px both plans are seen, each by its name, and nothing scrolls sideways`, async () => {
     const page = await site.page({ viewport: { width, height: 844 } });

@@ -90,6 +90,14 @@ for (const { name, fill, boxed } of PAGES) {
     await assertDead(page, /lacks what the page needs/u);
   });
 
+  test(`${name}, with adopted style sheets that do nothing`, async () => {
+    const page = await site.page({}, (page) => page.addInitScript(() => { CSSStyleSheet.prototype.replaceSync = () => {}; }));
+    await page.goto(site.url + name);
+    await fill(page);
+    await settled(page);
+    await assertDead(page, /lacks what the page needs/u);
+  });
+
   test(`${name}, without WebAssembly`, async () => {
     const page = await site.page({}, (page) => page.addInitScript(() => { delete globalThis.WebAssembly; }));
     await page.goto(site.url + name);

@@ -93,6 +93,13 @@ test("a page that asks nothing keeps the plan for the way back", async () => {
     await settled(page);
     assert.equal(page.url(), plan.replace("/#", "/index.html#"), name);
   }
+  // Nor does the detour lead to a question that says the plan was meant for another.
+  await page.getByRole("link", { name: "About" }).click();
+  await page.getByRole("link", { name: "How much rope?" }).first().click();
+  await page.locator("#answer").waitFor();
+  assert.match(page.url(), /rope-length\.html#v=1&q=rope-length&/u);
+  assert.equal(await page.locator("#notices li").count(), 0);
+  await page.goBack();
   await page.getByRole("link", { name: /^Pocket edition/u }).click();
   await settled(page);
   assert.equal((await boxes(page)).lowerTurn, "bush-pulley");

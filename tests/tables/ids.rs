@@ -1,6 +1,6 @@
 //! Published ids, which never change: they stand in links and in other people's programs.
 
-use super::{advantages, cord_reports, descent_reports, reports, rescue_reports, rope_reports};
+use super::{advantages, cord_reports, descent_reports, load_reports, reports, rescue_reports, rope_reports};
 use boughline::Draft;
 use boughline::field::Kind;
 use boughline::link::{read, write};
@@ -67,6 +67,13 @@ fn present() -> BTreeSet<String> {
         ids.extend(report.pieces.iter().map(|piece| format!("cord-piece {}", piece.kind)));
         ids.extend(report.pieces.iter().map(|piece| format!("piece {}", piece.length.id)));
     }
+    for report in load_reports() {
+        ids.extend(report.cautions.iter().map(|caution| format!("caution {}", caution.id)));
+        for state in &report.states {
+            ids.insert(format!("state {}", state.id));
+            ids.extend(state.parts.iter().map(|part| format!("standing {}", part.standing)));
+        }
+    }
     for report in descent_reports() {
         ids.extend(report.figures.iter().map(|figure| format!("figure {}", figure.id)));
         ids.extend(report.cautions.iter().map(|caution| format!("caution {}", caution.id)));
@@ -82,7 +89,7 @@ fn present() -> BTreeSet<String> {
         }
     }
     ids.extend(of_other_rigs());
-    // No plan is complete yet, so none comes to this.
+    // None of the plans here comes to this.
     ids.insert(format!("verdict {}", within_reach()));
     ids
 }

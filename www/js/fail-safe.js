@@ -32,7 +32,8 @@ function revealed() {
   } catch {
     return false;
   }
-  return getComputedStyle(document.querySelector(".live")).display !== "none";
+  // What only the sheet does: some of the live parts have their place before they are shown.
+  return getComputedStyle(document.getElementById("not-calculating")).display === "none";
 }
 
 /** Hides every answer and says why. */

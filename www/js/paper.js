@@ -14,10 +14,10 @@ const ENTERED_ON = {
   loads: "loads", rope: "rope-length", cords: "cut-length", shopping: "cut-length",
 };
 
-/** The rig while the hands pull, and what its letters stand for; where the numbers stand in the drawing, print needs no table. */
+/** The rig while the hands pull, and its numbers, which are too small to read in a printed drawing. */
 function drawn(drawing) {
   const { dense } = rigLayout(drawing);
-  return [rigDrawing(drawing, "The rig, and the pull in each strand"), scrollBox("The pull in each strand", strandTable(drawing, dense), dense ? "scroll" : "scroll is-drawn")];
+  return [rigDrawing(drawing, "The rig, and the pull in each strand"), scrollBox("The pull in each strand", strandTable(drawing, dense))];
 }
 
 export class Paper {

@@ -66,3 +66,16 @@ fn add(lines: &mut Vec<String>, caution: &CautionLine) {
         lines.push(text);
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::STOPPING;
+
+    #[test]
+    fn what_stops_a_plan_are_cautions_there_are() {
+        let published = include_str!("../../../tests/data/ids.txt");
+        for id in STOPPING {
+            assert!(published.lines().any(|line| line.strip_prefix("caution ") == Some(id)), "{id}");
+        }
+    }
+}

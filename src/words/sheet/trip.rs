@@ -29,8 +29,11 @@ use crate::words::{
     CautionLine, Report, cord_report, cut_report, descent_report, loads_report, report, rescue_report, rope_report,
 };
 
-/// What a verdict that strength alone would earn comes to.
-const BY_STRENGTH_ALONE: &str = "Not as planned; by strength within reach";
+/// What a verdict that strength alone would earn comes to, where something else stands against the plan.
+const NOT_AS_PLANNED: &str = "Not as planned; by strength within reach";
+
+/// And where nobody can tell yet whether anything does.
+const NOT_ALL_ANSWERED: &str = "By strength within reach; the rest is not answered";
 
 /// The whole plan in short. What cannot be answered yet says what it needs, and hides nothing else.
 #[must_use]
@@ -63,8 +66,14 @@ pub fn trip_sheet(draft: &Draft, view: View, effort: Effort) -> Sheet {
         }
     };
     add(blanks());
-    let stands = against.blocks.is_empty();
-    add(answered("verdict", "", &climb, view, |climb, section| verdict(climb, stands, section)));
+    let within = if !against.blocks.is_empty() {
+        Some(NOT_AS_PLANNED)
+    } else if help.is_err() || down.is_err() || parts.is_err() || length.is_err() {
+        Some(NOT_ALL_ANSWERED)
+    } else {
+        None
+    };
+    add(answered("verdict", "", &climb, view, |climb, section| verdict(climb, within, section)));
     add(against);
     if climb.is_ok() {
         add(answered("missing", "Missing before it is a plan", &climb, view, missing));
@@ -122,10 +131,11 @@ fn blanks() -> Section {
     section
 }
 
-/// The verdict on strength, never as one on a plan that something else stands against.
-fn verdict(climb: &Report, stands: bool, section: &mut Section) {
-    let within = climb.verdict.id == WITHIN_REACH;
-    section.blocks.push(Block::verdict(if within && !stands { BY_STRENGTH_ALONE } else { climb.verdict.text }));
+/// The verdict on strength, never as one on a whole plan that something else stands against, or may: then `within` says
+/// what strength within reach comes to.
+fn verdict(climb: &Report, within: Option<&str>, section: &mut Section) {
+    let told = within.filter(|_| climb.verdict.id == WITHIN_REACH).unwrap_or(climb.verdict.text);
+    section.blocks.push(Block::verdict(told));
     section.say(&climb.first);
     section.say(&climb.second);
     if let Some(legs) = &climb.legs {
