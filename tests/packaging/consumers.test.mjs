@@ -113,5 +113,5 @@ test("a forum's bot answers a link", () => {
   assert.match(answer("https://example.org/#v=1&q=can-i-climb&colour=red"), /^> .*colour/u);
   const hostile = answer(`https://example.org/#v=1&q=can-i-climb&${plan}&<img src=x onerror=1>=1&[a](b)=1`);
   assert.doesNotMatch(hostile, /(?<!\\)<img|(?<!\\)\]\(/u);
-  assert.match(answer(`v=1&q=can-i-climb&u=si&${plan}`), /\n<#v=1&q=can-i-climb&/u);
+  assert.match(answer(`v=1&q=can-i-climb&u=si&${plan}`), /\n`#v=1&q=can-i-climb&/u);
 });

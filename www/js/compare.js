@@ -90,7 +90,7 @@ class Comparison {
   /** Both plans in one fragment, the first with the question and the units that are chosen here. */
   get both() {
     // Of a link that holds two plans itself, the one that is compared here.
-    const [first, ...others] = this.texts.filter((text) => text !== "").map((text) => linksIn(text)[0] ?? text);
+    const [first, ...others] = this.texts.filter((text) => text !== "").map((text) => linksIn(planIn(text))[0] ?? text);
     return bothIn([askedIn(first, at("question").value, this.view), ...others]);
   }
 
