@@ -36,6 +36,7 @@ pub struct Link {
 
 /// Something in a link that could not be used, or that the reader should know.
 #[derive(Debug, Clone, PartialEq, Eq)]
+#[non_exhaustive]
 pub enum Notice {
     /// It is of a form that this program does not know.
     UnknownForm(String),
