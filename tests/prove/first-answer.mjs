@@ -19,7 +19,7 @@ const NETWORK = { offline: false, latency: 150, downloadThroughput: 1.6e6 / 8, u
 function watch() {
   const seen = () => {
     const answer = document.querySelector("#first, .headline");
-    if (answer) return answer.checkVisibility() && answer.textContent.trim() !== "";
+    if (answer) return answer.textContent.trim() !== "" && answer.checkVisibility();
     return performance.getEntriesByName("first-contentful-paint").length > 0;
   };
   const look = () => {

@@ -54,8 +54,8 @@ export class PlanAddress {
 
   /** What the link to another page says: all that can be read, and the units; "" when there is nothing to say. */
   fragmentFor(question) {
-    const { readable, view, isUsualView } = this.form;
-    const unsaid = Object.keys(readable).length === 0 && isUsualView;
+    const { readable, view } = this.form;
+    const unsaid = Object.keys(readable).length === 0 && this.form.isUsualView;
     return unsaid ? "" : this.engine.writeLink(question, readable, view);
   }
 
@@ -65,9 +65,9 @@ export class PlanAddress {
    */
   keep() {
     if (!this.own) return;
-    const { isEmpty, isUsualView, draft, view } = this.form;
+    const { isEmpty, draft, view } = this.form;
     try {
-      const written = isEmpty && isUsualView ? null : this.fragment();
+      const written = isEmpty && this.form.isUsualView ? null : this.fragment();
       const address = written === "" ? location.href : withPlan(location.href, written ?? "");
       history.replaceState(written === "" ? { typed: { draft, view } } : null, "", address);
     } catch {

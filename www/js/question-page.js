@@ -228,7 +228,7 @@ class QuestionPage {
     document.getElementById("status").textContent = "";
     forgetCopied();
     showNotices([]);
-    this.form.meet(usualView(navigator.language));
+    this.form.meet(() => usualView(navigator.language), this.address.hasPlan);
     this.shownView = this.form.view;
     this.listen();
     this.guarded(() => {

@@ -114,7 +114,7 @@ class TripPage {
   }
 
   start() {
-    this.form.meet(usualView(navigator.language));
+    this.form.meet(() => usualView(navigator.language), this.address.hasPlan);
     this.listen();
     this.guarded(() => this.open());
   }
