@@ -2,6 +2,7 @@
 // and no way of saving a page keeps what it does here: a dead copy shows no number.
 
 const REVEALED = `
+:root { --revealed: yes; }
 .live { display: block; }
 .live.room { visibility: visible; }
 .live[hidden] { display: none; }
@@ -32,8 +33,8 @@ function revealed() {
   } catch {
     return false;
   }
-  // What only the sheet does: some of the live parts have their place before they are shown.
-  return getComputedStyle(document.getElementById("not-calculating")).display === "none";
+  // Whatever parts a page has, this tells whether the sheet took effect.
+  return getComputedStyle(document.documentElement).getPropertyValue("--revealed").trim() === "yes";
 }
 
 /** Hides every answer and says why. */
