@@ -227,6 +227,8 @@ const SHEETS: &[&str] = &[
     "bodyMass=80kg&climbHeight=11m&rig=tail-3&crotchHeight=13m&anchor=base-lowerable&secondPerson=rescuer&wayDown=descend&stature=1.75m&measuredPull=620N&gripRight=420N&hitchCord=8mm&ropeDiameter=11mm&cordUse=distel&limbDiameter=20cm&species=white-oak&legs=full&stairs=yes",
     "rig=haul-cord-3&haulCord=7mm&crotchHeight=12m&anchor=canopy&cords=2~6mm~1.8m~foot%20loop",
     "bodyMass=80kg&climbHeight=11m&rig=tail-3&anchor=canopy",
+    // Strong enough, and nothing said of anchor, parts or rescue.
+    "bodyMass=80kg&climbHeight=9m&rig=tail-3&stature=1.75m&timeAllowed=1h&measuredPull=800N&gripRight=500N&gripLeft=500N&wayDown=descend&secondPerson=rescuer",
 ];
 
 fn told_in(view: View) -> Vec<String> {
