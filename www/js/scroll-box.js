@@ -43,14 +43,14 @@ export function scrollBox(name, content = null, className = "scroll") {
 /** Keys reach a box, and it has a name, only while there is something to scroll in it. */
 export function reachable(box, name) {
   const marks = { tabindex: "0", role: "group", "aria-label": name };
-  const mark = () => {
+  const tell = () => {
     const scrolls = box.scrollWidth > box.clientWidth + 1;
     for (const [attribute, value] of Object.entries(marks)) {
       if (scrolls) box.setAttribute(attribute, value);
       else box.removeAttribute(attribute);
     }
   };
-  new ResizeObserver(mark).observe(box);
+  new ResizeObserver(tell).observe(box);
   return box;
 }
 
