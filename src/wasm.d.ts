@@ -583,6 +583,8 @@ export interface Field {
   options: Choice[] | null;
   /** Whether it tells of somebody's body, so that a shared link may leave it out. */
   private: boolean;
+  /** The ids of the questions that read it, in a draft and in a link: `"can-i-climb"` … A trip sheet asks them all. */
+  questions: string[];
   example: string | null;
 }
 
@@ -720,10 +722,11 @@ export function asText(
   address?: string | null, effort?: number | null,
 ): string;
 /**
- * Every field, in the order people are asked.
+ * Every field, in the order people are asked. Each says which questions read it: the form of one question is those of its
+ * fields, and nothing said in another changes its answer.
  *
  * Units: `unit` is what a bare number typed by a person gets from `tidy`; a number in a draft is SI whatever the view.
- * @example fields().filter((field) => !field.private).map((field) => field.id)
+ * @example fields({ system: "us" }).filter((field) => field.questions.includes("rope-length"))
  */
 export function fields(view?: View | null): Field[];
 /**

@@ -5,6 +5,7 @@ use super::refusal::{example, range};
 use super::template::said;
 use crate::field::{Kind, Named, Row};
 use crate::quantity::{View, written};
+use crate::question::Question;
 
 records! {
     /// An option of a choice.
@@ -39,6 +40,8 @@ records! {
         pub options: Option<Vec<ChoiceLine>>,
         /// Whether it tells of somebody's body.
         pub private: bool,
+        /// The ids of the questions that read it.
+        pub questions: Vec<&'static str>,
         /// A value as somebody would write it.
         pub example: Option<String>,
     }
@@ -68,6 +71,12 @@ pub fn row_line(row: &'static Row, view: View) -> RowLine {
             ("choice", likely.map(str::to_owned), None, Some(lines), None)
         }
     };
+    let mut questions = Vec::new();
+    for question in Question::ALL {
+        if question.fields().iter().any(|read| read.id == row.id) {
+            questions.push(question.id());
+        }
+    }
     RowLine {
         id: row.id,
         noun: row.noun,
@@ -79,6 +88,7 @@ pub fn row_line(row: &'static Row, view: View) -> RowLine {
         why: row.why,
         options,
         private: row.private,
+        questions,
         example: shown,
     }
 }
