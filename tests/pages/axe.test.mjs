@@ -6,6 +6,7 @@ import { statesOf } from "./states.mjs";
 
 const WIDE = { width: 1100, height: 900 };
 const PHONE = { width: 320, height: 640 };
+const DESK = { width: 1280, height: 900 };
 const COLOURS = ["color-contrast", "link-in-text-block"];
 /** What is asked of each look; wide and narrow pages are asked everything once, further colours what hangs on colours. */
 const LOOKS = {
@@ -69,11 +70,13 @@ for (const name of await pageNames()) {
           assert.deepEqual(await tooWide(page), []);
         });
       }
-      await t.test("320 px, letters twice as large", async () => {
-        await page.setViewportSize(PHONE);
-        await page.evaluate(() => { document.documentElement.style.fontSize = "200%"; });
-        assert.deepEqual(await tooWide(page), []);
-      });
+      for (const size of [PHONE, DESK]) {
+        await t.test(`${size.width} px, letters twice as large`, async () => {
+          await page.setViewportSize(size);
+          await page.evaluate(() => { document.documentElement.style.fontSize = "200%"; });
+          assert.deepEqual(await tooWide(page), []);
+        });
+      }
       await page.context().close();
     });
   }

@@ -6,6 +6,7 @@ import { askOf, strayInComparison, strayOnSheet } from "./stray.mjs";
 
 // Samples of the answer that a page shows at once, and of those it goes on to when left alone.
 const EFFORTS = [500, 4000, 8000, 12000, 16000, undefined];
+const STOPPED = 60000; // ms
 
 /** Puts the fragment into the open page's address and answers with what the page then says. Runs in the page. */
 async function besiege(fragment) {
@@ -90,6 +91,13 @@ function misshown(seen, embedded) {
   };
 }
 
+/** The same, unless it takes so long that the page has come to a stop. */
+function inTime(asked) {
+  let timer;
+  const late = new Promise((_, reject) => { timer = setTimeout(() => reject(new Error(`said nothing for ${STOPPED / 1000} s`)), STOPPED); });
+  return Promise.race([asked, late]).finally(() => clearTimeout(timer));
+}
+
 /** A published page, open, with everything noted that it must not do. */
 export async function besieged(site, { name }) {
   const faults = [];
@@ -111,7 +119,7 @@ export async function besieged(site, { name }) {
       }
       let seen = null;
       for (let put = fresh ? null : fragment, tries = 0; seen === null; put = null, tries += 1) {
-        seen = await page.evaluate(besiege, put).catch((error) => {
+        seen = await inTime(page.evaluate(besiege, put)).catch((error) => {
           // In the pocket edition another question opens the page anew.
           if (tries === 5 || !/context was destroyed/u.test(error.message)) throw error;
           return null;

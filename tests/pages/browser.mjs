@@ -37,6 +37,8 @@ export async function bench({ published = dist } = {}) {
   let copies = 0;
   return {
     url,
+    /** Whether the browser is still there. */
+    connected: () => browser.isConnected(),
     /** Ends the server alone, as where there is no network. */
     async cutOff() {
       server.closeAllConnections();
