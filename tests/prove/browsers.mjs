@@ -1,4 +1,4 @@
-// The same journey in three engines, over http with the published headers and from disk: `node browsers.mjs TABLE`.
+// The same journey in three engines, over http with the published headers and from disk: `node browsers.mjs TABLE [ENGINE ...]`.
 import { mkdir, mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
@@ -97,34 +97,35 @@ async function walked(engine, name, work) {
 }
 
 const rows = new Map(STEPS.map(([name]) => [name, []]));
-const versions = [];
+const heads = []; // each engine as it calls itself
 for (const engine of engines.filter((engine) => only.length === 0 || only.includes(engine))) {
+  const at = heads.push(engine) - 1;
   let browser = null;
   let before = null; // the options it was started with
+  const leave = async () => {
+    await browser?.close().catch(() => {});
+    browser = null;
+  };
   for (const [name, work, options = {}] of STEPS) {
-    const lack = Object.keys(options).map((need) => lackOf(engine, need)).find(Boolean);
-    let cell = lack;
-    if (lack === undefined) {
+    let cell = Object.keys(options).map((need) => lackOf(engine, need)).find(Boolean);
+    cell = cell ? `not tried: ${cell}` : await walked(engine, name, async () => {
       if (browser === null || JSON.stringify(options) !== before) {
-        await browser?.close();
+        await leave();
         browser = await browserOf(engine, options);
         before = JSON.stringify(options);
-        versions[engines.indexOf(engine)] = browser.version;
+        heads[at] = browser.version;
       }
       browser.complaints.length = 0;
-      cell = await walked(engine, name, () => work(browser));
-      // Whatever a fault left behind is not the next step's.
-      if (cell === "FAILS") {
-        await browser.close().catch(() => {});
-        browser = null;
-      }
-    }
+      return work(browser);
+    });
+    // Whatever a fault left behind is not the next step's.
+    if (cell === "FAILS") await leave();
     rows.get(name).push(cell);
     console.log(`${engine}: ${name}: ${cell}`);
   }
-  await browser?.close();
+  await leave();
 }
 end();
 await rm(folder, { recursive: true });
-await report(path, "# The journey in three engines", table(["step", ...versions.filter(Boolean)], [...rows].map(([name, cells]) => [name, ...cells])), ...faults);
+await report(path, "# The journey in three engines", table(["step", ...heads], [...rows].map(([name, cells]) => [name, ...cells])), ...faults);
 if (faults.length > 0) process.exitCode = 1;

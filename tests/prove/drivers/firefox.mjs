@@ -23,5 +23,5 @@ export async function start({ scripts = true, forcedColours = false, calm = fals
     },
   });
   const page = await browser.newPage();
-  return { ...driven((await browser.version()).replace("/", " "), browser, page), resize: (width, height) => page.setViewport({ width, height }) };
+  return { ...driven(`Firefox ${(await browser.version()).split("/")[1]}`, browser, page), resize: (width, height) => page.setViewport({ width, height }) };
 }

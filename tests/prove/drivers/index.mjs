@@ -1,7 +1,7 @@
 // One small interface to three engines. `start({ scripts, forcedColours, calm })` of each gives a browser with one page:
 // `open(address)` afresh, `type(selector, text)` and `press(key)` as a keyboard does, `click(selector)`, `resize(width,
-// height)`, `evaluate(work, given)` in the page with one value, `pdf()`, `complaints`, `version`, `close()`; `lacks` says
-// what one cannot be brought to. The rest is made of these.
+// height)`, `evaluate(work, given)` in the page with one value, `pdf()`, `complaints` (with `deaf` where it hears none, and why),
+// `version`, `close()`; `lacks` says what one cannot be brought to. The rest is made of these.
 import * as chromium from "./chromium.mjs";
 import * as firefox from "./firefox.mjs";
 import * as webkit from "./webkit.mjs";

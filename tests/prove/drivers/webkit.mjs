@@ -69,15 +69,24 @@ export async function start({ calm = false } = {}) {
   const port = await freePort();
   const env = { ...process.env, DISPLAY: display, LANG: "en_GB.UTF-8", LANGUAGE: "en_GB", XDG_CONFIG_HOME: config, LIBGL_ALWAYS_SOFTWARE: "1", WEBKIT_DISABLE_COMPOSITING_MODE: "1", WEBKIT_DISABLE_DMABUF_RENDERER: "1" };
   const driver = spawn("WebKitWebDriver", [`--port=${port}`], { env, stdio: "ignore" });
+  driver.once("error", () => {}); // that it is not there is told by its silence
+  const leave = async () => {
+    driver.kill();
+    end();
+    await rm(config, { recursive: true, force: true });
+  };
   const call = async (method, path, body) => {
     const reply = await fetch(`http://127.0.0.1:${port}${path}`, { method, ...(body && { body: JSON.stringify(body), headers: { "Content-Type": "application/json" } }) });
     const { value } = await reply.json();
     if (!reply.ok) throw new Error(`${value.error}: ${value.message}`);
     return value;
   };
-  await patiently(() => call("GET", "/status"));
-  const { sessionId, capabilities } = await call("POST", "/session", {
+  const session = () => call("POST", "/session", {
     capabilities: { alwaysMatch: { "webkitgtk:browserOptions": { binary: miniBrowser(), args: ["--automation"] }, timeouts: { script: 60000, pageLoad: 60000 } } },
+  });
+  const { sessionId, capabilities } = await patiently(() => call("GET", "/status")).then(session).catch(async (error) => {
+    await leave();
+    throw new Error(`WebKitWebDriver did not open a browser: ${error.message}`);
   });
   const here = (method, path, body) => call(method, `/session/${sessionId}${path}`, body);
   const found = async (selector) => (await here("POST", "/element", { using: "css selector", value: selector }))[ELEMENT];
@@ -95,6 +104,7 @@ export async function start({ calm = false } = {}) {
   return {
     version: `WebKitGTK ${capabilities.browserVersion}`,
     complaints: [],
+    deaf: "errors unheard: its driver does not tell them",
     async open(address) {
       await here("POST", "/url", { url: "about:blank" });
       await here("POST", "/url", { url: address });
@@ -116,9 +126,7 @@ export async function start({ calm = false } = {}) {
     },
     async close() {
       await here("DELETE", "").catch(() => {});
-      driver.kill();
-      end();
-      await rm(config, { recursive: true, force: true });
+      await leave();
     },
   };
 }

@@ -47,6 +47,7 @@ export async function newcomer(browser, address) {
   assert.match(first, /\d/u, "the answer has its reason in numbers");
   assert.ok(figures.length > 5, `${figures.length} figures`);
   assert.deepEqual(browser.complaints, []);
+  return browser.deaf;
 }
 
 /** The link that a page makes of its plan, opened afresh, says the same again. */
