@@ -92,6 +92,15 @@ fn every_published_link_is_read_whole() {
     }
 }
 
+/// A question without one could come to anything.
+#[test]
+fn every_question_has_a_published_link() {
+    let asked: Vec<Question> = rows().iter().filter_map(|(link, _)| link::read(link).question).collect();
+    for question in Question::ALL {
+        assert!(asked.contains(question), "{}: add a link to {TABLE}", question.id());
+    }
+}
+
 #[test]
 fn a_link_of_these_figures_is_written_as_it_was() {
     for (link, _) in rows().into_iter().filter(|(link, _)| is_of_these_figures(link)) {

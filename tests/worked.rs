@@ -150,6 +150,10 @@ fn figures(row: &Row, link: &Link) -> Vec<(String, Figure)> {
 #[test]
 fn every_worked_row_comes_to_its_printed_figure() {
     let rows = rows();
+    for question in Question::ALL {
+        let asked = rows.iter().any(|row| read(row).question == Some(*question));
+        assert!(asked, "{}: work out a row of it by hand in tests/data/worked/", question.id());
+    }
     for row in &rows {
         let figures = figures(row, &read(row));
         let figure = figures.iter().find(|(place, _)| place == row.figure);

@@ -11,7 +11,7 @@ choice! {
         /// A second hitch.
         SecondHitch = "second-hitch", "a second hitch above it", "Another hitch on the rope, clipped to the harness.";
         /// A knot in the tail.
-        TailKnot = "tail-knot", "a knot in the tail", "A stopper knot in the rope's tail, tied again every few metres.";
+        TailKnot = "tail-knot", "a knot in the tail", "A stopper knot in the rope's tail, tied again and again as you rise.";
     }
 }
 

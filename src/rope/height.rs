@@ -7,7 +7,7 @@ use crate::quantity::{CENTIMETRE, Dimension, FOOT, Length, METRE};
 pub static CROTCH_HEIGHT: Field<Length> = Field::new(Row {
     id: "crotchHeight",
     noun: "height of the crotch",
-    hint: "From the ground to where the rope runs over. Measure it with the throw line; a guess is often metres off.",
+    hint: "From the ground to where the rope runs over. Measure it with the throw line; a guess is often far off.",
     kind: Kind::Quantity(Limits {
         dimension: Dimension::Length,
         least: 1.0,

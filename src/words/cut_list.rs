@@ -22,7 +22,11 @@ records! {
 /// The rows of a text in a field, right or wrong; none for a field that holds no list.
 #[must_use]
 pub fn list_rows(id: &str, text: &str) -> Vec<Vec<ListPart>> {
-    let columns: &[Column; 5] = if id == CORDS.row.id { &CORD_COLUMNS } else { &HANK_COLUMNS };
+    let columns: &[Column; 5] = match id {
+        _ if id == CORDS.row.id => &CORD_COLUMNS,
+        _ if id == HANKS.row.id => &HANK_COLUMNS,
+        _ => return Vec::new(),
+    };
     let mut lines = Vec::new();
     for words in rows(text, columns) {
         lines.push(parts(words, columns));

@@ -26,7 +26,7 @@ pub(super) fn descent_caution(caution: Caution, view: View) -> CautionLine {
         ),
         Caution::LowDownFirst => (
             "low-down-first",
-            "Change over and come down a metre above the ground first, with somebody trained beside you, until every step goes by itself.",
+            "Change over and come down close to the ground first, with somebody trained beside you, until every step goes by itself.",
             &[COMMON_PRACTICE, AFAG401],
         ),
         Caution::HitchAlone => (

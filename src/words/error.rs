@@ -9,6 +9,7 @@ use super::template::{said, worded};
 use crate::error::{Error, Reason};
 use crate::field::{Refusal, Spread};
 use crate::quantity::{Ratio, View, plain};
+use crate::reeving::OWN_RIG;
 use crate::reeving::notation::read;
 use crate::rope::{ROPE_STOCK, STOCK_LENGTH, read_ladder};
 
@@ -48,7 +49,12 @@ pub fn message(error: &Error, view: View) -> String {
                 Ok(_) => String::new(),
             },
             Refusal::Miswritten { said } if let Some(wrong) = list_mistake(id, said, view) => wrong,
-            Refusal::Miswritten { said } if let Err(mistake) = read(said) => mistake_words(&mistake, view),
+            Refusal::Miswritten { said }
+                if id == OWN_RIG.row.id
+                    && let Err(mistake) = read(said) =>
+            {
+                mistake_words(&mistake, view)
+            }
             _ => refused(&name, refusal, row, view),
         },
         Reason::TestOutOfRange { measured, least, ideal } => {

@@ -107,7 +107,7 @@ const fn told(does: Does) -> (&'static str, &'static str, &'static str) {
         Does::MoveKnot => (
             "move-knot",
             "move the knot down",
-            "Come down slowly. Before the knot comes up to your hand, stop on the hitch, tie and clip the next knot a few metres further down, and then undo this one.",
+            "Come down slowly. Before the knot comes up to your hand, stop on the hitch, tie and clip the next knot a few arm spans further down, and then undo this one.",
         ),
     }
 }

@@ -4,10 +4,17 @@ import { test } from "node:test";
 import * as engine from "boughline";
 import { boxesFor, changesIn, givenBy, namesIn, unseenText } from "../../www/js/embed-given.js";
 import { QUESTIONS } from "../../www/js/embed-questions.js";
+import { questionsOf } from "../../www/js/questions.js";
 import { answerSentence, cautionsOf, sentencesOf } from "../../www/js/answer-words.js";
 
 const nothing = { plan: null, units: null, decimal: null, data: {} };
 const rows = engine.fields();
+
+test("every question of the library can be embedded, and compared", () => {
+  const asked = [...new Set(rows.flatMap(({ questions }) => questions))].sort();
+  const answering = Object.entries(questionsOf(engine)).filter(([, ask]) => typeof ask === "function").map(([id]) => id);
+  assert.deepEqual([[...QUESTIONS.keys()].sort(), answering.sort()], [asked, asked]);
+});
 
 test("what the page round it says: a plan, values that win over it, units that win over its own", () => {
   const given = givenBy({ plan: "https://x.example/rope-length.html#v=1&q=rope-length&f=1&u=us&crotchHeight=30ft&anchor=base", units: "si", decimal: ",", data: { crotchHeight: "9 m", bodyMass: " ", testid: "a" } }, engine);

@@ -1,7 +1,7 @@
 // The packed package as others meet it: checked by tools that know packages, and used by every example of `examples/`.
 // Their numbers are those of the crate, which `tests/readme.rs` holds the README's block to.
 import assert from "node:assert/strict";
-import { execFileSync } from "node:child_process";
+import { execFileSync, spawn } from "node:child_process";
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
@@ -29,7 +29,7 @@ function squeezed(line) {
 
 /** An example in a folder of its own, with the package as npm installs it from the tarball. */
 function installed(example) {
-  const copy = join(folder, example);
+  const copy = mkdtempSync(join(folder, `${example}-`));
   cpSync(`examples/${example}`, copy, { recursive: true });
   // npm asks the registry for what a manifest names, needed or not; and without a folder here it looks for a project further up.
   rmSync(join(copy, "package.json"), { force: true });
@@ -39,14 +39,21 @@ function installed(example) {
   return copy;
 }
 
-/** What an example's page shows once it has an answer. */
-async function shown(published) {
+/** An example's project with the bundler beside the package, and what starts it. */
+function withBundler() {
+  const copy = installed("vite");
+  symlinkSync(join(tools, "vite"), join(copy, "node_modules/vite"));
+  return { copy, bundler: join(tools, "vite/bin/vite.js") };
+}
+
+/** What an example's page shows once it has an answer, served from its folder or by somebody else at `address`. */
+async function shown(published, address) {
   const browser = await bench({ published });
   try {
     const page = await browser.page();
     // A browser asks every site for its icon.
     await page.route("**/favicon.ico", (route) => route.fulfill({ body: "" }));
-    await page.goto(browser.url);
+    await page.goto(address ?? browser.url);
     await page.getByRole("status").getByText(verdict).waitFor();
     assert.deepEqual(page.complaints, []);
     return (await page.getByRole("status").textContent()).split("\n").map(squeezed);
@@ -93,11 +100,26 @@ test("a plain page with an import map", async () => {
 });
 
 test("a project with a bundler, built", async () => {
-  const copy = installed("vite");
-  symlinkSync(join(tools, "vite"), join(copy, "node_modules/vite"));
-  run(process.execPath, [join(tools, "vite/bin/vite.js"), "build", "--logLevel", "warn"], { cwd: copy });
+  const { copy, bundler } = withBundler();
+  run(process.execPath, [bundler, "build", "--logLevel", "warn"], { cwd: copy });
   const lines = await shown(join(copy, "dist"));
   assert.deepEqual(lines.slice(0, 3), [verdict, first, second]);
+});
+
+test("a project with a bundler, as its own server gives it", async () => {
+  const { copy, bundler } = withBundler();
+  const server = spawn(process.execPath, [bundler, "--host", "127.0.0.1", "--port", "0"], { cwd: copy, env: { ...process.env, NO_COLOR: "1" } });
+  try {
+    let said = "";
+    for await (const text of server.stdout) {
+      said += text;
+      if (/http\S+\//u.test(said)) break;
+    }
+    const lines = await shown(copy, /http\S+\//u.exec(said)[0]);
+    assert.deepEqual(lines.slice(0, 3), [verdict, first, second]);
+  } finally {
+    server.kill();
+  }
 });
 
 test("a forum's bot answers a link", () => {

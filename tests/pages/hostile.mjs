@@ -13,7 +13,7 @@ export function chance(seed) {
   };
 }
 
-const QUESTIONS = ["can-i-climb", "advantage", "loads", "rope-length", "cut-length", "cut-plan", "coming-down", "rescue", "trip-sheet"];
+const QUESTIONS = [...new Set(fields().flatMap(({ questions }) => questions)), "trip-sheet"];
 const PLANS = [
   exampleDraft("si"),
   exampleDraft("us"),

@@ -3,8 +3,9 @@
 use super::{SI, US, variant, variants};
 use boughline::Draft;
 use boughline::error::{Error, Reason};
-use boughline::field::{Refusal, Said};
+use boughline::field::{Kind, Refusal, Said};
 use boughline::quantity::{Decimal, Misread, View};
+use boughline::question::all_fields;
 use boughline::question::can_i_climb::Inputs;
 use boughline::words::message;
 use std::collections::BTreeSet;
@@ -163,4 +164,17 @@ fn every_reason_refusal_and_misread_has_a_row() {
     assert_eq!(reasons, variants(include_str!("../../src/error.rs"), "Reason"));
     assert_eq!(refusals, variants(include_str!("../../src/field/said.rs"), "Refusal"));
     assert_eq!(misreads, variants(include_str!("../../src/quantity/misread.rs"), "Misread"));
+}
+
+/// Whoever knows a form says where a text goes wrong, and in the words of no other form.
+#[test]
+fn every_text_is_refused_in_words_of_its_own() {
+    let mut told = BTreeSet::new();
+    for row in all_fields().into_iter().filter(|row| matches!(row.kind, Kind::Text(_))) {
+        let refusal = Refusal::Miswritten { said: "?".to_owned() };
+        let sentence = message(&Error::of(row.id, Reason::Refused(refusal)), SI);
+        assert!(!sentence.contains("cannot be read"), "{}: say in words/error.rs where it goes wrong", row.id);
+        assert!(told.insert(sentence.clone()), "{} is refused as another is: {sentence}", row.id);
+    }
+    assert!(told.len() > 3, "{told:?}");
 }
