@@ -51,11 +51,27 @@ async function assertDead(page, why) {
 function broken(html) {
   const start = html.lastIndexOf("<script>") + "<script>".length;
   const at = html.indexOf("a", start);
-  assert.ok(at > start);
+  assert.ok(at >= start);
   return `${html.slice(0, at)}b${html.slice(at + 1)}`;
 }
 
+/** The same page with one letter of its library changed, of which its policy says nothing. */
+function falsified(html) {
+  const at = html.lastIndexOf('id="library">') + 150000;
+  assert.match(html.slice(at, at + 1), /[^<]/u);
+  return `${html.slice(0, at)}${html[at] === "A" ? "B" : "A"}${html.slice(at + 1)}`;
+}
+
 for (const { name, fill, boxed } of PAGES) {
+  test(`${name}, with one letter of its library changed, or cut off in the middle of it`, async () => {
+    const whole = lives.get(name);
+    for (const html of [falsified(await pageBytes(name)), falsified(whole), whole.slice(0, whole.lastIndexOf('id="library">') + 150000)]) {
+      const page = await site.page();
+      await page.goto(await site.saved(html));
+      await assertDead(page, /its script did not start/u);
+    }
+  });
+
   test(`${name}, with one byte of its script changed`, async () => {
     for (const html of [await pageBytes(name), lives.get(name)]) {
       const page = await site.page();

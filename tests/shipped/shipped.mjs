@@ -2,9 +2,9 @@
 import { readFileSync } from "node:fs";
 import { parts } from "../../pkg-config/parts.mjs";
 
-/** The module inside a page or an entry: the letter of each byte, and a long text of these. */
+/** The module inside a page or an entry: the letter of each byte, and a long text of these, which in a page stands apart. */
 export function wasmInside(file) {
-  const found = [...readFileSync(file, "utf8").matchAll(/"([^"\\]{256})",\s*"([^"\\]{100000,})"/g)];
+  const found = [...readFileSync(file, "utf8").matchAll(/"([^"\\]{256})",\s*(?:"|[\s\S]*<script type="text\/plain" id="library">)([^"\\<]{100000,})["<]/g)];
   if (found.length !== 1) throw new Error(`A page holds one module; ${file} holds ${found.length}.`);
   const [, letters, text] = found[0];
   return Buffer.from(Array.from(text, (letter) => letters.indexOf(letter)));

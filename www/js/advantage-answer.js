@@ -27,8 +27,10 @@ export function glanceText({ rigs }) {
 export const advantageAnswer = {
   show(answer, fields) {
     setText(at("headline"), glanceText(answer));
-    const letters = lettersOf(answer.map);
     showMissing(answer.missing, fields);
+  },
+  draw(answer) {
+    const letters = lettersOf(answer.map);
     showRigs(at("rigs"), answer, letters);
     setText(at("effort"), effortText(answer.effort));
     fillScroll(at("side-by-side"), sideBySide(answer.rigs, letters));

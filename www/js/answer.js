@@ -10,24 +10,30 @@ import { sentenceLinks } from "./places.js";
 
 const at = (id) => document.getElementById(id);
 
-/** Places an answer in the page; `question` shows what it alone has or in its own way, and says it in short. */
+/** Places the words of an answer in the page; `question` shows what it alone has, and says it in short. */
 export function showAnswer(answer, fields, question) {
   setText(at("first"), answer.first);
   setText(at("second"), answer.second);
   setText(at("assumed"), answer.assumed ?? "");
   at("assumed").hidden = at("assumed").textContent === "";
+  question.show?.(answer, fields);
+  setText(at("glance"), question.glance(answer));
+  at("outcome").hidden = false;
+  at("waiting").hidden = true;
+}
 
+/** Whether the numbers of an answer are in the page already. */
+export const numbersStand = () => !at("numbers").hidden;
+
+/** Places what stands below the words: figures, drawings, what to watch for, sources. */
+export function showNumbers(answer, question) {
   (question.showFigures ?? showFigures)(at("figures"), answer.figures, new Map(answer.sources.map(({ id, text }) => [id, text])));
   const cautions = watched(answer.cautions);
   at("answer-cautions").hidden = cautions.length === 0;
   at("answer-cautions").querySelector("ul").replaceChildren(...cautions.map(cautionItem));
   at("sources").replaceChildren(...answer.sources.map(({ text }) => element("li", {}, text)));
-
-  question.show(answer, fields);
-  setText(at("glance"), question.glance(answer));
-  at("outcome").hidden = false;
+  question.draw?.(answer);
   at("numbers").hidden = false;
-  at("waiting").hidden = true;
 }
 
 /** No answer: every number goes at once; what is still to enter or to put right takes its place. */

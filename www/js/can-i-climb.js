@@ -60,10 +60,12 @@ export const canIClimb = {
     outcome.querySelector(".shape path").setAttribute("d", SHAPES[answer.verdict.id] ?? SHAPES.none);
     setText(at("verdict-text"), answer.verdict.text);
     at("glance").dataset.verdict = answer.verdict.id;
-    setText(at("effort"), effortText(answer.effort));
     showMissing(answer.missing, fields);
-    at("helps").hidden = true;
     showLegs(answer.legs);
+  },
+  draw(answer) {
+    setText(at("effort"), effortText(answer.effort));
+    at("helps").hidden = true;
     showGoing(answer.going);
     showRig(answer);
   },

@@ -2,7 +2,7 @@ import { handLink, linkHere } from "./copy-link.js";
 import { cautionsOf, sentencesOf } from "./answer-words.js";
 import { cautionItem } from "./caution-item.js";
 import { element, setText } from "./element.js";
-import { QUICK } from "./effort.js";
+import { ROUGH } from "./effort.js";
 import * as engine from "./engine.js";
 import { conceal, reveal } from "./fail-safe.js";
 import { guard } from "./guard.js";
@@ -150,7 +150,7 @@ class Comparison {
     for (const side of SIDES) box(side).textContent = box(side).value; // what a saved copy keeps
     for (const option of at("question").options) option.toggleAttribute("selected", option.selected);
     at("copied").hidden = true;
-    this.show(QUICK);
+    this.show(ROUGH);
     this.pace.touch();
   }
 

@@ -12,7 +12,7 @@ function showCord(place, answer) {
 }
 
 export const cordLength = {
-  show: (answer) => showCord(document.getElementById("cord"), answer),
+  draw: (answer) => showCord(document.getElementById("cord"), answer),
   glance: ({ first }) => first,
   status: ({ first }) => first,
 };

@@ -7,7 +7,7 @@ import { stepItem } from "./step-item.js";
 const at = (id) => document.getElementById(id);
 
 export const descentAnswer = {
-  show(answer) {
+  draw(answer) {
     setText(at("no-steps"), answer.none);
     at("no-steps").hidden = answer.none === "";
     at("steps-key").hidden = answer.none !== "";

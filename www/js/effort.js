@@ -1,6 +1,7 @@
 // How much is reckoned when. No DOM here.
 
-export const QUICK = 500; // samples while somebody types
+export const ROUGH = 100; // samples for a form that was filled all at once: the first answer is what somebody waits for
+export const QUICK = 500; // while somebody types
 export const FULL = undefined; // once they have stopped: as many as the engine ever takes
 export const PAUSE = 60; // milliseconds between two steps, in which whatever is typed stops the rest
 

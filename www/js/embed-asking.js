@@ -152,7 +152,7 @@ export class Asking {
       const field = form.fields.get(id);
       if (!field) delete carried[id];
       if (text === "") field?.clear(form.likelyChoices[id]);
-      else if (field ? !field.write(text) : !form.reads(id, text)) left.push(this.notTaken(id, text));
+      else if (field ? !field.write(text) : !form.reads({ [id]: text })) left.push(this.notTaken(id, text));
       else if (!field) carried[id] = text;
     }
     form.carry(carried);

@@ -9,7 +9,7 @@ import { showLoadStates } from "./load-states.js";
 const at = (id) => document.getElementById(id);
 
 export const loadsAnswer = {
-  show(answer) {
+  draw(answer) {
     showLoadStates(at("states"), answer.states);
     setText(at("effort"), effortText(answer.effort));
     at("slip").hidden = answer.slip === null;

@@ -10,14 +10,10 @@ export class Offers {
     this.forget();
   }
 
-  get holdsExample() {
-    return isExample(this.form.draft, this.form.likelyChoices);
-  }
-
-  /** Offers only what would change something, and marks an example as one. */
-  show() {
-    at("example-mark").hidden = !this.holdsExample;
-    at("start-again").hidden = this.form.isEmpty;
+  /** Offers only what would change something in a form that says this, and marks an example as one. */
+  show(draft) {
+    at("example-mark").hidden = !isExample(draft, this.form.likelyChoices);
+    at("start-again").hidden = Object.keys(draft).length === 0;
     at("put-back").hidden = this.kept === null;
   }
 
@@ -27,7 +23,8 @@ export class Offers {
 
   /** Takes this draft in place of what is there, which is kept if somebody typed it. */
   swap(draft) {
-    if (!this.form.isEmpty && !this.holdsExample) this.kept = this.form.draft;
+    const typed = this.form.draft;
+    if (Object.keys(typed).length > 0 && !isExample(typed, this.form.likelyChoices)) this.kept = typed;
     this.replace(draft);
   }
 

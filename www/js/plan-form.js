@@ -72,8 +72,12 @@ export class PlanForm {
     }
   }
 
-  /** Units and hints in the words of the view. */
+  /** Units and hints in the words of the view, unless they are already. */
   describe() {
+    const { system, decimal } = this.view;
+    const words = `${system} ${decimal}`;
+    if (words === this.described) return;
+    this.described = words;
     this.rows = new Map(this.engine.fields(this.view).map((row) => [row.id, row]));
     for (const field of this.fields.values()) {
       const row = this.rows.get(field.id);
@@ -105,20 +109,24 @@ export class PlanForm {
     else this.form.dataset.carried = JSON.stringify(draft);
   }
 
-  /** Whether a link could hold this text of a field. */
-  reads(id, text) {
-    return this.engine.writeLink(this.question, { [id]: text }, this.view) !== "";
+  /** Whether a link could hold this draft. */
+  reads(draft) {
+    return this.engine.writeLink(this.question, draft, this.view) !== "";
   }
 
   get isReadable() {
-    return this.engine.writeLink(this.question, this.draft, this.view) !== "";
+    return this.reads(this.draft);
   }
 
   /** The plan without what cannot be read, which no link holds. */
   get readable() {
-    const { draft } = this;
-    if (this.isReadable) return draft;
-    return Object.fromEntries(Object.entries(draft).filter(([id, text]) => this.reads(id, text)));
+    return this.readableOf(this.draft);
+  }
+
+  /** The draft without what cannot be read. */
+  readableOf(draft) {
+    if (this.reads(draft)) return draft;
+    return Object.fromEntries(Object.entries(draft).filter(([id, text]) => this.reads({ [id]: text })));
   }
 
   /** What people call a field, of this page or another. */
@@ -157,14 +165,14 @@ export class PlanForm {
   fill(draft) {
     const likely = this.likelyChoices;
     const left = [];
-    const carried = {};
-    for (const field of this.fields.values()) field.clear(likely[field.id]);
-    for (const [id, value] of Object.entries(draft)) {
-      const field = this.fields.get(id);
-      const taken = field ? field.write(String(value)) : this.reads(id, value);
-      if (!taken) left.push(id);
-      else if (!field) carried[id] = value;
+    for (const [id, field] of this.fields) {
+      const taken = id in draft && field.write(String(draft[id]));
+      if (!taken) field.clear(likely[id]);
+      if (!taken && id in draft) left.push(id);
     }
+    const unboxed = Object.fromEntries(Object.entries(draft).filter(([id]) => !this.fields.has(id)));
+    const carried = this.readableOf(unboxed);
+    left.push(...Object.keys(unboxed).filter((id) => !(id in carried)));
     this.carry(carried);
     this.tidyAll();
     this.ways.suit();

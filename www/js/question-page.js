@@ -1,6 +1,6 @@
 import { forgetCopied, offerLinks } from "./copy-link.js";
 import { STORY } from "./example.js";
-import { FULL, PAUSE, QUICK } from "./effort.js";
+import { FULL, PAUSE, QUICK, ROUGH } from "./effort.js";
 import { answerText } from "./answer-text.js";
 import { conceal, reveal } from "./fail-safe.js";
 import { NO_FAULTS, sortedFaults } from "./faults.js";
@@ -15,14 +15,17 @@ import { afterPress, watchPresses } from "./press.js";
 import { PlanAddress } from "./plan-address.js";
 import { PlanForm } from "./plan-form.js";
 import { usualView } from "./usual-view.js";
-import { sayStatus, showAnswer, showErrors, showNoAnswer, showNotices } from "./answer.js";
+import { numbersStand, sayStatus, showAnswer, showErrors, showNoAnswer, showNotices, showNumbers } from "./answer.js";
 
 const FAILED =
   "Why: the calculation failed, which is a fault of this page and not of what you typed. What you typed is still in the form. Change it, or open the page again.";
 
+/** Calls `next` when what is in the page now is on the screen. */
+const onceSeen = (next) => requestAnimationFrame(() => setTimeout(next));
+
 /**
  * Starts a page. `ask(draft, view, effort)` is the engine's function; `question` knows what its answer alone has:
- * `show(answer, fields)` places it, `glance(answer)` and `status(answer)` say it in short and in a sentence.
+ * `show(answer, fields)` places its words, `draw(answer)` what stands below them, `glance(answer)` and `status(answer)` say it in short and in a sentence.
  */
 export function openPage(engine, ask, question) {
   keepAddress(document);
@@ -68,17 +71,27 @@ class QuestionPage {
 
   /** Asks the engine and shows what it says. */
   answer(effort) {
-    const reply = this.ask(this.form.draft, this.form.view, effort);
+    const { draft, view } = this.form;
+    const reply = this.ask(draft, view, effort);
     this.current = reply.ok ? reply.answer : null;
     this.faults = reply.ok ? NO_FAULTS : sortedFaults(reply.errors, (id) => this.form.leavesOut(id));
-    if (reply.ok) showAnswer(reply.answer, this.form.fields, this.question);
+    if (reply.ok) this.show(reply.answer);
     else showNoAnswer(this.faults, this.form.fields);
     this.form.suit(this.wrong);
-    document.getElementById("share").hidden = this.form.isEmpty;
+    const isEmpty = Object.keys(draft).length === 0;
+    document.getElementById("share").hidden = isEmpty;
     // Nothing to say yet: no bar lies over a form that nobody has begun.
-    document.getElementById("glance").parentElement.hidden = this.form.isEmpty;
-    this.offers.show();
+    document.getElementById("glance").parentElement.hidden = isEmpty;
+    this.offers.show(draft);
     reveal();
+  }
+
+  /** The words, and what stands below them; for that nobody waits with a first answer. */
+  show(answer) {
+    showAnswer(answer, this.form.fields, this.question);
+    const below = () => this.current === answer && showNumbers(answer, this.question);
+    if (numbersStand() || document.hidden) below();
+    else onceSeen(() => this.guarded(below));
   }
 
   /** Shows every error now, or only goes on with those in view while a box is being typed in. */
@@ -125,7 +138,7 @@ class QuestionPage {
 
   /** Everything at once, for a form that was filled and not typed; roughly, so that nobody waits to see an answer. */
   refresh() {
-    this.answer(QUICK);
+    this.answer(ROUGH);
     this.complain({ waiting: false });
     this.pace.touch();
   }

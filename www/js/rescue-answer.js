@@ -28,7 +28,7 @@ const haulTable = (hauls) => scrollBox("What hauling takes", table("What hauling
   hauls.map(({ noun, pull, people, rope }) => [noun, ranged(pull), ranged(people), rope])));
 
 export const rescueAnswer = {
-  show(answer) {
+  draw(answer) {
     const clock = answer.figures.find(({ id }) => id === "rescueClock");
     at("timeline").replaceChildren(...timeline(answer.ways, clock));
     at("ways").replaceChildren(...answer.ways.map(wayBlock));

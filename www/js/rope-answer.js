@@ -13,10 +13,8 @@ function showSentences({ buy, owned }) {
 }
 
 export const ropeLength = {
-  show: (answer) => {
-    showSentences(answer);
-    showStates(document.getElementById("states"), answer);
-  },
+  show: showSentences,
+  draw: (answer) => showStates(document.getElementById("states"), answer),
   glance: ({ first }) => first,
   status: ({ first, owned }) => [first, owned].filter((text) => text !== "").join(" "),
 };

@@ -1,6 +1,6 @@
 import { hand, linkHere } from "./copy-link.js";
 import { setText } from "./element.js";
-import { QUICK } from "./effort.js";
+import { ROUGH } from "./effort.js";
 import * as engine from "./engine.js";
 import { exampleDraft } from "./example.js";
 import { conceal, reveal } from "./fail-safe.js";
@@ -69,7 +69,7 @@ class TripPage {
 
   refresh() {
     at("copied").hidden = true;
-    this.show(QUICK);
+    this.show(ROUGH);
     this.pace.touch();
   }
 
