@@ -65,19 +65,19 @@ const fn known(caution: Caution) -> Option<&'static Known> {
             id: "cord-melts",
             grave: true,
             sources: &[CORD_MEMORY],
-            template: "High-modulus polyethylene melts near 147 °C: no cord for a hitch that slides, which cuts itself through. Not for going down.",
+            template: "High-modulus polyethylene melts near 147 °C (297 °F): no cord for a hitch that slides, which cuts itself through. Not for going down.",
         },
         Caution::Melts(Fibre::Aramid) => &Known {
             id: "cord-heat",
             grave: false,
             sources: &[CORD_MEMORY],
-            template: "Aramid chars only near 500 °C; a cover of other fibre melts long before.",
+            template: "Aramid chars only near 500 °C (930 °F); a cover of other fibre melts long before.",
         },
         Caution::Melts(_) => &Known {
             id: "cord-heat",
             grave: true,
             sources: &[CORD_MEMORY],
-            template: "Nylon melts near 220 °C and polyester near 250, and a hitch that slides loaded gets there: go down slowly, in stops, with other friction beside it.",
+            template: "Nylon melts near 220 °C (428 °F) and polyester near 250 (482), and a hitch that slides loaded gets there: go down slowly, in stops, with other friction beside it.",
         },
         Caution::Stiff => &Known {
             id: "stiff-cord",

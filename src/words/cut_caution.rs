@@ -23,7 +23,7 @@ pub(super) fn cut_caution(caution: Caution, view: View) -> CautionLine {
         ),
         Caution::UsualHanks => (
             "usual-hanks",
-            "Nobody said which hanks there are, so 5, 10, 20, 30 and 50 m are taken: lengths one can usually buy, from memory. Enter those you can have.",
+            "Nobody said which hanks there are, so 5, 10, 20, 30 and 50 m (164 ft) are taken: lengths one can usually buy, from memory. Enter those you can have.",
         ),
     };
     let mut sources = Vec::new();

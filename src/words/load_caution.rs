@@ -20,7 +20,7 @@ pub(super) fn load_caution(caution: Caution, hauled: bool, view: View) -> Cautio
         Caution::HangingStill => return caution_line(can_i_climb::Caution::HangingStill, view),
         Caution::Unseen => (
             "unseen",
-            "These are the single parts this model sees; it does not see a worn, misrigged or cross-loaded part. A connector loaded across its gate, or with the gate open, may bear as little as 5 to 7 kN.",
+            "These are the single parts this model sees; it does not see a worn, misrigged or cross-loaded part. A connector loaded across its gate, or with the gate open, may bear as little as 5 to 7 kN (1,100 to 1,600 lbf).",
             &[GEOMETRY, JUDGED],
         ),
         Caution::Short => (
@@ -40,12 +40,12 @@ pub(super) fn load_caution(caution: Caution, hauled: bool, view: View) -> Cautio
         ),
         Caution::HardCatch => (
             "hard-catch",
-            "A catch near the top, of a slip or by a backup, may stop you with more than the 4 kN that a seat harness should ever pull. Keep the slack out: tend the hitch at every stroke, most of all near the top.",
+            "A catch near the top, of a slip or by a backup, may stop you with more than the 4 kN (900 lbf) that a seat harness should ever pull. Keep the slack out: tend the hitch at every stroke, most of all near the top.",
             &[SEAT_REVIEW, OSHA, ATTAWAY],
         ),
         Caution::PastHarness => (
             "past-harness",
-            "A catch near the top, of a slip or by a backup, may stop you with more than the 8 kN that any harness may ever pull: that injures. Keep the slack out, tie the knot again often, and keep more rope out above you.",
+            "A catch near the top, of a slip or by a backup, may stop you with more than the 8 kN (1,800 lbf) that any harness may ever pull: that injures. Keep the slack out, tie the knot again often, and keep more rope out above you.",
             &[OSHA, ATTAWAY],
         ),
         Caution::Redirected => (
@@ -60,7 +60,7 @@ pub(super) fn load_caution(caution: Caution, hauled: bool, view: View) -> Cautio
         ),
         Caution::NoFuse => (
             "no-fuse",
-            "Some hitches slip at 7 to 9.5 kN, others hold to 18 kN, and one that slips can melt. Never count on a hitch as a fuse.",
+            "Some hitches slip at 7 to 9.5 kN (1,600 to 2,100 lbf), others hold to 18 kN (4,000 lbf), and one that slips can melt. Never count on a hitch as a fuse.",
             &[HITCH_SLIP],
         ),
         Caution::BaseAnchor => (
