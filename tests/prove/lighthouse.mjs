@@ -22,11 +22,14 @@ const chrome = await launch({
   chromeFlags: ["--headless=new", "--no-sandbox", "--disable-gpu", "--disable-quic", "--disable-component-update", "--disable-sync"],
 });
 
+const audited = async (name) => (await lighthouse(site + name, { port: chrome.port, logLevel: "error", onlyCategories: ["performance", ...WHOLE] })).lhr;
+
 const rows = [];
 const faults = [];
 for (const name of (await pageNames()).filter((name) => only.length === 0 || only.includes(name))) {
   await (await fetch(site + name, { headers: { "Accept-Encoding": "br" } })).arrayBuffer(); // packed before, as a host does
-  const { lhr } = await lighthouse(site + name, { port: chrome.port, logLevel: "error", onlyCategories: ["performance", ...WHOLE] });
+  let lhr = await audited(name);
+  if (lhr.runtimeError) lhr = await audited(name); // now and then the browser loses the beginning of its own trace
   const score = (category) => Math.round((lhr.categories[category].score ?? 0) * 100);
   const missed = (category) => lhr.categories[category].auditRefs
     .filter(({ id, weight }) => weight > 0 && lhr.audits[id].score !== null && lhr.audits[id].score < (category === "performance" ? 0.9 : 1))
