@@ -1,7 +1,7 @@
 // Every page in every state, in every look: nothing that keeps anybody out.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { axePath, bench, pageBytes, pageNames, settled } from "./browser.mjs";
+import { axePath, bench, layOutAll, pageBytes, pageNames, settled } from "./browser.mjs";
 import { statesOf } from "./states.mjs";
 
 const WIDE = { width: 1100, height: 900 };
@@ -54,6 +54,7 @@ for (const name of await pageNames()) {
       await page.goto(site.url + name + fragment);
       await settled(page);
       await reach(page);
+      await layOutAll(page);
       await page.addScriptTag({ path: axePath });
       assert.equal(await page.locator("h1").count(), 1);
       assert.deepEqual(await lost(page), []);

@@ -21,6 +21,9 @@ const FLAGS = [
 /** A published page's bytes. */
 export const pageBytes = (name = "index.html") => readFile(join(dist, name), "utf8");
 
+/** Has the page lay out what it leaves until somebody comes near. */
+export const layOutAll = (page) => page.$$eval("section", (all) => { for (const one of all) one.style.contentVisibility = "visible"; });
+
 /** The names of all published pages. */
 export const pageNames = async () => (await readdir(dist)).filter((name) => name.endsWith(".html")).sort();
 

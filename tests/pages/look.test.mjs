@@ -1,7 +1,7 @@
 // What can be measured of how the page looks and who can use it.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { bench, box, pageNames, settled } from "./browser.mjs";
+import { bench, box, layOutAll, pageNames, settled } from "./browser.mjs";
 import { answered } from "./states.mjs";
 
 let site;
@@ -13,6 +13,7 @@ for (const name of await pageNames()) {
     const page = await site.page({ viewport: { width: 390, height: 844 }, hasTouch: true });
     await page.goto(site.url + name);
     if ((await page.locator("#show-example").count()) > 0) await answered(page);
+    await layOutAll(page);
     const small = await page.$$eval("button, summary, select, input:not([type=radio]), label.choice, a, textarea", (all) =>
       // A link inside a sentence is as tall as the sentence (WCAG 2.2, 2.5.8, inline).
       all.filter((one) => one.checkVisibility() && !one.matches(".skip") && (!one.matches("a") || one.parentElement.textContent.trim() === one.textContent.trim()))
