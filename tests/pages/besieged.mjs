@@ -114,7 +114,11 @@ export async function besieged(site, { name }) {
       const fragment = name === "compare.html" && before !== "" ? `${before}&${link}` : link;
       before = link;
       if (fresh) {
-        await page.goto("about:blank");
+        // The page may still be on its way to where the link before has sent it.
+        await page.goto("about:blank").catch((error) => {
+          if (!/interrupted by another navigation/u.test(error.message)) throw error;
+          return page.waitForLoadState().then(() => page.goto("about:blank"));
+        });
         await page.goto(`${site.url}${name}#${fragment}`, { timeout: 60000 });
       }
       let seen = null;

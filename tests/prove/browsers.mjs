@@ -92,6 +92,7 @@ async function walked(engine, name, work) {
     return `${((Date.now() - began) / 1000).toFixed(1)} s${typeof told === "string" ? `, ${told}` : ""}`;
   } catch (error) {
     faults.push(`* ${engine}, ${name}: ${error.message.slice(0, 1500)}`);
+    console.log(faults.at(-1));
     return "FAILS";
   }
 }

@@ -32,6 +32,10 @@ export async function browserOf(engine, options) {
     ...browser,
     text,
     until,
+    async resize(width, height) {
+      await browser.resize(width, height);
+      await until(`${width} px wide`, (width) => innerWidth === width, width);
+    },
     choose: (selector, value) => browser.evaluate(([selector, value]) => {
       const list = document.querySelector(selector);
       list.value = value;

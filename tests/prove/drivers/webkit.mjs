@@ -60,6 +60,8 @@ async function settings(calm) {
   const folder = await mkdtemp(join(tmpdir(), "boughline-webkit-"));
   await mkdir(join(folder, "gtk-3.0"));
   await writeFile(join(folder, "gtk-3.0", "settings.ini"), `[Settings]\ngtk-enable-animations=${calm ? 0 : 1}\n`);
+  // Buttons and the address no wider than they must be, lest they hold the window open.
+  await writeFile(join(folder, "gtk-3.0", "gtk.css"), "headerbar *, toolbar *, entry, button { min-width: 0; margin: 0; padding: 0; font-size: 1px; }\n");
   return folder;
 }
 
