@@ -109,15 +109,19 @@ test("a project with a bundler, built", async () => {
 test("a project with a bundler, as its own server gives it", async () => {
   const { copy, bundler } = withBundler();
   const server = spawn(process.execPath, [bundler, "--host", "127.0.0.1", "--port", "0"], { cwd: copy, env: { ...process.env, NO_COLOR: "1" } });
+  const late = setTimeout(() => server.kill(), 60000);
   try {
+    const address = /http:\/\/\S+:\d+\//u;
     let said = "";
     for await (const text of server.stdout) {
       said += text;
-      if (/http\S+\//u.test(said)) break;
+      if (address.test(said)) break;
     }
-    const lines = await shown(copy, /http\S+\//u.exec(said)[0]);
+    assert.match(said, address);
+    const lines = await shown(copy, address.exec(said)[0]);
     assert.deepEqual(lines.slice(0, 3), [verdict, first, second]);
   } finally {
+    clearTimeout(late);
     server.kill();
   }
 });

@@ -1,11 +1,12 @@
 // A page under hostile links: what it does, and whether what it shows is reckoned from what its form says.
 import * as boughline from "boughline";
 import { sentencesOf } from "../../www/js/answer-words.js";
+import { CLIMB_STEPS, FULL, QUICK, ROUGH } from "../../www/js/effort.js";
 import { draftOf } from "../../www/js/draft.js";
 import { askOf, strayInComparison, strayOnSheet } from "./stray.mjs";
 
 // Samples of the answer that a page shows at once, and of those it goes on to when left alone.
-const EFFORTS = [500, 4000, 8000, 12000, 16000, undefined];
+const EFFORTS = [ROUGH, QUICK, ...CLIMB_STEPS, FULL];
 const STOPPED = 60000; // ms
 
 /** Puts the fragment into the open page's address and answers with what the page then says. Runs in the page. */
@@ -21,6 +22,8 @@ async function besiege(fragment) {
     element?.setAttribute("plan", fragment);
     await null; // which it hears once this script rests
   }
+  // A first answer has its numbers once its words are on the screen.
+  await new Promise((shown) => { requestAnimationFrame(() => setTimeout(shown)); });
   const place = element?.shadowRoot ?? document;
   const all = (selector) => [...place.querySelectorAll(selector)];
   const everywhere = (selector) => [...document.querySelectorAll(selector), ...(element ? all(selector) : [])];
@@ -53,7 +56,7 @@ async function besiege(fragment) {
     planted: everywhere("#pwned, iframe, object, embed, base, video, audio, script[src], img:not([src^='data:'])").map((one) => one.outerHTML.slice(0, 200))
       .concat(everywhere("a[href]").filter(({ origin, protocol }) => origin !== location.origin || !/^(https?|file):$/u.test(protocol)).map(({ href }) => href))
       .concat(everywhere("body *, .sheet *").filter((one) => [...one.attributes].some(({ name }) => name.startsWith("on"))).map((one) => one.outerHTML.slice(0, 200)))
-      .concat(document.scripts.length <= 1 ? [] : [`${document.scripts.length} scripts`], globalThis.pwned === undefined && Object.prototype.pwned === undefined ? [] : ["a script ran"]),
+      .concat([...document.scripts].filter(({ id }) => id !== "library").length <= 1 ? [] : [`${document.scripts.length} scripts`], globalThis.pwned === undefined && Object.prototype.pwned === undefined ? [] : ["a script ran"]),
   };
 }
 

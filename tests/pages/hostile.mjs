@@ -14,6 +14,7 @@ export function chance(seed) {
 }
 
 const QUESTIONS = [...new Set(fields().flatMap(({ questions }) => questions)), "trip-sheet"];
+if (!QUESTIONS.every((question) => typeof question === "string")) throw new Error("dist/ is of an older library: run pkg-config/build.");
 const PLANS = [
   exampleDraft("si"),
   exampleDraft("us"),

@@ -1,4 +1,4 @@
-import { FULL, PAUSE, QUICK } from "./effort.js";
+import { FULL, PAUSE, QUICK, ROUGH } from "./effort.js";
 import { foldFigures, placesIn, showAnswer, showErrors, showFault, showNoAnswer, showNotices, showUnseen, showWay } from "./embed-answer.js";
 import { unseenText } from "./embed-given.js";
 import { QUESTIONS } from "./embed-questions.js";
@@ -113,7 +113,7 @@ export class Asking {
 
   /** Everything anew, for boxes that were filled and not typed in. */
   refresh() {
-    this.reckon(QUICK);
+    this.reckon(ROUGH);
     this.complain(false);
     this.pace.touch();
   }

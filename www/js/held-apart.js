@@ -1,5 +1,5 @@
-// The library's module, whose text stands behind the script of a page. The page's policy vouches for the script, and
-// the script for the text: no number comes from a module of which one letter is another.
+// The library's module, whose text stands behind the script of a page. The page's policy sees to the script, and the
+// script to the text: no number comes from a module of which a letter was lost or spoilt. It is no guard against intent.
 
 /** A sum over the letters of a text (FNV-1a, 32 bits). */
 export function sumOf(text) {

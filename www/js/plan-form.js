@@ -50,14 +50,21 @@ export class PlanForm {
     this.describe();
   }
 
+  /** Whether somebody has begun before the script did: what is in a box is meant in the units beside it. */
+  get isBegun() {
+    const typed = [...this.fields.values()].some(({ control, isEmpty }) => !(control instanceof HTMLSelectElement) && !isEmpty);
+    return typed || [...this.form.querySelectorAll("input[name=system], input[name=decimal]")].some((one) => one.checked !== one.defaultChecked);
+  }
+
   /**
-   * Begins with the reader's usual view, unless a link says another, or this is a saved copy, which stays as it was saved.
+   * Begins with the reader's usual view, unless a link says another, somebody has begun in the one that stands there, or
+   * this is a saved copy, which stays as it was saved.
    * It is looked up only where it counts: how a language writes numbers takes a phone a fifth of a second the first time.
    */
   meet(usual, isSaid) {
     let looked = null;
     this.usual = () => (looked ??= usual());
-    if (this.form.dataset.met === undefined && !isSaid) this.view = this.usual();
+    if (this.form.dataset.met === undefined && !isSaid && !this.isBegun) this.view = this.usual();
     this.form.dataset.met = "";
   }
 
@@ -157,8 +164,9 @@ export class PlanForm {
     if (text !== field.text) field.write(text);
   }
 
-  tidyAll(view = this.view) {
-    for (const field of this.fields.values()) this.tidy(field, view);
+  /** The same for every box but the one in which somebody is typing. */
+  tidyAll(view = this.view, typing = null) {
+    for (const field of this.fields.values()) if (field.control !== typing) this.tidy(field, view);
   }
 
   /** Fills the whole form and carries what it has no box for; the ids of what it cannot take are returned. */

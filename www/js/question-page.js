@@ -75,7 +75,7 @@ class QuestionPage {
     const reply = this.ask(draft, view, effort);
     this.current = reply.ok ? reply.answer : null;
     this.faults = reply.ok ? NO_FAULTS : sortedFaults(reply.errors, (id) => this.form.leavesOut(id));
-    if (reply.ok) this.show(reply.answer);
+    if (reply.ok) this.show(reply.answer, effort);
     else showNoAnswer(this.faults, this.form.fields);
     this.form.suit(this.wrong);
     const isEmpty = Object.keys(draft).length === 0;
@@ -86,11 +86,11 @@ class QuestionPage {
     reveal();
   }
 
-  /** The words, and what stands below them; for that nobody waits with a first answer. */
-  show(answer) {
+  /** The words, and what stands below them; for that nobody waits with a first, rough answer. */
+  show(answer, effort) {
     showAnswer(answer, this.form.fields, this.question);
     const below = () => this.current === answer && showNumbers(answer, this.question);
-    if (numbersStand() || document.hidden) below();
+    if (numbersStand() || effort !== ROUGH) below();
     else onceSeen(() => this.guarded(below));
   }
 
@@ -185,7 +185,7 @@ class QuestionPage {
   /** Reads what is in the boxes, whoever put it there. */
   reread() {
     for (const field of this.form.fields.values()) field.mirror();
-    this.form.tidyAll();
+    this.form.tidyAll(this.form.view, document.activeElement);
     this.form.ways.suit();
     this.form.mirrorView();
     this.form.describe();
@@ -224,6 +224,8 @@ class QuestionPage {
     });
     // A browser may bring back what was in the boxes after the script has read them.
     on(window, "pageshow", () => this.form.asItStands === this.seen || this.reread());
+    // Whoever prints gets the full answer.
+    on(window, "beforeprint", () => this.pace.finish());
     this.pages.watch(on, () => this.keep());
     offerLinks((which) => this.guarded(() => this.address.fragment(which)), () => this.address.carriesBody, (link) => this.textWith(link));
     offerKeeping(() => this.guarded(() => this.address.fragment()), () => this.address.carriesBody);
