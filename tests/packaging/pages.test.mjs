@@ -9,6 +9,8 @@ import { CHOICE_GROUPS } from "../../www/js/choice-groups.js";
 
 const pages = readdirSync("dist").filter((name) => name.endsWith(".html"));
 const page = (name) => readFileSync(`dist/${name}`, "utf8");
+/** A page without its script and what that asks. */
+const markupOf = (html) => html.replace(/<script(?: type="text\/plain" id="library")?>[\s\S]*?<\/script>/g, "");
 const digest = (text) => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
 const policyOf = (html) => /http-equiv="content-security-policy" content="([^"]*)"/.exec(html)[1];
 
@@ -31,7 +33,7 @@ for (const name of pages) {
   });
 
   test(`${name} needs no other file and has nothing left to expand`, () => {
-    const markup = page(name).replace(/<script(?: type="text\/plain" id="library")?>[\s\S]*?<\/script>/g, "");
+    const markup = markupOf(page(name));
     assert.doesNotMatch(markup, /<(?:plan-field|page-part)\b/);
     assert.doesNotMatch(markup, /<script[^>]*\bsrc=/);
     assert.doesNotMatch(markup, /<link[^>]*rel="stylesheet"/);
@@ -50,7 +52,7 @@ for (const name of pages) {
         "void-style": "off",
       },
     });
-    const report = await checker.validateString(page(name).replace(/<script(?: type="text\/plain" id="library")?>[\s\S]*?<\/script>/g, ""));
+    const report = await checker.validateString(markupOf(page(name)));
     const found = report.results.flatMap((result) => result.messages).map((said) => `${said.line}: ${said.message} (${said.ruleId})`);
     assert.deepEqual(found, []);
   });

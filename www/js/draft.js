@@ -18,6 +18,9 @@ export function withoutPrivate(draft, fields) {
   return Object.fromEntries(Object.entries(draft).filter(([id]) => !hidden.has(id)));
 }
 
+/** Whether a draft says nothing. */
+export const saysNothing = (draft) => Object.keys(draft).length === 0;
+
 /** Whether two drafts say the same, in whatever order. */
 export function sameDraft(one, other) {
   const ids = Object.keys(one);

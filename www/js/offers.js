@@ -1,3 +1,4 @@
+import { saysNothing } from "./draft.js";
 import { exampleDraft, isExample } from "./example.js";
 
 const at = (id) => document.getElementById(id);
@@ -13,7 +14,7 @@ export class Offers {
   /** Offers only what would change something in a form that says this, and marks an example as one. */
   show(draft) {
     at("example-mark").hidden = !isExample(draft, this.form.likelyChoices);
-    at("start-again").hidden = Object.keys(draft).length === 0;
+    at("start-again").hidden = saysNothing(draft);
     at("put-back").hidden = this.kept === null;
   }
 
@@ -24,7 +25,7 @@ export class Offers {
   /** Takes this draft in place of what is there, which is kept if somebody typed it. */
   swap(draft) {
     const typed = this.form.draft;
-    if (Object.keys(typed).length > 0 && !isExample(typed, this.form.likelyChoices)) this.kept = typed;
+    if (!saysNothing(typed) && !isExample(typed, this.form.likelyChoices)) this.kept = typed;
     this.replace(draft);
   }
 

@@ -1,4 +1,4 @@
-import { withoutPrivate } from "./draft.js";
+import { saysNothing, withoutPrivate } from "./draft.js";
 import { element } from "./element.js";
 import { carriesPlan, planIn, withPlan, withoutParts } from "./link.js";
 import { linksIn } from "./two-plans.js";
@@ -55,7 +55,7 @@ export class PlanAddress {
   /** What the link to another page says: all that can be read, and the units; "" when there is nothing to say. */
   fragmentFor(question) {
     const { readable, view } = this.form;
-    const unsaid = Object.keys(readable).length === 0 && this.form.isUsualView;
+    const unsaid = saysNothing(readable) && this.form.isUsualView;
     return unsaid ? "" : this.engine.writeLink(question, readable, view);
   }
 

@@ -1,4 +1,4 @@
-import { draftOf } from "./draft.js";
+import { draftOf, saysNothing } from "./draft.js";
 import { sentencesFor } from "./faults.js";
 import { PlanField } from "./plan-field.js";
 import { setText } from "./element.js";
@@ -59,7 +59,7 @@ export class PlanForm {
   /**
    * Begins with the reader's usual view, unless a link says another, somebody has begun in the one that stands there, or
    * this is a saved copy, which stays as it was saved.
-   * It is looked up only where it counts: how a language writes numbers takes a phone a fifth of a second the first time.
+   * It is looked up only where it counts: usual-view.js says why.
    */
   meet(usual, isSaid) {
     let looked = null;
@@ -147,7 +147,7 @@ export class PlanForm {
   }
 
   get isEmpty() {
-    return Object.keys(this.draft).length === 0;
+    return saysNothing(this.draft);
   }
 
   /** What each choice is when nobody chooses. */

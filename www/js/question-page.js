@@ -1,4 +1,5 @@
 import { forgetCopied, offerLinks } from "./copy-link.js";
+import { saysNothing } from "./draft.js";
 import { STORY } from "./example.js";
 import { FULL, PAUSE, QUICK, ROUGH } from "./effort.js";
 import { answerText } from "./answer-text.js";
@@ -25,7 +26,8 @@ const onceSeen = (next) => requestAnimationFrame(() => setTimeout(next));
 
 /**
  * Starts a page. `ask(draft, view, effort)` is the engine's function; `question` knows what its answer alone has:
- * `show(answer, fields)` places its words, `draw(answer)` what stands below them, `glance(answer)` and `status(answer)` say it in short and in a sentence.
+ * `show(answer, fields)` places its words, `draw(answer)` what stands below them, `glance(answer)` and `status(answer)`
+ * say it in short and in a sentence.
  */
 export function openPage(engine, ask, question) {
   keepAddress(document);
@@ -78,7 +80,7 @@ class QuestionPage {
     if (reply.ok) this.show(reply.answer, effort);
     else showNoAnswer(this.faults, this.form.fields);
     this.form.suit(this.wrong);
-    const isEmpty = Object.keys(draft).length === 0;
+    const isEmpty = saysNothing(draft);
     document.getElementById("share").hidden = isEmpty;
     // Nothing to say yet: no bar lies over a form that nobody has begun.
     document.getElementById("glance").parentElement.hidden = isEmpty;
