@@ -4,8 +4,6 @@
 #![cfg(not(target_arch = "wasm32"))]
 #![allow(clippy::approx_constant, reason = "an angle's bits are written out, like every other quantity's")]
 
-#[path = "quantities/fuzz.rs"]
-mod fuzz;
 #[path = "quantities/properties.rs"]
 mod properties;
 #[path = "quantities/reading.rs"]
@@ -14,6 +12,8 @@ mod reading;
 mod refusing;
 #[path = "quantities/sizes.rs"]
 mod sizes;
+#[path = "corpus/typed.rs"]
+mod typed;
 #[path = "quantities/writing.rs"]
 mod writing;
 

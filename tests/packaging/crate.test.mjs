@@ -15,7 +15,7 @@ test("without WASM it has at most five dependencies of its own, and fifteen crat
 
 test("it holds its sources, tests and papers, and nothing else", () => {
   const files = cargo("package", "--locked", "--list", "--allow-dirty");
-  const belongs = /^(?:src|tests|examples)\/.+\.(?:rs|tsv|csv|txt|md|d\.ts|hex)$|^(?:Cargo\.(?:toml|toml\.orig|lock)|README\.md|CHANGELOG\.md|LICENSE|\.cargo_vcs_info\.json)$/u;
+  const belongs = /^(?:src|tests|examples)\/.+\.(?:rs|tsv|csv|jsonl|txt|md|d\.ts|hex)$|^(?:Cargo\.(?:toml|toml\.orig|lock)|README\.md|CHANGELOG\.md|LICENSE|\.cargo_vcs_info\.json)$/u;
   assert.deepEqual(files.filter((file) => !belongs.test(file)), []);
   for (const file of ["src/lib.rs", "src/wasm.d.ts", "README.md", "LICENSE", "tests/data/ids.txt"]) assert.ok(files.includes(file), file);
 });

@@ -3,6 +3,7 @@ import * as boughline from "boughline";
 import { sentencesOf } from "../../www/js/answer-words.js";
 import { CLIMB_STEPS, FULL, QUICK, ROUGH } from "../../www/js/effort.js";
 import { draftOf } from "../../www/js/draft.js";
+import { planIn } from "../../www/js/link.js";
 import { askOf, strayInComparison, strayOnSheet } from "./stray.mjs";
 
 // Samples of the answer that a page shows at once, and of those it goes on to when left alone.
@@ -42,6 +43,8 @@ async function besiege(fragment) {
       figures: all("#figures [data-figure]").map((row) => [row.dataset.figure, row.querySelector(".value").textContent, row.querySelector(".range").textContent]).sort(),
     },
     numbers: seen("#outcome, #numbers").match(/\d/gu)?.length ?? 0,
+    // What the page passes on just now, where somebody asked it to.
+    link: document.querySelector("#copied:not([hidden]) #copied-link:not([hidden])")?.value ?? "",
     sheet: place.querySelector("#paper") && {
       sections: all("#paper [data-section]").filter((part) => part.checkVisibility()).map((part) => [part.dataset.section, part.innerText]),
       link: text("#sheet-link"),
@@ -81,7 +84,11 @@ function misshown(seen, embedded) {
   }
   if (question === null) return { faults: [], answered: false };
   const likely = Object.fromEntries(boughline.fields(view).filter((row) => row.options && row.likely !== null).map((row) => [row.id, row.likely]));
-  const draft = draftOf([...seen.boxes, ...Object.entries(seen.carried)], boughline.tidy, view, likely);
+  const said = draftOf([...seen.boxes, ...Object.entries(seen.carried)], boughline.tidy, view, likely);
+  const passedOn = seen.link === "" ? null : boughline.readLink(planIn(seen.link)).draft;
+  const written = (draft) => boughline.writeLink(question, draft, view);
+  if (passedOn && written(passedOn) !== written(said)) return { faults: [`passes on ${seen.link}`], answered: false };
+  const draft = passedOn ?? said;
   if (sheet) return { faults: atBest((effort) => strayOnSheet(sheet, draft, view, effort)), answered: sheet.sections.length > 0 };
   const right = reckoned(question, draft, view, EFFORTS[0], embedded);
   const answer = (effort) => (effort === EFFORTS[0] ? right : reckoned(question, draft, view, effort, embedded));
@@ -110,7 +117,27 @@ export async function besieged(site, { name }) {
   page.on("request", (request) => request.url().startsWith(site.url) || faults.push(`asked for ${request.url()}`));
   await page.goto(site.url + name);
   let before = "";
+  /** What is wrong with the page as it stands, once this fragment is put into its address; null puts none. */
+  async function judged(put) {
+    let seen = null;
+    for (let tries = 0; seen === null; put = null, tries += 1) {
+      seen = await inTime(page.evaluate(besiege, put)).catch((error) => {
+        // In the pocket edition another question opens the page anew.
+        if (tries === 5 || !/context was destroyed/u.test(error.message)) throw error;
+        return null;
+      });
+      if (seen !== null) break;
+      await page.waitForTimeout(300);
+      await page.waitForLoadState();
+    }
+    const found = [...faults.splice(0), ...page.complaints.splice(0), ...seen.planted];
+    if (new URL(page.url()).pathname !== `/${name}`) found.push(`left for ${page.url()}`);
+    const { faults: wrong, answered } = misshown(seen, name === "embedding.html");
+    return { found: [...found, ...wrong], answered };
+  }
   return {
+    page,
+    stands: () => judged(null),
     /** What is wrong with the page after this link; `fresh` opens it as from a bookmark. */
     async after(link, fresh) {
       // A comparison takes two: the link before is the first.
@@ -124,21 +151,7 @@ export async function besieged(site, { name }) {
         });
         await page.goto(`${site.url}${name}#${fragment}`, { timeout: 60000 });
       }
-      let seen = null;
-      for (let put = fresh ? null : fragment, tries = 0; seen === null; put = null, tries += 1) {
-        seen = await inTime(page.evaluate(besiege, put)).catch((error) => {
-          // In the pocket edition another question opens the page anew.
-          if (tries === 5 || !/context was destroyed/u.test(error.message)) throw error;
-          return null;
-        });
-        if (seen !== null) break;
-        await page.waitForTimeout(300);
-        await page.waitForLoadState();
-      }
-      const found = [...faults.splice(0), ...page.complaints.splice(0), ...seen.planted];
-      if (new URL(page.url()).pathname !== `/${name}`) found.push(`left for ${page.url()}`);
-      const { faults: wrong, answered } = misshown(seen, name === "embedding.html");
-      return { found: [...found, ...wrong], answered };
+      return judged(fresh ? null : fragment);
     },
     close: () => page.context().close(),
   };

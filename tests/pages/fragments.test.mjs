@@ -3,7 +3,8 @@ import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { besieged } from "./besieged.mjs";
 import { bench } from "./browser.mjs";
-import { chance, hostileLinks } from "./hostile.mjs";
+import { chance } from "./chance.mjs";
+import { hostileLinks } from "./hostile.mjs";
 
 const SEED = 20261130;
 const PAGES = [

@@ -2,17 +2,6 @@
 import { fields, writeLink } from "boughline";
 import { exampleDraft } from "../../www/js/example.js";
 
-/** Numbers from 0 to below 1, the same from the same seed. */
-export function chance(seed) {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
-    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-}
-
 const QUESTIONS = [...new Set(fields().flatMap(({ questions }) => questions)), "trip-sheet"];
 if (!QUESTIONS.every((question) => typeof question === "string")) throw new Error("dist/ is of an older library: run pkg-config/build.");
 const PLANS = [

@@ -1,0 +1,9 @@
+#![no_main]
+
+#[path = "../../corpus/holds.rs"]
+#[allow(dead_code, reason = "each target asks for one of them")]
+mod holds;
+#[path = "../../corpus/typed.rs"]
+mod typed;
+
+libfuzzer_sys::fuzz_target!(|text: &str| holds::link(text, holds::Breadth::One));
