@@ -123,7 +123,10 @@ fn a_cord_has_its_answer_of_plain_objects_and_its_errors_at_once() {
     let cord = |draft: &str, view: &str| wasm::cord::cut_length(&js(draft), &js(view));
     let reply = cord("{ cordUse: 'hand-loop', slingCord: 0.006, finishedLength: '30 cm', climbHeight: '' }", "{}");
     assert_eq!(get(&reply, "ok"), JsValue::TRUE, "{}", JSON::stringify(&reply).unwrap());
-    assert_eq!(get(&reply, "answer.first").as_string().as_deref(), Some("Cut 1 m of cord; 1.14 m to be sure of it."));
+    assert_eq!(
+        get(&reply, "answer.first").as_string().as_deref(),
+        Some("Cut 1 m of cord; 1.14 m with every part at its longest.")
+    );
     assert_eq!(get(&reply, "answer.figures.0.id").as_string().as_deref(), Some("cutLength"));
     assert_eq!(get(&reply, "answer.pieces.2.kind").as_string().as_deref(), Some("span"));
     assert_eq!(get(&reply, "answer.pieces.2.length.value").as_f64(), Some(0.6));
@@ -140,7 +143,10 @@ fn a_rope_has_its_answer_of_plain_objects_and_its_errors_at_once() {
     let reply = rope("{ crotchHeight: 12, anchor: 'base', bodyMass: '' }", "{ system: 'us' }");
     assert_eq!(get(&reply, "ok"), JsValue::TRUE, "{}", JSON::stringify(&reply).unwrap());
     assert_eq!(get(&reply, "answer.figures.0.id").as_string().as_deref(), Some("ropeNeeded"));
-    assert_eq!(get(&reply, "answer.first").as_string().as_deref(), Some("About 93 ft of rope; 107 to be sure of it."));
+    assert_eq!(
+        get(&reply, "answer.first").as_string().as_deref(),
+        Some("About 93 ft of rope; 107 with every part at its longest.")
+    );
     assert_eq!(get(&reply, "answer.states.3.id").as_string().as_deref(), Some("down"));
     assert_eq!(get(&reply, "answer.states.3.decides"), JsValue::TRUE);
     assert_eq!(get(&reply, "answer.states.3.items.0.value").as_f64(), Some(12.0));

@@ -28,6 +28,8 @@ mod loads;
 mod notices;
 #[path = "wording/own_rigs.rs"]
 mod own_rigs;
+#[path = "wording/permission.rs"]
+mod permission;
 #[path = "wording/rope_length.rs"]
 mod rope_length;
 #[path = "wording/sense.rs"]

@@ -11,9 +11,9 @@ choice! {
     /// What a cord is for.
     CordUse {
         /// Prusik loop.
-        Prusik = "prusik", "prusik loop", "Grips both ways; a closed loop passed through itself.";
+        Prusik = "prusik", "prusik loop", "Meant to grip both ways; a closed loop passed through itself.";
         /// Klemheist.
-        Klemheist = "klemheist", "klemheist", "Grips one way; a loop wound on and passed through its own bight.";
+        Klemheist = "klemheist", "klemheist", "Meant to grip one way; a loop wound on and passed through its own bight.";
         /// Autoblock.
         Autoblock = "autoblock", "autoblock", "A backup that lets go easily; a loop wound on, both bights in one connector.";
         /// Bachmann.

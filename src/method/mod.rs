@@ -14,6 +14,7 @@ mod friction;
 mod gear;
 mod hands;
 mod hitch;
+mod never;
 mod plan;
 mod pull;
 mod rescue;
@@ -54,5 +55,6 @@ pub fn chapters() -> Vec<Chapter> {
         rescue::chapter(),
         conflicts::chapter(),
         unknown::chapter(),
+        never::chapter(),
     ]
 }

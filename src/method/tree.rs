@@ -39,7 +39,7 @@ pub(super) fn chapter() -> Chapter {
         "What a crotch carries, and what bending does to a limb. It can only ever rule a limb out; it never says that a limb will do. Dead wood is always refused.",
         vec![
             formula("base-anchor", "Load on the crotch of a base anchor, by friction once the rope has moved")
-                .words("The weight on one side, and on the other what friction leaves of it. Friction is guaranteed only once the rope has moved, so the plan is twice the weight.")
+                .words("The weight on one side, and on the other what friction leaves of it. Friction counts only once the rope has moved, so the plan is twice the weight.")
                 .symbols(N, "R = W × (1 + exp(−μ × π))")
                 .term("R", "load on the crotch", N)
                 .term("W", "weight", N)

@@ -1,11 +1,11 @@
-//! What is not known, and what this will never say.
+//! What is not known.
 
 use super::Chapter;
 
 pub(super) fn chapter() -> Chapter {
     Chapter::new(
         "unknown",
-        "What is not known, and what this will never say",
+        "What is not known",
         "Nobody could be found who published these. Where a figure is needed it is judged, shown with its range, and yours replaces it.",
         Vec::new(),
     )
@@ -17,7 +17,4 @@ pub(super) fn chapter() -> Chapter {
     .note("not seen: the tree", "Decay, cracks, dead wood, weak unions, what hangs above, power lines, wind. A sum that does not rule a limb out says nothing about these.", &[])
     .note("not seen: the gear", "Wear, age, edges, how a hitch was dressed, whether a gate is shut, whether this cord suits this rope.", &[])
     .note("not seen: the person", "Pain, breath, heat, cold, fear, medicine, skill, and who is beside them.", &[])
-    .note("never said: safe", "Nothing here ever calls a climb, a part, a limb, a time or a rescue safe. The best there is to say is within reach on paper, and what is missing before it is a plan.", &[])
-    .note("never said: enough", "A strength is shown beside a load and against published minima; whether that is enough is for a qualified person with the gear in hand.", &[])
-    .note("never done: training", "Arithmetic is no training. A qualified climber checks the rig and the tree; makers’ instructions and labels, local codes and licensed practice win over any number here.", &[])
 }

@@ -17,7 +17,7 @@ choice! {
         /// Tied off at the foot.
         Base = "base", "at the foot of the tree", "Up from a tie at the foot, over the crotch and down to you. Nobody can let you down from a plain tie.";
         /// Made fast at the foot in a device that pays out.
-        BaseLowerable = "base-lowerable", "at the foot, in a lowering device", "Up from a device at the foot that pays out under load, over the crotch and down to you: a helper there can let you down.";
+        BaseLowerable = "base-lowerable", "at the foot, in a lowering device", "Up from a device at the foot that pays out under load, over the crotch and down to you: a helper there who has rehearsed it can let you down, as far as the rope lies ready.";
     }
 }
 
@@ -47,7 +47,7 @@ pub static ANCHOR: Field<Anchor> = Field::new(Row {
     noun: "anchor",
     hint: "",
     kind: Kind::Choice { options: Anchor::OPTIONS, likely: None },
-    why: "There is no cautious default: each is safer in its own way.",
+    why: "There is no cautious default: each fails in its own way.",
     private: false,
 });
 

@@ -188,7 +188,7 @@ fn which(answer: &Answer, view: View) -> String {
             let noun = ascent.rig_name.named().noun;
             say(&mut text, " Easier to repeat: {}, at about {P} a pull.", &[&ascent.need], &[noun], view);
         }
-        None => text.push_str(" None that works takes less than half of your strength."),
+        None => text.push_str(" None that succeeds on paper takes less than half of your strength."),
     }
     chosen(answer, &mut text, view);
     text
@@ -258,7 +258,13 @@ fn lesser(answer: &Answer, view: View) -> String {
         match helped {
             Some(helped) => {
                 let noun = helped.ascent.rig_name.named().noun;
-                say(&mut text, "With somebody on the ground who hauls, this succeeds: {}.", &[], &[noun], view);
+                say(
+                    &mut text,
+                    "With somebody on the ground who hauls, this succeeds on paper: {}.",
+                    &[],
+                    &[noun],
+                    view,
+                );
             }
             None => text.push_str("Nor do the helper’s rigs succeed with the helper’s pull that is reckoned with."),
         }

@@ -46,7 +46,7 @@ fn hanging(answer: &Answer, view: View) -> String {
     let clock = &const { Spread::point(HARNESS_CLOCK) };
     match &answer.hanging {
         Some(hanging) => {
-            let template = "Your strength would do, but you would hang in the harness for about {S} until you are down again. Where legs do not move, more than {S} is at best your limit.";
+            let template = "What stands against it is not strength: you would hang in the harness for about {S} until you are down again. Where legs do not move, more than {S} is at best your limit.";
             said(template, &[hanging, clock], &[], view)
         }
         None => {

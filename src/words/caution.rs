@@ -132,7 +132,7 @@ const fn known(caution: Caution) -> &'static Known {
             id: "sliding-turn",
             grave: false,
             sources: &[DELANEY, CAPSTAN, PRATTLEY, SETNICKA],
-            template: "A ring or carabiner eats nearly half of the pull at that turn, and wears the rope. A pulley there is the cheapest help.",
+            template: "A ring or carabiner eats nearly half of the pull at that turn, and wears the rope. A pulley there, rated for you, is the cheapest help.",
         },
         Caution::OverBark => &Known {
             id: "over-bark",

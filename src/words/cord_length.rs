@@ -113,7 +113,7 @@ fn first(answer: &Answer, shared: &Shares, view: View) -> String {
             }
             let Spread { likely, high, .. } = answer.cut.total;
             if likely < high {
-                say(&mut text, "; {M} to be sure of it", &[&Spread::point(high)], &[], view);
+                say(&mut text, "; {M} with every part at its longest", &[&Spread::point(high)], &[], view);
             }
             text + "."
         }

@@ -120,7 +120,7 @@ pub fn cut_report(answer: &Answer, view: View) -> CutReport {
         second = "Proved: of every cord nothing less would do.".to_owned();
     }
     let first = match (lacking.is_empty(), buy.is_empty()) {
-        (true, true) => "Nothing is to buy: what you have does.".to_owned(),
+        (true, true) => "Nothing is to buy: these cords come out of what you have.".to_owned(),
         (true, false) => buy,
         (false, true) => lacking,
         (false, false) => {

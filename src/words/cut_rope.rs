@@ -37,7 +37,7 @@ pub(super) fn rope_lines(rope: Option<&Rope>, view: View) -> Vec<String> {
 pub(super) fn rope_note(rope: &Rope, view: View) -> Option<String> {
     let length = text(whole(rope.enough()?, view), view);
     let needed = text(begun(sold(&rope.stock, view).need.high, view), view);
-    Some(worded("Your rope of {} is enough: it takes {} at the most.", &[&length, &needed]))
+    Some(worded("Your rope of {} reaches on paper: it takes {} at the most.", &[&length, &needed]))
 }
 
 /// The rope to buy and its retrieval cord, as figures.

@@ -72,11 +72,11 @@ pub(super) fn first(answer: &Answer, view: View) -> String {
         (Decided::Power, _) => {
             let [takes, keeps] =
                 [&answer.power_needed, &answer.power_kept_up].map(|power| power.as_ref().unwrap_or(&unknown));
-            let template = "The power of your arms decides: coming to the height within {S} takes about {W} all the way, and they keep up about {W}. It is enough in {} of 100 reckoned climbs.";
+            let template = "The power of your arms decides: coming to the height within {S} takes about {W} all the way, and they keep up about {W}. On paper it suffices in {} of 100 reckoned climbs.";
             tell(template, &[allowed, takes, keeps], reaches)
         }
         (Decided::Time, _) => {
-            let template = "The time is too short: about {I} strokes take about {S} without any rest, and you allow {S}. It is enough in {} of 100 reckoned climbs.";
+            let template = "The time is too short: about {I} strokes take about {S} without any rest, and you allow {S}. On paper it suffices in {} of 100 reckoned climbs.";
             tell(
                 template,
                 &[answer.strokes.as_ref().unwrap_or(&unknown), answer.time.as_ref().unwrap_or(&unknown), allowed],

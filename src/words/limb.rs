@@ -46,7 +46,9 @@ pub(super) fn limb_line(answer: &Answer, view: View) -> LimbLine {
 fn checks(answer: &Answer, view: View) -> Vec<String> {
     let forearm = match answer.thinner_than_forearm {
         Some(true) => "It is thinner than your forearm: too thin to tie in to.",
-        Some(false) => "It is at least as thick as your forearm, the first thing that is asked of a tie-in.",
+        Some(false) => {
+            "It is at least as thick as your forearm: the first thing that is asked of a tie-in, and not the last."
+        }
         None => "It must be at least as thick as your forearm.",
     };
     let bole = Spread::point(LEAST_BOLE.in_metres());

@@ -98,16 +98,16 @@ const fn why_not(why: Why) -> &'static str {
             "Not on this rig: somebody on the ground pulls, and you only hang. See being hauled."
         }
         Why::Cannot(WhyNot::NothingHolds) => {
-            "Not on this rig: with every hand off nothing holds you. A hitch that grips the rope by itself would."
+            "Not on this rig: with every hand off nothing holds you. It takes a hitch that grips the rope by itself."
         }
         Why::Cannot(WhyNot::NothingOnTheGround) => {
             "Not on this rope: nothing of it can be given or taken on the ground. An anchor at the foot of the tree that pays out rope would make it possible, or a second rope."
         }
         Why::Cannot(WhyNot::OnlyAKnot) => {
-            "Not on this rig: with every hand off nothing grips until rope has run to a knot, whose catch is told apart. A hitch that grips the rope by itself would hold you."
+            "Not on this rig: with every hand off nothing grips until rope has run to a knot, whose catch is told apart. It takes a hitch that grips the rope by itself."
         }
         Why::NothingBacksUp => {
-            "Not on this rig: once the hitch that holds you is gone, cord and all, you fall to the ground. A second hitch above it would catch you; so would a knot in the tail where the tail runs through a turn, and elsewhere it only stops a hitch that slips."
+            "Not on this rig: once the hitch that holds you is gone, cord and all, you fall to the ground. It takes a second hitch above it to catch you, or a knot in the tail where the tail runs through a turn; elsewhere a knot only stops a hitch that slips."
         }
         Why::NoHeights => {
             "Not reckoned yet: enter the height of the crotch and the height to climb, so that it is known how much rope is out."

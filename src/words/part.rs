@@ -25,9 +25,9 @@ fn part_line(answer: &Answer, part: &PartFact, view: View) -> PartLine {
         _ if part.single => "If it fails, you fall: nothing else in this model holds you.".to_owned(),
         Some(drop) if drop > Length::metres(0.0) => {
             let drop = Spread::point(drop.in_metres());
-            said("If it fails, a knot holds you after a drop of about {M}.", &[&drop], &[], view)
+            said("If it fails, only a knot is left to catch you, after a drop of about {M}: near the ground you land first.", &[&drop], &[], view)
         }
-        _ => "If it fails while you hang at rest, something else still holds you. While you pull is not reckoned here."
+        _ => "If it fails while you hang at rest, something else in this model still holds you. While you pull is not reckoned here."
             .to_owned(),
     };
     let mut id = said("rope-{0}", &[&Spread::point(part.rope as f64)], &[], view);

@@ -78,7 +78,11 @@ pub(super) fn step_line(step: &Step) -> StepLine {
 /// Its id, what is done in short, and how.
 const fn told(does: Does) -> (&'static str, &'static str, &'static str) {
     match does {
-        Does::Rest => ("rest", "hang on the hitch", "Let go with both hands and watch the hitch take your weight."),
+        Does::Rest => (
+            "rest",
+            "hang on the hitch",
+            "Ease your weight onto the hitch with your hands still on the rope, watch it grip, and only then let go.",
+        ),
         Does::BackUp => (
             "back-up",
             "tie a knot below it",

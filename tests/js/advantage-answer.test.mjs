@@ -6,11 +6,11 @@ const rig = (noun, standing, more = {}) => ({ noun, standing, least: false, haul
 
 test("the short answer names the least rig, a helper's where none else works, and says when strength is not known", () => {
   const out = rig("hand over hand", "out");
-  assert.equal(glanceText({ rigs: [rig("tail 3:1", "works", { least: true }), out] }), "Least kit for one pull: tail 3:1");
+  assert.equal(glanceText({ rigs: [rig("tail 3:1", "works", { least: true }), out] }), "On paper, least kit for one pull: tail 3:1");
   const whole = rig("tail 3:1", "works", { least: true, figures: [{ id: "reachChance" }] });
-  assert.equal(glanceText({ rigs: [whole, out] }), "Least kit for the height: tail 3:1");
-  assert.equal(glanceText({ rigs: [rig("over the crotch", "works", { hauled: true }), out] }), "Only with a helper: over the crotch");
-  assert.equal(glanceText({ rigs: [rig("over the crotch", "out", { hauled: true }), out] }), "No rig here works yet");
+  assert.equal(glanceText({ rigs: [whole, out] }), "On paper, least kit for the height: tail 3:1");
+  assert.equal(glanceText({ rigs: [rig("over the crotch", "works", { hauled: true }), out] }), "On paper, only with a helper: over the crotch");
+  assert.equal(glanceText({ rigs: [rig("over the crotch", "out", { hauled: true }), out] }), "No rig here succeeds on paper yet");
   const unknown = [rig("over the crotch", "works", { hauled: true }), rig("tail 3:1", "not-known")];
   assert.equal(glanceText({ rigs: unknown }), "Your strength is not known yet");
 });

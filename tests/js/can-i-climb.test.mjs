@@ -13,7 +13,7 @@ test("ranges are said to come from sums, and no sums are said of none", () => {
 test("the short answer holds the pull only while there is no verdict", () => {
   const figures = [{ id: "other", text: "3" }, { id: "pullNeeded", text: "328 N" }];
   const none = { id: "none", text: "No verdict yet" };
-  assert.equal(glanceText({ verdict: none, figures }), "No verdict yet: one pull takes 328 N");
+  assert.equal(glanceText({ verdict: none, figures }), "No verdict yet: one pull takes about 328 N");
   assert.equal(glanceText({ verdict: none, figures: [] }), "No verdict yet");
   assert.equal(glanceText({ verdict: { id: "at-limit", text: "At your limit" }, figures }), "At your limit");
 });

@@ -21,7 +21,7 @@ test("a hitch, a rope and a cord give a length, piece by piece", async () => {
   await box(page, "ropeDiameter").fill("11");
   await box(page, "hitchCord").fill("6");
   await settled(page);
-  assert.equal(await page.locator("#first").innerText(), "Cut 95 cm of cord for 20 cm of free legs in all; 1.12 m to be sure of it.");
+  assert.equal(await page.locator("#first").innerText(), "Cut 95 cm of cord for 20 cm of free legs in all; 1.12 m with every part at its longest.");
   const rows = await page.locator("#cord tbody tr").evaluateAll((all) => all.map((row) => row.cells[1].textContent));
   const sum = rows.reduce((all, text) => all + Number.parseFloat(text), 0);
   assert.equal(`${sum} cm`, await page.locator("#cord tfoot td").first().innerText(), "as they are written they add up");

@@ -179,6 +179,12 @@ test("every question answers the same plan, each in boxes of its own", async () 
     const cautions = await inside(page, name, "#cautions").innerText();
     for (const { id, text } of told.answer.cautions) assert.equal(cautions.includes(text), id !== "arithmetic", `${name}: ${id}`);
   }
+  await page.emulateMedia({ media: "print" });
+  for (const name of QUESTIONS.keys()) {
+    const shown = (where) => inside(page, name, where).evaluateAll((all) => all.filter((one) => one.checkVisibility()).length);
+    assert.ok(await shown("#cautions li") >= 3 && await shown("#cautions li") === await inside(page, name, "#cautions li").count(), name);
+    assert.equal(await shown(".always li"), 4, name);
+  }
   assert.deepEqual(page.complaints, []);
 });
 

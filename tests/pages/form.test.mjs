@@ -183,7 +183,7 @@ test("on a phone the bar below the form shows the pull while there is no verdict
   await settled(page);
   const pull = (await page.locator("[data-figure=pullNeeded] .value").innerText()).replace(/\s/gu, " ");
   const glance = page.locator("#glance");
-  assert.equal((await glance.innerText()).replace(/\s/gu, " "), `No verdict yet: one pull takes ${pull}`);
+  assert.equal((await glance.innerText()).replace(/\s/gu, " "), `No verdict yet: one pull takes about ${pull}`);
   await (await pullBox(page)).fill("600 N");
   await settled(page);
   assert.equal(await glance.innerText(), await verdict(page).innerText());

@@ -24,7 +24,7 @@ test("mass, rig and anchor give every state, and those that cannot be say why", 
   await box(page, "anchor").selectOption("canopy");
   await settled(page);
   assert.equal(await page.locator("#states .state").count(), 7);
-  assert.match(await state(page, "caught").locator(".what").textContent(), /A second hitch above it would catch you/u);
+  assert.match(await state(page, "caught").locator(".what").textContent(), /It takes a second hitch above it to catch you/u);
   await state(page, "lowered").locator("summary").click();
   assert.match(await state(page, "lowered").innerText(), /nothing of it can be given or taken on the ground/u);
   assert.equal(await state(page, "lowered").locator("svg").count(), 0);

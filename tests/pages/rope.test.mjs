@@ -99,13 +99,13 @@ test("every anchor can be chosen, and its note says what it is in plain words", 
 test("it says which length to buy, out of those that somebody writes down", async () => {
   const page = await opened(BASE);
   await settled(page);
-  assert.match(await page.locator("#buy").innerText(), /^The shortest to buy is 40 m; about .+ left over/u);
+  assert.match(await page.locator("#buy").innerText(), /^The shortest to buy is, on paper, 40 m; about .+ left over/u);
   await page.locator("summary", { hasText: "Ropes to choose from" }).click();
   await written(page, "ropeStock").fill("32; 37.5");
   await written(page, "ropeStock").blur();
   await settled(page);
   assert.equal(await written(page, "ropeStock").inputValue(), "32 m; 37.5 m");
-  assert.match(await page.locator("#buy").innerText(), /^The shortest to buy is 32 m/u);
+  assert.match(await page.locator("#buy").innerText(), /^The shortest to buy is, on paper, 32 m/u);
   assert.match(page.url(), /ropeStock=32m--37\.5m/u);
   await written(page, "ropeStock").fill("32 m; thirty");
   await written(page, "ropeStock").blur();
@@ -124,7 +124,7 @@ test("a rope that is too short ends above the ground, in words and in the pictur
   assert.equal(await down.locator("svg .dashed").count(), 1);
   await box(page, "ropeOwned").fill("40 m");
   await settled(page);
-  assert.match(await page.locator("#owned").innerText(), /^Your 40 m goes over a crotch up to 15\.8 m high.*it is enough\.$/u);
+  assert.match(await page.locator("#owned").innerText(), /^Your 40 m goes over a crotch up to 15\.8 m high.*it reaches on paper\.$/u);
   assert.equal(await down.locator("svg .dashed").count(), 0);
 });
 

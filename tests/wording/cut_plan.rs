@@ -29,7 +29,7 @@ const PROVED: &str = "Proved: of every cord nothing less would do.";
 const PLANS: &[(&str, &str, &str, &str)] = &[
     ("cords=2~6mm~1.8m", "Buy 1 hank of 5 m of 6 mm nylon cord.", PROVED, "Buy 1 hank of 5 m of 6 mm nylon cord."),
     ("cords=2~6mm~1.8m,1~7mm~2.1m~aramid&hanks=any~4m", "Buy 1 hank of 4 m of 6 mm nylon cord and 1 hank of 4 m of 7 mm aramid cord.", PROVED, "Buy 1 hank of 4 m of 6 mm nylon cord."),
-    ("cords=2~6mm~1.8m&hanks=6mm~4m~0", "Nothing is to buy: what you have does.", PROVED, "Cut what you have: 1 hank of 4 m of 6 mm nylon cord."),
+    ("cords=2~6mm~1.8m&hanks=6mm~4m~0", "Nothing is to buy: these cords come out of what you have.", PROVED, "Cut what you have: 1 hank of 4 m of 6 mm nylon cord."),
     ("cords=3~6mm~1.8m&hanks=6mm~4m~0~x1,6mm~5m~9", "Buy 1 hank of 5 m of 6 mm nylon cord.", PROVED, "Buy 1 hank of 5 m of 6 mm nylon cord, and cut what you have: 1 hank of 4 m of 6 mm nylon cord."),
     ("cords=5~6mm~1.8m&hanks=6mm~4m", "Buy 3 hanks of 4 m of 6 mm nylon cord.", PROVED, "Buy 3 hanks of 4 m of 6 mm nylon cord."),
     ("cords=1~6mm~9m~haul%20cord&hanks=6mm~5m", "No plan for the 6 mm nylon cord: the haul cord of 9 m is longer than any hank gives, 4.95 m. Add a longer hank.", "", "No plan for the 6 mm nylon cord: the haul cord of 9 m is longer than any hank gives, 4.95 m. Add a longer hank."),
@@ -124,7 +124,7 @@ fn the_rope_to_buy_and_its_retrieval_cord_are_on_the_list_unless_a_rope_is_enoug
     assert_eq!(lines("&ropeStock=20m--30m", SI), ["a rope of 42 m or more, longer than any of the lengths to buy"]);
     assert!(lines("&ropeOwned=42m", SI).is_empty());
     let had = told(&format!("{bare}&ropeOwned=42m"), SI);
-    assert_eq!(had.notes[1..], ["Your rope of 42 m is enough: it takes 42 m at the most."]);
+    assert_eq!(had.notes[1..], ["Your rope of 42 m reaches on paper: it takes 42 m at the most."]);
     assert!(had.figures.iter().all(|figure| figure.id != "ropeToBuy"));
     // The height, and at the most a metre to tie it.
     let cord = told(&bare.replace("=canopy", "=canopy-cord"), SI);

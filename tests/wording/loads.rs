@@ -26,7 +26,7 @@ fn a_state_that_cannot_be_says_why_and_what_would_make_it_possible() {
         (
             "rig=ground-1",
             "resting",
-            "Not on this rig: with every hand off nothing holds you. A hitch that grips the rope by itself would.",
+            "Not on this rig: with every hand off nothing holds you. It takes a hitch that grips the rope by itself.",
         ),
         (
             "rig=tail-3&anchor=canopy",
@@ -41,7 +41,7 @@ fn a_state_that_cannot_be_says_why_and_what_would_make_it_possible() {
         (
             "rig=tail-3&anchor=canopy",
             "caught",
-            "Not on this rig: once the hitch that holds you is gone, cord and all, you fall to the ground. A second hitch above it would catch you; so would a knot in the tail where the tail runs through a turn, and elsewhere it only stops a hitch that slips.",
+            "Not on this rig: once the hitch that holds you is gone, cord and all, you fall to the ground. It takes a second hitch above it to catch you, or a knot in the tail where the tail runs through a turn; elsewhere a knot only stops a hitch that slips.",
         ),
         (
             "rig=own&ownRig=tied.tree--hitch.climber--hand.climber---tied.tree--hitch.climber&anchor=canopy",
@@ -51,7 +51,7 @@ fn a_state_that_cannot_be_says_why_and_what_would_make_it_possible() {
         (
             "rig=own&ownRig=tied.tree--hand.climber--knot.climber.3m&anchor=canopy",
             "resting",
-            "Not on this rig: with every hand off nothing grips until rope has run to a knot, whose catch is told apart. A hitch that grips the rope by itself would hold you.",
+            "Not on this rig: with every hand off nothing grips until rope has run to a knot, whose catch is told apart. It takes a hitch that grips the rope by itself.",
         ),
     ] {
         let report = told(plan);

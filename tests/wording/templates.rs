@@ -12,6 +12,7 @@ use boughline::words::{
     map_report, notice, report, rescue_report, rope_report, row_line, source_line,
 };
 use std::path::{Path, PathBuf};
+use std::sync::OnceLock;
 
 const RIGS: &[&str] = &["hand-over-hand", "tail-3", "tail-5", "moving-rope", "ground-5", "own"];
 
@@ -353,15 +354,25 @@ fn pieces(template: &str) -> Vec<&str> {
 const ASKED_ELSEWHERE: &[&str] =
     &["error.rs", "misread.rs", "refusal.rs", "limb.rs", "own_rig.rs", "slip.rs", "cut_list.rs"];
 
-/// The files of the library that word what people read.
+/// Every text that people read in the files that word it.
+pub(crate) fn every_literal() -> Vec<String> {
+    let read = |path: PathBuf| literals(&std::fs::read_to_string(path).expect("a file of the library"));
+    all_files_of_words().into_iter().flat_map(read).collect()
+}
+
+/// The files of the library that word what people read, but those asked elsewhere.
 fn files_of_words() -> Vec<PathBuf> {
+    let elsewhere = |path: &PathBuf| ASKED_ELSEWHERE.iter().any(|name| path.ends_with(name));
+    all_files_of_words().into_iter().filter(|path| !elsewhere(path)).collect()
+}
+
+fn all_files_of_words() -> Vec<PathBuf> {
     let root = Path::new(env!("CARGO_MANIFEST_DIR")).join("src/words");
     let mut files = Vec::new();
     for folder in [root.clone(), root.join("figures"), root.join("sheet")] {
         for entry in std::fs::read_dir(folder).expect("a folder of the library") {
             let path = entry.expect("a file of the library").path();
-            let name = path.file_name().and_then(|name| name.to_str()).unwrap_or_default().to_owned();
-            if name.ends_with(".rs") && !ASKED_ELSEWHERE.contains(&name.as_str()) {
+            if path.extension().is_some_and(|extension| extension == "rs") {
                 files.push(path);
             }
         }
@@ -370,10 +381,16 @@ fn files_of_words() -> Vec<PathBuf> {
     files
 }
 
+/// Everything that the plans here tell, in both views.
+pub(crate) fn all_told() -> &'static [String] {
+    static TOLD: OnceLock<Vec<String>> = OnceLock::new();
+    TOLD.get_or_init(|| [SI, US].map(told_in).concat())
+}
+
 #[test]
 fn every_template_is_told_and_fits_its_slots() {
-    let told = [SI, US].map(told_in).concat();
-    for text in &told {
+    let told = all_told();
+    for text in told {
         assert!(!text.contains(['{', '}']), "{text}");
     }
     let all = told.join("\n");

@@ -18,10 +18,10 @@ export function lettersOf({ rigs }) {
 /** The answer in short: the headline, and what stands below the form on a phone. */
 export function glanceText({ rigs }) {
   const least = rigs.find((rig) => rig.least);
-  if (least) return `Least kit for ${standingOf(least) === "works" ? "the height" : "one pull"}: ${least.noun}`;
+  if (least) return `On paper, least kit for ${standingOf(least) === "works" ? "the height" : "one pull"}: ${least.noun}`;
   if (rigs.some(({ standing, hauled }) => standing === "not-known" && !hauled)) return "Your strength is not known yet";
   const helped = rigs.find(({ standing, hauled }) => standing === "works" && hauled);
-  return helped ? `Only with a helper: ${helped.noun}` : "No rig here works yet";
+  return helped ? `On paper, only with a helper: ${helped.noun}` : "No rig here succeeds on paper yet";
 }
 
 export const advantageAnswer = {

@@ -13,8 +13,8 @@ export const watched = (cautions) => cautions.filter(({ id }) => id !== "arithme
 
 /** Every caution, the answer's own and those of the rig it names; none twice. */
 export function cautionsOf({ cautions, rigs = [] }) {
-  const named = rigs.find(({ least }) => least)?.cautions ?? [];
-  const all = new Map([...cautions, ...named].map((caution) => [caution.text, caution]));
+  const named = rigs.find(({ least }) => least) ?? rigs.find(({ standing, hauled }) => standing === "works" && hauled);
+  const all = new Map([...cautions, ...named?.cautions ?? []].map((caution) => [caution.text, caution]));
   return watched([...all.values()]);
 }
 

@@ -1,4 +1,4 @@
-import { watched } from "./answer-words.js";
+import { cautionsOf } from "./answer-words.js";
 import { cautionItem } from "./caution-item.js";
 import { element, setText } from "./element.js";
 import { faultsText } from "./faults.js";
@@ -28,7 +28,7 @@ export const numbersStand = () => !at("numbers").hidden;
 /** Places what stands below the words: figures, drawings, what to watch for, sources. */
 export function showNumbers(answer, question) {
   (question.showFigures ?? showFigures)(at("figures"), answer.figures, new Map(answer.sources.map(({ id, text }) => [id, text])));
-  const cautions = watched(answer.cautions);
+  const cautions = cautionsOf(answer);
   at("answer-cautions").hidden = cautions.length === 0;
   at("answer-cautions").querySelector("ul").replaceChildren(...cautions.map(cautionItem));
   at("sources").replaceChildren(...answer.sources.map(({ text }) => element("li", {}, text)));

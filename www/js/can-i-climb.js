@@ -24,7 +24,7 @@ export function effortText({ samples, more }) {
 /** What stands below the form on a phone: without a verdict at least what a pull takes. */
 export function glanceText({ verdict, figures }) {
   const pull = verdict.id === "none" ? figures.find(({ id }) => id === "pullNeeded") : undefined;
-  return pull ? `${verdict.text}: one pull takes ${pull.text}` : verdict.text;
+  return pull ? `${verdict.text}: one pull takes about ${pull.text}` : verdict.text;
 }
 
 function showGoing(going) {

@@ -69,8 +69,11 @@ const ROUNDING: f64 = 1e-9;
 fn cautions(answer: &Answer) -> Vec<Caution> {
     let (make, cord_use) = (&answer.make, answer.cord_use);
     let mut cautions = vec![Caution::Arithmetic];
-    if cord_use.is_hitch() {
+    // A garda has no coils, and whoever hangs on it hangs on how it was set all the same.
+    if cord_use.is_hitch() || cord_use == CordUse::Garda {
         cautions.push(Caution::SetDressTest);
+    }
+    if cord_use.is_hitch() {
         let ratio = make.cord / make.rope;
         // Blake's is tied with the line's own tail, or a cord as thick (read).
         let alike = cord_use == CordUse::Blakes && ratio <= 1.0 + ROUNDING;

@@ -30,10 +30,10 @@ use crate::words::{
 };
 
 /// What a verdict that strength alone would earn comes to, where something else stands against the plan.
-const NOT_AS_PLANNED: &str = "Not as planned; by strength within reach";
+const NOT_AS_PLANNED: &str = "Not as planned; by strength alone within reach on paper";
 
 /// And where nobody can tell yet whether anything does.
-const NOT_ALL_ANSWERED: &str = "By strength within reach; the rest is not answered";
+const NOT_ALL_ANSWERED: &str = "By strength alone within reach on paper; the rest is not answered";
 
 /// The whole plan in short. What cannot be answered yet says what it needs, and hides nothing else.
 #[must_use]
