@@ -22,7 +22,7 @@ const HAND = { fatigue: 0.01227, recovery: 0.00134, rest: 9.1 };
 
 /** A draft's text in an SI unit as a number. */
 function si(draft, id, unit) {
-  const text = /^([0-9.]+) (\w+)$/.exec(draft[id] ?? "");
+  const text = /^([0-9.]+) ?([a-zA-Z]+)$/.exec(draft[id] ?? "");
   if (text?.[2] !== unit) throw new Error(`The twin reads ${id} in ${unit} only, as "10 ${unit}".`);
   return Number(text[1]);
 }

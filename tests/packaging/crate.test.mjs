@@ -18,6 +18,8 @@ test("it holds its sources, tests and papers, and nothing else", () => {
   const belongs = /^(?:src|tests|examples)\/.+\.(?:rs|tsv|csv|jsonl|txt|md|d\.ts|hex)$|^(?:Cargo\.(?:toml|toml\.orig|lock)|README\.md|CHANGELOG\.md|LICENSE|\.cargo_vcs_info\.json)$/u;
   assert.deepEqual(files.filter((file) => !belongs.test(file)), []);
   for (const file of ["src/lib.rs", "src/wasm.d.ts", "README.md", "LICENSE", "tests/data/ids.txt"]) assert.ok(files.includes(file), file);
+  // Crates of their own, which nobody who has the library needs.
+  assert.deepEqual(files.filter((file) => /^tests\/(?:bench|fuzz)\//u.test(file)), []);
 });
 
 test("the least Rust it says it needs is the one that all of this runs on", () => {

@@ -5,64 +5,13 @@ import { availableParallelism, loadavg } from "node:os";
 import { brotliCompressSync } from "node:zlib";
 import { parts } from "../../pkg-config/parts.mjs";
 import { bench } from "../pages/browser.mjs";
-import { fullLink, pages } from "./lib/pages.mjs";
+import { pages } from "./lib/pages.mjs";
+import { SLOW_DOWN, firstAnswer, sum, waits, workToFirst } from "./lib/phone.mjs";
 import { middle, report, table } from "./lib/table.mjs";
 
 const RUNS = Number(process.env.RUNS ?? 3);
 const TARGET = 1500; // ms, for a page that carries its own question's part; the whole library alone takes as long
 const STEADY = 0.1; // layout shift that nobody minds
-const PHONE = { width: 412, height: 823 };
-const SLOW_DOWN = 4;
-const NETWORK = { offline: false, latency: 150, downloadThroughput: 1.6e6 / 8, uploadThroughput: 750e3 / 8 };
-
-/** Notes on the page's own clock when its first answer can be seen, or on a page that only tells, its first words. */
-function watch() {
-  const seen = () => {
-    const answer = document.querySelector("#first, .headline");
-    if (answer) return answer.textContent.trim() !== "" && answer.checkVisibility();
-    return performance.getEntriesByName("first-contentful-paint").length > 0;
-  };
-  // What is found before a frame is on the screen with it; a message is heard next, before whatever the page does after.
-  const { port1, port2 } = new MessageChannel();
-  port1.onmessage = () => { globalThis.firstAnswer = performance.now(); };
-  const look = () => {
-    if (document.readyState !== "loading" && seen()) port2.postMessage(null);
-    else requestAnimationFrame(look);
-  };
-  requestAnimationFrame(look);
-  globalThis.shifted = 0;
-  new PerformanceObserver((list) => { for (const { value } of list.getEntries()) globalThis.shifted += value; }).observe({ type: "layout-shift", buffered: true });
-}
-
-/** Seconds that the page's main thread works until then, at this machine's own speed and over no network. */
-async function work(site, { name, question }) {
-  const page = await site.page();
-  const session = await page.context().newCDPSession(page);
-  await session.send("Performance.enable", { timeDomain: "threadTicks" });
-  await page.addInitScript(watch);
-  await page.goto(site.url + name + (question ? fullLink(question) : ""), { waitUntil: "commit", timeout: 60000 });
-  await page.waitForFunction(() => globalThis.firstAnswer, null, { timeout: 60000 });
-  const { metrics } = await session.send("Performance.getMetrics");
-  await page.context().close();
-  return metrics.find((metric) => metric.name === "TaskDuration").value;
-}
-
-/** What a quiet machine would come to at the most: two ways there and back, the bytes, and the slowed work one after another. */
-const reckoned = (bytes, seconds) => Math.round(2 * NETWORK.latency + (bytes / NETWORK.downloadThroughput) * 1000 + seconds * 1000 * SLOW_DOWN);
-
-async function time(site, { name, question }) {
-  const page = await site.page({ viewport: PHONE });
-  const session = await page.context().newCDPSession(page);
-  await session.send("Network.enable");
-  await session.send("Network.emulateNetworkConditions", NETWORK);
-  await session.send("Emulation.setCPUThrottlingRate", { rate: SLOW_DOWN });
-  await page.addInitScript(watch);
-  await page.goto(site.url + name + (question ? fullLink(question) : ""), { waitUntil: "commit", timeout: 60000 });
-  await page.waitForFunction(() => globalThis.firstAnswer, null, { timeout: 60000 });
-  const took = await page.evaluate(() => ({ ms: Math.round(globalThis.firstAnswer), shifted: globalThis.shifted }));
-  await page.context().close();
-  return took;
-}
 
 const site = await bench();
 const rows = [];
@@ -70,15 +19,18 @@ const faults = [];
 for (const page of (await pages()).filter(({ name }) => new RegExp(process.env.PAGES ?? "", "u").test(name))) {
   await (await fetch(site.url + page.name, { headers: { "Accept-Encoding": "br" } })).arrayBuffer(); // packed before, as a host does
   const runs = [];
-  for (let run = 0; run < RUNS; run += 1) runs.push(await time(site, page));
-  const seconds = Math.min(await work(site, page), await work(site, page));
+  for (let run = 0; run < RUNS; run += 1) runs.push(await firstAnswer(site, page));
+  const [work] = [await workToFirst(site, page), await workToFirst(site, page)].sort((one, other) => one.all - other.all);
   const bytes = brotliCompressSync(page.html).length;
   const times = runs.map(({ ms }) => ms);
   const shifted = Math.max(...runs.map((one) => one.shifted));
   const held = page.name.slice(0, -5) in parts;
   if (held && middle(times) > TARGET) faults.push(`* ${page.name}: ${middle(times)} ms`);
   if (shifted > STEADY) faults.push(`* ${page.name}: what stands there is pushed about, by ${shifted.toFixed(2)}`);
-  rows.push([page.name, page.question ?? "(only tells)", (bytes / 1024).toFixed(0), seconds.toFixed(2), reckoned(bytes, seconds), times.join(", "), middle(times), held ? "yes" : "no", shifted.toFixed(3)]);
+  rows.push([
+    page.name, page.question ?? "(only tells)", (bytes / 1024).toFixed(0), work.all.toFixed(2), Math.round(sum(waits(bytes, work))),
+    times.join(", "), middle(times), held ? "yes" : "no", shifted.toFixed(3),
+  ]);
   console.log(rows.at(-1).join("  "));
 }
 await site.close();

@@ -1,14 +1,14 @@
-// How many cutting plans the shipped module proves, and how long it takes: `node bench-cutting.mjs TABLE`.
+// How many cutting plans the shipped module proves, and how long it takes.
 //
 // Realistic: cords of 0.3 to 4 m to the centimetre, evenly; two to six lengths of hank of 5 to 50 m to the metre, evenly,
 // half of the plans priced (a metre out of a longer hank a little cheaper), a quarter with a remnant at home. Thirds: cords
 // of 2.8 to 3.8 m out of hanks of 7 and 10 m, of which three go into one or do not: the hard kind.
-import { writeFile } from "node:fs/promises";
 import * as boughline from "boughline";
+import { middle } from "./times.mjs";
 
-const [table] = process.argv.slice(2);
-const PLANS = 100;
-const LIMIT = 200; // milliseconds
+export const PLANS = 100;
+export const LIMIT = 200; // milliseconds
+const COUNTS = [12, 20, 40, 55];
 
 /** A die whose throws are always the same: whole numbers from `least` to `most`. */
 function dice(seed) {
@@ -43,27 +43,25 @@ function spread(cords) {
   return [...counts].map(([cord, count]) => cord.replace(/^1/u, String(count))).slice(0, 60).join("\n");
 }
 
-const lines = [`| cords | proved of ${PLANS} | within ${LIMIT} ms | with the longest remainder | ms, middle | ms, slowest |`, "|---|---|---|---|---|---|"];
-for (const [name, of] of [["realistic", realistic], ["thirds", thirds]]) {
-  for (const count of [12, 20, 40, 55]) {
-    const times = [];
-    let [proved, inTime, whole] = [0, 0, 0];
-    for (let seed = 1; seed <= PLANS; seed += 1) {
-      const start = performance.now();
-      const reply = boughline.cutPlan(of(seed, count));
-      const time = performance.now() - start;
-      if (!reply.ok) throw new Error(JSON.stringify(reply.errors));
-      const [kind] = reply.answer.kinds;
-      const isProved = kind.standing === "proved";
-      proved += isProved;
-      inTime += isProved && time <= LIMIT;
-      whole += kind.proof.includes("Nor does any");
-      times.push(time);
-    }
-    times.sort((a, b) => a - b);
-    lines.push(`| ${name}, ${count} | ${proved} | ${inTime} | ${whole} | ${times[PLANS >> 1].toFixed(1)} | ${times.at(-1).toFixed(0)} |`);
-  }
+/** A plan's time in ms, and what was proved of it. */
+function planned(draft) {
+  const start = performance.now();
+  const reply = boughline.cutPlan(draft);
+  const ms = performance.now() - start;
+  if (!reply.ok) throw new Error(JSON.stringify(reply.errors));
+  const [{ standing, proof }] = reply.answer.kinds;
+  return { ms, proved: standing === "proved", whole: proof.includes("Nor does any") };
 }
-const text = `${lines.join("\n")}\n`;
-await writeFile(table, text);
-console.log(text);
+
+/** `{ kind, count, proved, inTime, whole, middle, slowest }` for each kind of plan and count of cords. */
+export function cutting() {
+  planned(realistic(1, COUNTS[0])); // compiles what it needs
+  return [["realistic", realistic], ["thirds", thirds]].flatMap(([kind, of]) => COUNTS.map((count) => {
+    const all = Array.from({ length: PLANS }, (_, seed) => planned(of(seed + 1, count)));
+    const those = (which) => all.filter(which).length;
+    return {
+      kind, count, proved: those(({ proved }) => proved), inTime: those(({ proved, ms }) => proved && ms <= LIMIT),
+      whole: those(({ whole }) => whole), middle: middle(all.map(({ ms }) => ms)), slowest: Math.max(...all.map(({ ms }) => ms)),
+    };
+  }));
+}
