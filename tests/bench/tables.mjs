@@ -41,13 +41,13 @@ function ofContenders(plans) {
   ];
 }
 
-const SEARCH = "A cutting plan is a search: past twelve cords not every partition can be tried, and the rounds until a bound is met grow faster than the cords, until the counted effort ends them.";
-
 function ofGrowth(growth) {
   const whole = growth.map(({ question, by, rows }) => {
     const [larger, longer] = [rows.at(-1).size / rows[0].size, rows.at(-1).ms / rows[0].ms];
     return { question, by, from: rows[0].size, to: rows.at(-1).size, larger, longer, word: proportion(larger, longer) };
   });
+  const more = growth.flatMap(({ question, by, rows }) =>
+    rows.flatMap(({ size, word }, at) => (word === "more than in proportion" ? [`${question}, ${by} from ${rows[at - 1].size} to ${size}`] : [])));
   const steps = growth.flatMap(({ question, by, rows }) => rows.map(({ size, larger, longer, ms: time, word }, at) =>
     [...(at === 0 ? [question, by] : ["", ""]), size, ratio(larger), ratio(longer), ms(time), word]));
   return [
@@ -55,7 +55,7 @@ function ofGrowth(growth) {
     `How much longer a question takes when it grows: ${whole.filter(({ word }) => word === "more than in proportion").length} of ${whole.length} grow more than in proportion from end to end.`,
     table(["question", "by", "from", "to", "larger", "longer", ""],
       whole.map(({ question, by, from, to, larger, longer, word }) => [question, by, from, to, ratio(larger), ratio(longer), word])),
-    `Step by step, each size beside the one above it. ${steps.some((cells) => cells.at(-1).startsWith("more")) ? SEARCH : "No step takes more than its proportion."}`,
+    `Step by step, each size beside the one above it. More than in proportion: ${more.length === 0 ? "none" : more.join("; ")}. Out of which hanks is a search, whose effort is counted and ends.`,
     table(["question", "by", "size", "larger", "longer", "ms here", ""], steps),
   ];
 }
