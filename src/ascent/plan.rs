@@ -8,7 +8,7 @@ use crate::climber::{
     AGE, ARM_POWER, Arms, BODY_MASS, CADENCE, CLIMB_ARMS, GLOVES, GRIP_LEFT, GRIP_RIGHT, Gloves, Grip, HAND_TRAVEL,
     HELPER_PULL, HOLD, Hold, KIT_MASS, LEGS, Legs, MEASURED_PULL, Measured, Norm, POSTURE, PULL_ARMS, PULL_HELD,
     PULL_TAKEN, Posture, SEAT_HEIGHT, SEX, SHOULDER_REACH, STACK_LENGTH, STAIRS, STATURE, ShoulderReach, Stairs,
-    TRAINING, TRIAL_HEIGHT, TRIAL_MORE, TRIAL_STROKES, TRIAL_TIME, TRUNK, Training, Trial, Trunk,
+    TRAINING, TRIAL_HEIGHT, TRIAL_MORE, TRIAL_STROKES, TRIAL_TIME, TRUNK, Training, Trial, Trunk, hangs_still,
 };
 use crate::draft::Reader;
 use crate::field::{Row, Spread};
@@ -95,7 +95,7 @@ impl Plan {
     /// Whether the climber's legs do not move: whoever has a trunk that does not hold and says nothing of the legs may have
     /// such.
     pub(super) fn hangs_still(&self) -> bool {
-        self.legs == Some(Legs::None) || self.trunk != Trunk::Steady && self.legs != Some(Legs::Full)
+        hangs_still(self.legs, Some(self.trunk))
     }
 
     /// The time to turn back by: what was allowed, less by the harness clock where legs do not move.

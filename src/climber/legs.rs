@@ -1,5 +1,6 @@
 //! What the legs do.
 
+use super::Trunk;
 use crate::field::{Field, Kind, Row, choice};
 
 choice! {
@@ -43,3 +44,9 @@ pub static STAIRS: Field<Stairs> = Field::new(Row {
     why: "What climbers ask before a climb by the legs (common practice, no source).",
     private: true,
 });
+
+/// Whether legs hang still in a harness: they do not move, or the trunk does not hold and nobody said that they carry.
+pub(crate) fn hangs_still(legs: Option<Legs>, trunk: Option<Trunk>) -> bool {
+    let unsteady = trunk.is_some_and(|trunk| trunk != Trunk::Steady);
+    legs == Some(Legs::None) || unsteady && legs != Some(Legs::Full)
+}

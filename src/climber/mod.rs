@@ -33,6 +33,7 @@ pub use gloves::{GLOVES, Gloves};
 pub use grip::{GRIP_LEFT, GRIP_RIGHT, Grip, OTHER_HAND};
 pub use helper::HELPER_PULL;
 pub use hold::{HOLD, Hold, held_by};
+pub(crate) use legs::hangs_still;
 pub use legs::{LEGS, Legs, STAIRS, Stairs};
 pub use norm::{AGE, Norm, SEX, Sex};
 pub use pace::{LONGEST_REST, MOVING, shortest_rest, strength_for};

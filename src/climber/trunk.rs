@@ -38,6 +38,6 @@ pub static TRUNK: Field<Trunk> = Field::new(Row {
     noun: "your trunk",
     hint: "When you sit and pull without a backrest.",
     kind: Kind::Choice { options: Trunk::OPTIONS, likely: Some("steady") },
-    why: "It changes only a pull that is guessed; a measured one contains it.",
+    why: "It changes a pull that is guessed, since a measured one contains it, and what to be careful about.",
     private: true,
 });

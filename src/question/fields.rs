@@ -306,6 +306,7 @@ pub(super) static RESCUE: &[&Row] = &[
     &CROTCH_HEIGHT.row,
     &ROPE_OWNED.row,
     &LEGS.row,
+    &TRUNK.row,
     &RATED_MASS.row,
     &KIT_MASS.row,
     &TOP_TURN.kind.row,

@@ -90,8 +90,7 @@ pub(crate) const RULES: &[Rule] = &[
     // The body.
     when(&["spinal-injury"], CLIMBS, is_unsteady),
     when(&["dysreflexia"], CLIMBS, is_unsteady),
-    when(&["harness-clock"], CLIMBS, hangs_still),
-    when(&["harness-clock"], &[Rescue], |plan| plan.is("legs", "none")),
+    when(&["harness-clock"], &[CanIClimb, Advantage, Rescue], hangs_still),
     when(&["numb-skin"], CLIMBS, |plan| hangs_still(plan) || is_unsteady(plan)),
     when(&["thin-bones"], CLIMBS, hangs_still),
     when(&["one-hand"], &[CanIClimb], |plan| plan.is("climbArms", "one") && !plan.is_hauled()),

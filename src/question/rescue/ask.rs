@@ -6,7 +6,6 @@ use super::inputs::Inputs;
 use super::ways::{best, ways};
 use crate::ascent::{HARNESS_CLOCK, SecondPerson, all_up};
 use crate::chance::{Draws, Effort, Likely, Pick, spread_of};
-use crate::climber::Legs;
 use crate::descent::{Kept, RESCUE_CLOCK, hauls, lowering_share};
 use crate::field::Spread;
 use crate::gear::TurnKind;
@@ -40,7 +39,7 @@ pub fn ask(inputs: &Inputs) -> Answer {
         weight,
         height: inputs.height,
         rescue_clock: RESCUE_CLOCK,
-        harness_clock: (inputs.legs == Some(Legs::None)).then_some(HARNESS_CLOCK),
+        harness_clock: inputs.hangs_still().then_some(HARNESS_CLOCK),
         ways,
         best,
         lowering,
@@ -97,7 +96,7 @@ fn unload(inputs: &Inputs) -> Vec<Unload> {
     let mut list = Vec::new();
     for (holds, what) in [
         (carriage && !hauled, Unload::OneMorePull),
-        (inputs.legs != Some(Legs::None) && !hauled, Unload::FootLoop),
+        (!inputs.hangs_still() && !hauled, Unload::FootLoop),
         (!hauled, Unload::SpareCord),
         (rig.helped_on_the_tail().is_some(), Unload::HelperOnTheTail),
     ] {

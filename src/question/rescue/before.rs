@@ -2,7 +2,6 @@
 
 use super::inputs::Inputs;
 use crate::ascent::{SecondPerson, WayDown};
-use crate::climber::Legs;
 use crate::reeving::{BodyKind, Part, What, is_held, single_parts};
 use crate::rope::Anchor;
 
@@ -78,6 +77,6 @@ pub(super) fn before(inputs: &Inputs, in_time: bool) -> Vec<Before> {
     when(rig.stops().any(|stop| matches!(stop.what, What::Knot(_))), Before::Slack);
     when(true, Before::RopeEnd);
     when(inputs.is_past_ratings(), Before::RatedMass);
-    when(inputs.legs == Some(Legs::None), Before::HarnessClock);
+    when(inputs.hangs_still(), Before::HarnessClock);
     list
 }

@@ -1,7 +1,7 @@
 //! What the question reads, checked.
 
 use crate::ascent::{CLIMB_HEIGHT, Reeved, SECOND_PERSON, SecondPerson, WAY_DOWN, WayDown, reeved};
-use crate::climber::{BODY_MASS, HELPER_PULL, KIT_MASS, LEGS, Legs};
+use crate::climber::{BODY_MASS, HELPER_PULL, KIT_MASS, LEGS, Legs, TRUNK, Trunk, hangs_still};
 use crate::descent::{FOOT_BRAKE, FOOT_TURNS, FootBrake};
 use crate::draft::{Draft, Reader};
 use crate::error::Error;
@@ -51,7 +51,8 @@ pub struct Inputs {
     pub(super) second_person: Option<SecondPerson>,
     pub(super) second_rope: Option<SecondRope>,
     pub(super) way_down: Option<WayDown>,
-    pub(super) legs: Option<Legs>,
+    legs: Option<Legs>,
+    trunk: Option<Trunk>,
     rated: Option<Mass>,
     assumed: Vec<&'static Row>,
 }
@@ -81,7 +82,8 @@ impl Inputs {
         let (foot_brake, foot_turns) = (reader.chosen(&FOOT_BRAKE), reader.spread(&FOOT_TURNS));
         let helper = reader.spread(&HELPER_PULL);
         let (second_person, way_down) = (reader.maybe(&SECOND_PERSON), reader.maybe(&WAY_DOWN));
-        let (second_rope, legs) = (reader.chosen(&SECOND_ROPE), reader.maybe(&LEGS));
+        let second_rope = reader.chosen(&SECOND_ROPE);
+        let (legs, trunk) = (reader.maybe(&LEGS), reader.maybe(&TRUNK));
         let rated = reader.maybe(&RATED_MASS);
         let assumed = assumed(&reader, foot_brake.filter(|_| pays_out(rig.as_ref(), anchor)));
         reader.done(|| {
@@ -101,6 +103,7 @@ impl Inputs {
                 second_rope,
                 way_down,
                 legs,
+                trunk,
                 rated,
                 assumed,
             })
@@ -125,6 +128,11 @@ impl Inputs {
     /// Whether a second rope hangs in the tree.
     pub(super) fn has_second_rope(&self) -> bool {
         self.second_rope == Some(SecondRope::InTheTree)
+    }
+
+    /// Whether the climber's legs do not move, as is taken of one whose trunk does not hold unless they say that they carry.
+    pub(super) fn hangs_still(&self) -> bool {
+        hangs_still(self.legs, self.trunk)
     }
 
     /// Whether the climber with all they carry may weigh more than labels are known to carry.
