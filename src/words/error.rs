@@ -4,11 +4,11 @@ use super::ErrorLine;
 use super::cut_list::list_mistake;
 use super::own_rig::{fault_words, mistake_words};
 use super::phrase::{listed, noun, sentence};
-use super::refusal::{refused, wanted};
+use super::refusal::{limit, refused, wanted};
 use super::template::{said, worded};
 use crate::error::{Error, Reason};
 use crate::field::{Refusal, Spread};
-use crate::quantity::{Ratio, View, plain};
+use crate::quantity::{Dimension, Ratio, View, plain};
 use crate::reeving::OWN_RIG;
 use crate::reeving::notation::read;
 use crate::rope::{ROPE_STOCK, STOCK_LENGTH, read_ladder};
@@ -104,14 +104,16 @@ pub fn message(error: &Error, view: View) -> String {
             view,
         ),
         Reason::TooShort { least } => {
-            said("{} must be over {M}: so much goes before anything hangs.", &[&Spread::point(*least)], &[&name], view)
+            let least = limit(*least, [*least, f64::INFINITY], Dimension::Length, view);
+            worded("{} must be over {}: so much goes before anything hangs.", &[&name, &least])
         }
-        Reason::WorkingEnd { least, most } => said(
-            "{} must be between {M} and {M} here: its knot and tail are in it, and the other end needs the rest.",
-            &[&Spread::point(*least), &Spread::point(*most)],
-            &[&name],
-            view,
-        ),
+        Reason::WorkingEnd { least, most } => {
+            let end = |at: f64| limit(at, [*least, *most], Dimension::Length, view);
+            worded(
+                "{} must be between {} and {} here: its knot and tail are in it, and the other end needs the rest.",
+                &[&name, &end(*least), &end(*most)],
+            )
+        }
         Reason::NoHaulCord => {
             "Choose a rig that has a haul cord, or say how long the finished cord is to be.".to_owned()
         }

@@ -4,7 +4,7 @@ use super::misread::misread_words;
 use super::phrase::short;
 use super::template::worded;
 use crate::field::{Kind, Limits, Named, Refusal, Row};
-use crate::quantity::{Dimension, View, plain, si_unit, written};
+use crate::quantity::{Dimension, View, canonical_si, plain, read, si_unit, written};
 
 /// Why it is no value, in a sentence or two.
 pub(super) fn refused(name: &str, refusal: &Refusal, row: Option<&Row>, view: View) -> String {
@@ -23,7 +23,7 @@ pub(super) fn refused(name: &str, refusal: &Refusal, row: Option<&Row>, view: Vi
             let Some(Kind::Quantity(limits)) = row.map(|row| row.kind) else {
                 return worded("{} is out of range.", &[name]);
             };
-            let said = said.clone().unwrap_or_else(|| number_said(*si, limits.dimension, view));
+            let said = said.clone().unwrap_or_else(|| number_said(*si, limits, view));
             let meant = suggestion.as_ref().map_or_else(String::new, |other| worded(" Did you mean {}?", &[other]));
             return worded("{}: {} is outside {}.{}", &[name, &said, &range(limits, view), &meant]);
         }
@@ -36,13 +36,15 @@ pub(super) fn refused(name: &str, refusal: &Refusal, row: Option<&Row>, view: Vi
     worded("{}{} {}", &[name, &wrong, &wanted(row, view)])
 }
 
-/// A number that a program said, in the SI unit that it stands for.
-fn number_said(si: f64, dimension: Dimension, view: View) -> String {
+/// A number that a program said, in the SI unit that it stands for; to the last digit where fewer would be taken.
+fn number_said(si: f64, limits: Limits, view: View) -> String {
     let number = short(si, view);
-    match si_unit(dimension) {
+    let text = match si_unit(limits.dimension) {
         Some(unit) => worded("{} {}", &[&number, unit.symbol]),
         None => number,
-    }
+    };
+    let is_taken = read(&text, limits.dimension, None).is_ok_and(|read| is_between(read, ends(limits)));
+    if is_taken { canonical_si(si, limits.dimension) } else { text }
 }
 
 /// What would be taken.
@@ -85,7 +87,30 @@ pub(super) fn example(row: &Row, limits: Limits, view: View) -> String {
     }
 }
 
+/// The limits.
 pub(super) fn range(limits: Limits, view: View) -> String {
-    let end = |si: f64| written(si, limits.dimension, view);
+    let end = |at: f64| limit(at, ends(limits), limits.dimension, view);
     worded("{} to {}", &[&end(limits.least), &end(limits.most)])
+}
+
+const fn ends(limits: Limits) -> [f64; 2] {
+    [limits.least, limits.most]
+}
+
+fn is_between(si: f64, [least, most]: [f64; 2]) -> bool {
+    least <= si && si <= most
+}
+
+/// A limit as a sentence names it: where its nearest figure would be refused, the next one inside, so that what is named
+/// is taken.
+pub(super) fn limit(at: f64, ends: [f64; 2], dimension: Dimension, view: View) -> String {
+    let mut text = written(at, dimension, view);
+    let outside = |text: &str| read(text, dimension, None).ok().filter(|si| !is_between(*si, ends));
+    // Twice as far inside each time comes to the next figure and never to the one behind it.
+    let mut inwards = at - outside(&text).unwrap_or(at);
+    while outside(&text).is_some() && inwards.abs() <= at.abs() {
+        text = written(at + inwards, dimension, view);
+        inwards *= 2.0;
+    }
+    text
 }

@@ -169,7 +169,7 @@ pub(super) const ERRORS: &[(&str, &str, &str)] = &[
     ("cordCut=3m&cameOut=20cm", "OddFit", "With these your coils and knots would take 395 % of what they usually do, and between half and twice is believed. Measure both again."),
     ("cordCut=50cm", "TooShort", "Cord that you cut must be over 86 cm: so much goes before anything hangs."),
     ("finishedLength=10cm", "TooShort", "Finished length must be over 20 cm: so much goes before anything hangs."),
-    ("workingEnd=10cm", "WorkingEnd", "Working end to begin with must be between 23 cm and 43 cm here: its knot and tail are in it, and the other end needs the rest."),
+    ("workingEnd=10cm", "WorkingEnd", "Working end to begin with must be between 24 cm and 43 cm here: its knot and tail are in it, and the other end needs the rest."),
 ];
 
 #[test]
