@@ -2,18 +2,17 @@
 #![cfg(not(target_arch = "wasm32"))]
 #![allow(clippy::expect_used, clippy::panic, clippy::indexing_slicing, reason = "what is missing fails the test")]
 
+#[path = "every_question/told.rs"]
+mod told;
+
 use boughline::Draft;
 use boughline::error::{Error, Reason};
 use boughline::link::{self, Link};
 use boughline::quantity::View;
-use boughline::question::{
-    Effort, Question, advantage, can_i_climb, coming_down, cut_length, cut_plan, field, loads, rescue, rope_length,
-};
-use boughline::words::{
-    Format, Sheet, Subject, advantage_report, as_text, cord_report, cut_report, descent_report, loads_report, message,
-    report, rescue_report, rope_report, sheet_text, trip_sheet,
-};
-use serde_json::{Value, to_value};
+use boughline::question::{Effort, Question, field};
+use boughline::words::{Format, Sheet, Subject, as_text, message, sheet_text, trip_sheet};
+use serde_json::Value;
+use told::told;
 
 fn effort() -> Effort {
     Effort::samples(100)
@@ -34,33 +33,8 @@ fn lack(error: &Error, view: View) -> String {
 
 /// The answer as it crosses to JavaScript, or the sentences about what is wrong.
 fn answer(question: Question, draft: &Draft, view: View) -> Result<Value, Vec<String>> {
-    let value = match question {
-        Question::CanIClimb => {
-            can_i_climb::Inputs::of(draft).map(|inputs| to_value(report(&can_i_climb::ask(&inputs, effort()), view)))
-        }
-        Question::Advantage => advantage::Inputs::of(draft)
-            .map(|inputs| to_value(advantage_report(&advantage::ask(&inputs, effort()), view))),
-        Question::Loads => {
-            loads::Inputs::of(draft).map(|inputs| to_value(loads_report(&loads::ask(&inputs, effort()), view)))
-        }
-        Question::RopeLength => {
-            rope_length::Inputs::of(draft).map(|inputs| to_value(rope_report(&rope_length::ask(&inputs), view)))
-        }
-        Question::CutLength => {
-            cut_length::Inputs::of(draft).map(|inputs| to_value(cord_report(&cut_length::ask(&inputs), view)))
-        }
-        Question::CutPlan => {
-            cut_plan::Inputs::of(draft).map(|inputs| to_value(cut_report(&cut_plan::ask(&inputs, effort()), view)))
-        }
-        Question::ComingDown => coming_down::Inputs::of(draft)
-            .map(|inputs| to_value(descent_report(&coming_down::ask(&inputs, effort()), view))),
-        Question::Rescue => {
-            rescue::Inputs::of(draft).map(|inputs| to_value(rescue_report(&rescue::ask(&inputs), view)))
-        }
-        _ => panic!("no question that is known here"),
-    };
-    value
-        .map(|value| value.expect("an answer is plain"))
+    told(question, draft, &[view], effort())
+        .map(|mut told| told.reports.remove(0))
         .map_err(|errors| errors.iter().map(|error| lack(error, view)).collect())
 }
 

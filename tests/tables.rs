@@ -6,16 +6,17 @@
 mod ids;
 #[path = "tables/spelling.rs"]
 mod spelling;
+#[path = "every_question/told.rs"]
+mod told;
 
 use boughline::Draft;
-use boughline::error::Error;
 use boughline::field::{Kind, Row};
 use boughline::gear::CLAMP_LOAD;
 use boughline::link::read;
 use boughline::quantity::{System, View};
 use boughline::question::can_i_climb::{Inputs, ask, helps};
 use boughline::question::{
-    Effort, Question, advantage, all_fields, coming_down, cut_length, cut_plan, loads, rescue, rope_length,
+    Effort, Question, advantage, all_fields, coming_down, cut_length, loads, rescue, rope_length,
 };
 use boughline::source::SOURCES;
 use boughline::tree::Species;
@@ -25,6 +26,7 @@ use boughline::words::{
     map_report, report, rescue_report, rope_report, row_line,
 };
 use std::collections::BTreeSet;
+use told::errors;
 
 /// Plans that between them bring out every figure and every caution.
 const PLANS: &[&str] = &[
@@ -245,21 +247,6 @@ const ASKING: &[&str] = &[
     "cordUse=haul-cord&rig=haul-cord-3",
     "cordUse=own-hitch&ropeDiameter=11mm&hitchCord=6mm&rig=tail-3&crotchHeight=12m&anchor=canopy-cord",
 ];
-
-fn errors(question: Question, draft: &Draft) -> Vec<Error> {
-    let refused = match question {
-        Question::CanIClimb => Inputs::of(draft).err(),
-        Question::Advantage => advantage::Inputs::of(draft).err(),
-        Question::Loads => loads::Inputs::of(draft).err(),
-        Question::RopeLength => rope_length::Inputs::of(draft).err(),
-        Question::CutLength => cut_length::Inputs::of(draft).err(),
-        Question::CutPlan => cut_plan::Inputs::of(draft).err(),
-        Question::ComingDown => coming_down::Inputs::of(draft).err(),
-        Question::Rescue => rescue::Inputs::of(draft).err(),
-        _ => panic!("{}: say here how its inputs are read", question.id()),
-    };
-    refused.unwrap_or_default()
-}
 
 /// A box that a question offers and does not read would take anything and change nothing; one that it reads and does
 /// not offer could not be filled in.

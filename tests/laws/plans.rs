@@ -2,8 +2,8 @@
 #![allow(dead_code, reason = "each test file uses some of it")]
 
 use boughline::Draft;
-use boughline::field::{Kind, Row, Said};
-use boughline::quantity::{Dimension, STANDARD_GRAVITY, canonical_si, units};
+use boughline::field::{Form, Kind, Limits, Row, Said};
+use boughline::quantity::{STANDARD_GRAVITY, System, canonical_si, units};
 use boughline::question::Question;
 use proptest::prelude::*;
 
@@ -29,14 +29,20 @@ pub(crate) fn without(plan: &Plan, ids: &[&str]) -> Plan {
     plan.iter().filter(|(known, _)| !ids.contains(known)).cloned().collect()
 }
 
-/// The ways of saying one SI value: the number, or its text in a unit.
-fn said_of(si: f64, dimension: Dimension, way: usize) -> Said {
-    let units: Vec<_> = units().filter(|unit| unit.dimension == dimension).collect();
-    match way % (units.len() + 2) {
+/// The ways of saying one SI value: the number, or its text in a unit, bare ones as a box leaves them.
+fn said_of(row: &Row, limits: Limits, si: f64, way: usize) -> Said {
+    let units: Vec<_> = units().filter(|unit| unit.dimension == limits.dimension).collect();
+    let bare = |system: System| {
+        let number = format!("{:.2}", row.bare_unit(system).map_or(si, |unit| unit.count(si)));
+        Said::Text(row.tidied(&number, system))
+    };
+    match way % (units.len() + 4) {
         0 => Said::Number(si),
-        1 => Said::Text(canonical_si(si, dimension)),
+        1 => Said::Text(canonical_si(si, limits.dimension)),
+        2 => bare(System::Si),
+        3 => bare(System::Us),
         place => {
-            let unit = units.get(place - 2).expect("the remainder is less than their number");
+            let unit = units.get(place - 4).expect("the remainder is less than their number");
             Said::Text(format!("{:.2} {}", unit.count(si), unit.symbol))
         }
     }
@@ -55,20 +61,42 @@ const OWN_RIGS: &[&str] = &[
 /// Lengths of rope to buy, in either form.
 const LADDERS: &[&str] = &["30 m", "20 m; 45,5 m; 150 ft", "50ft--75ft--400m", "60 m, 20 m,\n100 ft"];
 
-/// Something that the field takes.
+/// Cords that are wanted, and hanks that there are, in either form.
+const LISTS: &[&str] = &[
+    "2 ~ 6 mm ~ 1.8 m ~ foot loop\n1 ~ 7 mm ~ 2,1 m",
+    "3~5mm~6ft~polyester~a%20loop,1~8mm~14ft",
+    "12 ~ 6 ~ 1.25\n7 ~ 6 ~ 0.8",
+    "any ~ 20 m\n6 mm ~ 3.2 m ~ 0 ~ x1",
+    "any~10m~12.50,any~5m~7~x2,6mm~50ft~30",
+    "6mm~2m~0~x1",
+];
+
+/// Every text above that a form can read, and its own example.
+fn texts(row: &'static Row, form: &Form) -> Vec<String> {
+    let said = [OWN_RIGS, LADDERS, LISTS].concat().into_iter().chain([form.example]);
+    said.map(str::to_owned).filter(|text| row.reading(&Said::Text(text.clone())).is_ok()).collect()
+}
+
+/// Something that the field takes, its ends among it.
 pub(crate) fn value(row: &'static Row) -> BoxedStrategy<Said> {
     match row.kind {
-        Kind::Quantity(limits) => (limits.least..=limits.most, any::<usize>())
-            .prop_map(move |(si, way)| said_of(si, limits.dimension, way))
-            .prop_filter("rounding can leave the limits", |said| row.reading(said).is_ok())
-            .boxed(),
+        Kind::Quantity(limits) => {
+            let Limits { least, most, example, .. } = limits;
+            let si = prop_oneof![
+                6 => least..=most,
+                // Most of what people have is near the low end.
+                3 => (0.0..=1.0_f64).prop_map(move |share| least + (most - least) * share * share * share),
+                1 => prop::sample::select(vec![least, most, example]),
+            ];
+            (si, any::<usize>())
+                .prop_map(move |(si, way)| said_of(row, limits, si, way))
+                .prop_filter("rounding can leave the limits", |said| row.reading(said).is_ok())
+                .boxed()
+        }
         Kind::Choice { options, .. } => (0..options.len())
             .prop_map(move |at| Said::Text(options.get(at).expect("in the list").id.to_owned()))
             .boxed(),
-        Kind::Text(_) if row.id == "ropeStock" => {
-            prop::sample::select(LADDERS).prop_map(|text| Said::Text(text.to_owned())).boxed()
-        }
-        Kind::Text(_) => prop::sample::select(OWN_RIGS).prop_map(|text| Said::Text(text.to_owned())).boxed(),
+        Kind::Text(form) => prop::sample::select(texts(row, form)).prop_map(Said::Text).boxed(),
         _ => unreachable!("a kind that these tests do not know"),
     }
 }
