@@ -1,15 +1,27 @@
 //! A plan to and from an address: the same inputs for ever, and never a silently different plan.
 #![cfg(not(target_arch = "wasm32"))]
-#![allow(clippy::expect_used, clippy::panic, clippy::unreachable, reason = "what is missing fails the test")]
+#![allow(
+    clippy::expect_used,
+    clippy::indexing_slicing,
+    clippy::panic,
+    clippy::unreachable,
+    reason = "what is missing fails the test"
+)]
 
+#[path = "every_question/drawn.rs"]
+mod drawn;
 #[path = "link/hostile.rs"]
 mod hostile;
+#[path = "link/mutated.rs"]
+mod mutated;
 #[path = "laws/plans.rs"]
 mod plans;
 #[path = "link/round.rs"]
 mod round;
 #[path = "link/short.rs"]
 mod short;
+#[path = "every_question/told.rs"]
+mod told;
 
 use boughline::Draft;
 use boughline::link::{self, Link, Notice, read};
