@@ -12,6 +12,8 @@ use boughline::reeving::{
     single_parts, statics,
 };
 
+#[path = "states/every.rs"]
+mod every;
 mod rigs;
 
 const WEIGHT: f64 = 800.0;
