@@ -29,12 +29,10 @@ function watchEdits() {
   }, { capture: true });
 }
 
-/** Puts a text in the place of what is in the box that is typed in, in one edit. Answers with the ms until it has been answered. */
-async function edit(page, text) {
-  const waited = page.evaluate(() => {
-    document.activeElement.select();
-    return new Promise((done) => { globalThis.answered = done; });
-  });
+/** Puts a text in the place of what is in a box, in one edit. Answers with the ms until it has been answered. */
+async function edit(page, field, text) {
+  await box(page, field).evaluate((input) => input.select());
+  const waited = page.evaluate(() => new Promise((done) => { globalThis.answered = done; }));
   await page.keyboard.insertText(text);
   const ms = await waited;
   await page.waitForTimeout(BETWEEN);
@@ -62,20 +60,19 @@ async function engineShare(session, work) {
 export async function edits(site, which) {
   const { page, session } = await onPhone(site, which);
   const field = edited[which.question] ?? "bodyMass";
-  await box(page, field).focus();
   await page.evaluate(watchEdits);
   await page.evaluate(typeOn);
   const said = () => page.locator("#answer").evaluate((answer) => answer.textContent);
-  await edit(page, texts[field](0)); // compiles what it needs
+  await edit(page, field, texts[field](0)); // compiles what it needs
   const before = await said();
   await session.send("Performance.enable", { timeDomain: "threadTicks" });
   const start = await worked(session);
   const times = [];
-  for (let at = 1; at <= EDITS; at += 1) times.push(await edit(page, texts[field](at)));
+  for (let at = 1; at <= EDITS; at += 1) times.push(await edit(page, field, texts[field](at)));
   const end = await worked(session);
   if (before === await said()) throw new Error(`${which.name}: what was typed changed no answer.`);
   const share = await engineShare(session, async () => {
-    for (let at = EDITS; at > 0; at -= 3) await edit(page, texts[field](at));
+    for (let at = EDITS; at > 0; at -= 3) await edit(page, field, texts[field](at));
   });
   await page.context().close();
   const [all, script, layout] = ["all", "script", "layout"].map((part) => ((end[part] - start[part]) * 1000) / EDITS);
