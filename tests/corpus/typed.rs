@@ -38,31 +38,26 @@ pub(crate) fn quantity(text: &str, dimension: Dimension, default: &'static Unit)
     }
 }
 
-/// The quantities that a refusal tells people to write, and whether the field itself must take them.
+/// What stands before the quantities that a refusal tells people to write, what between them, and whether the field
+/// itself must take them.
+const TELLING: [(&str, &str, bool); 7] = [
+    ("Write it like “", "\n", true),
+    ("Did you mean ", "\n", true),
+    (" is outside ", " to ", false),
+    ("write the unit too: ", " or ", false),
+    ("after every number, like ", " or ", false),
+    ("of a scale, write ", " or ", false),
+    ("two ways. Write ", " or ", false),
+];
+
+/// The quantities that a refusal tells people to write, each with whether the field must take it.
 fn told(message: &str) -> Vec<(String, bool)> {
-    let after = |mark: &str| message.split_once(mark).map(|(_, rest)| rest);
-    let ways = |rest: &str, between: &str, field: bool| {
-        let rest = rest.strip_suffix('.').unwrap_or(rest);
-        rest.split(between).map(|way| (way.to_owned(), field)).collect::<Vec<_>>()
-    };
-    // The sentences quote what was said, so the last of each mark is the sentence's own.
-    if let Some((_, example)) = message.rsplit_once("Write it like “") {
-        vec![(example.trim_end_matches(['”', '.']).to_owned(), true)]
-    } else if let Some((_, meant)) = message.rsplit_once("Did you mean ") {
-        vec![(meant.trim_end_matches('?').to_owned(), true)]
-    } else if let Some((_, range)) = message.rsplit_once(" is outside ") {
-        ways(range, " to ", false)
-    } else if let Some(units) = after("write the unit too: ") {
-        ways(units, " or ", false)
-    } else if let Some((_, example)) = message.rsplit_once("after every number, like ") {
-        ways(example, " or ", false)
-    } else if let Some((_, force)) = message.rsplit_once("of a scale, write ") {
-        ways(force, " or ", false)
-    } else if let Some((_, either)) = message.rsplit_once("two ways. Write ") {
-        ways(either, " or ", false)
-    } else {
-        Vec::new()
-    }
+    // The sentences quote what was typed, which may be anything: what comes last is the sentence's own.
+    let last =
+        TELLING.iter().filter_map(|row| Some((message.rfind(row.0)? + row.0.len(), row))).max_by_key(|(end, _)| *end);
+    let Some((end, (_, between, by_field))) = last else { return Vec::new() };
+    let ways = message[end..].trim_end_matches(['”', '.', '?']).split(between);
+    ways.map(|way| (way.to_owned(), *by_field)).collect()
 }
 
 /// A text in a field, as somebody with this view sees it.
