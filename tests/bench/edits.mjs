@@ -1,6 +1,7 @@
 // How long somebody who types waits for the answer: every question's page in Chromium at a phone's processor, from the
 // edit until the frame with the answer to it is on the screen; and what the time goes into.
 import { box } from "../pages/browser.mjs";
+import { inTime } from "../pages/in-time.mjs";
 import { onPhone, typeOn, worked } from "../prove/lib/phone.mjs";
 import { middle } from "./times.mjs";
 
@@ -32,7 +33,7 @@ function watchEdits() {
 /** Puts a text in the place of what is in a box, in one edit. Answers with the ms until it has been answered. */
 async function edit(page, field, text) {
   await box(page, field).evaluate((input) => input.select());
-  const waited = page.evaluate(() => new Promise((done) => { globalThis.answered = done; }));
+  const waited = inTime(page.evaluate(() => new Promise((done) => { globalThis.answered = done; })));
   await page.keyboard.insertText(text);
   const ms = await waited;
   await page.waitForTimeout(BETWEEN);

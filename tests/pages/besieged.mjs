@@ -4,11 +4,11 @@ import { sentencesOf } from "../../www/js/answer-words.js";
 import { CLIMB_STEPS, FULL, QUICK, ROUGH } from "../../www/js/effort.js";
 import { draftOf } from "../../www/js/draft.js";
 import { planIn } from "../../www/js/link.js";
+import { inTime } from "./in-time.mjs";
 import { askOf, strayInComparison, strayOnSheet } from "./stray.mjs";
 
 // Samples of the answer that a page shows at once, and of those it goes on to when left alone.
 const EFFORTS = [ROUGH, QUICK, ...CLIMB_STEPS, FULL];
-const STOPPED = 60000; // ms
 
 /** Puts the fragment into the open page's address and answers with what the page then says. Runs in the page. */
 async function besiege(fragment) {
@@ -99,13 +99,6 @@ function misshown(seen, embedded) {
     ],
     answered: right !== null,
   };
-}
-
-/** The same, unless it takes so long that the page has come to a stop. */
-function inTime(asked) {
-  let timer;
-  const late = new Promise((_, reject) => { timer = setTimeout(() => reject(new Error(`said nothing for ${STOPPED / 1000} s`)), STOPPED); });
-  return Promise.race([asked, late]).finally(() => clearTimeout(timer));
 }
 
 /** A published page, open, with everything noted that it must not do. */
