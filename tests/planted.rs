@@ -93,7 +93,7 @@ fn holds(tree: &Path, target: &Path, test: &str) -> Result<(), String> {
     let cargo = std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into());
     let (of, test) = test.rsplit_once(' ').expect("where it is, and its name");
     let run = Command::new(cargo)
-        .args(["test", "--quiet", "--offline", "--config", "profile.test.opt-level=1"])
+        .args(["test", "--quiet", "--locked", "--offline", "--config", "profile.test.opt-level=1"])
         .args(of.split(' '))
         .args(["--", "--exact", test])
         .env("CARGO_TARGET_DIR", target)

@@ -2,7 +2,7 @@
 
 use super::typed;
 use boughline::Draft;
-use boughline::field::{Kind, Said};
+use boughline::field::{Kind, Reading, Said};
 use boughline::link;
 use boughline::quantity::{Decimal, Dimension, System, View, read, units, written};
 use boughline::question::{Effort, Question, all_fields, field};
@@ -102,13 +102,19 @@ const SAMPLES: u32 = 3;
 pub(crate) fn answer(text: &str, breadth: Breadth) {
     let said = link::read(text);
     let draft = lighter(&said.draft);
+    let numbers = in_numbers(&draft);
     let effort = Effort::samples(SAMPLES);
     let mut subjects: Vec<Subject> = Question::ALL.iter().copied().map(Subject::Answer).collect();
     subjects.push(Subject::TripSheet);
     for subject in breadth.of(&subjects, text).iter().copied() {
         let told = as_text(subject, &draft, said.view, effort, Format::Text, "");
         assert!(is_fit_to_read(&told, text), "{text:?}, {subject:?}:\n{told}");
+        let of_numbers = as_text(subject, &numbers, said.view, effort, Format::Text, "");
+        assert!(is_fit_to_read(&of_numbers, text), "{text:?}, {subject:?}:\n{of_numbers}");
         if let Subject::Answer(question) = subject {
+            // What was entered is told as it was entered.
+            let answer_of = |told: &str| told.split("\nWhat was entered").next().map(str::to_owned);
+            assert_eq!(answer_of(&of_numbers), answer_of(&told), "{text:?}, {subject:?}, said in numbers");
             let answered = question.assumed(&draft).is_some();
             assert_eq!(told.contains("arithmetic, not training"), answered, "{text:?}, {subject:?}:\n{told}");
         }
@@ -127,6 +133,19 @@ fn lighter(draft: &Draft) -> Draft {
         }
     }
     lighter
+}
+
+/// The draft with a number wherever a text says a quantity.
+fn in_numbers(draft: &Draft) -> Draft {
+    let mut numbers = Draft::new();
+    for id in draft.ids() {
+        let Some(said) = draft.get(id) else { continue };
+        match field(id).map(|row| row.reading(said)) {
+            Some(Ok(Reading::Si(si))) => numbers.put(id, Said::Number(si)),
+            _ => numbers.put(id, said.clone()),
+        }
+    }
+    numbers
 }
 
 /// Whether what is shown has no number that is none, and no place that was left unfilled; a refusal quotes what was typed.

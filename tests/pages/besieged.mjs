@@ -15,8 +15,8 @@ async function besiege(fragment) {
   const element = document.querySelector("boughline-question");
   if (fragment !== null) {
     await new Promise((heard) => {
-      const late = setTimeout(heard, 300); // the same fragment twice is no change
-      addEventListener("hashchange", () => { clearTimeout(late); heard(); }, { once: true });
+      addEventListener("hashchange", heard, { once: true });
+      setTimeout(() => { removeEventListener("hashchange", heard); heard(); }, 300); // the same fragment twice is no change
       location.hash = fragment;
     });
     // An element takes its plan from its page.
@@ -72,7 +72,16 @@ function reckoned(question, draft, view, effort, embedded) {
   return { first, second, figures: reply.answer.figures.map(({ id, text, range }) => [id, text, range ?? ""]).sort() };
 }
 
-/** What a page shows that its form does not come to at any of its efforts, as `faults`, and whether it is an answer. */
+// What a page asks beside its form's question: it says nothing while either has a box to mend.
+const OTHER = { "cut-length": "cut-plan" };
+
+/** Whether a question refuses something that was said. */
+function isRefused(question, draft, view) {
+  const { errors = [] } = question ? askOf(question)(draft, view, ROUGH) : {};
+  return errors.some(({ fields }) => fields.some((id) => id in draft));
+}
+
+/** What a page shows that its form does not come to at any of its efforts, as `faults`, whether it is an answer, and whether its own link came to it. */
 function misshown(seen, embedded) {
   const { question, view, comparison, sheet } = seen;
   const atBest = (faultsAt) => {
@@ -89,7 +98,11 @@ function misshown(seen, embedded) {
   const written = (draft) => boughline.writeLink(question, draft, view);
   if (passedOn && written(passedOn) !== written(said)) return { faults: [`passes on ${seen.link}`], answered: false };
   const draft = passedOn ?? said;
-  if (sheet) return { faults: atBest((effort) => strayOnSheet(sheet, draft, view, effort)), answered: sheet.sections.length > 0 };
+  if (sheet) {
+    const answered = sheet.sections.length > 0;
+    return { faults: atBest((effort) => strayOnSheet(sheet, draft, view, effort)), answered, linked: answered };
+  }
+  if (seen.shown === null && seen.numbers === 0 && isRefused(OTHER[question], draft, view)) return { faults: [], answered: false };
   const right = reckoned(question, draft, view, EFFORTS[0], embedded);
   const answer = (effort) => (effort === EFFORTS[0] ? right : reckoned(question, draft, view, effort, embedded));
   return {
@@ -98,7 +111,21 @@ function misshown(seen, embedded) {
       ...(right === null && seen.numbers > 0 ? ["shows numbers without an answer"] : []),
     ],
     answered: right !== null,
+    linked: passedOn !== null,
   };
+}
+
+/** What a function says in a page, asked `again` where another question opens the page anew, as in the pocket edition. */
+async function asked(page, run, first, again = first) {
+  for (let tries = 0; ; tries += 1) {
+    try {
+      return await inTime(page.evaluate(run, tries === 0 ? first : again));
+    } catch (error) {
+      if (tries === 5 || !/context was destroyed/u.test(error.message)) throw error;
+      await page.waitForTimeout(300);
+      await page.waitForLoadState();
+    }
+  }
 }
 
 /** A published page, open, with everything noted that it must not do. */
@@ -112,24 +139,16 @@ export async function besieged(site, { name }) {
   let before = "";
   /** What is wrong with the page as it stands, once this fragment is put into its address; null puts none. */
   async function judged(put) {
-    let seen = null;
-    for (let tries = 0; seen === null; put = null, tries += 1) {
-      seen = await inTime(page.evaluate(besiege, put)).catch((error) => {
-        // In the pocket edition another question opens the page anew.
-        if (tries === 5 || !/context was destroyed/u.test(error.message)) throw error;
-        return null;
-      });
-      if (seen !== null) break;
-      await page.waitForTimeout(300);
-      await page.waitForLoadState();
-    }
+    const seen = await asked(page, besiege, put, null);
     const found = [...faults.splice(0), ...page.complaints.splice(0), ...seen.planted];
     if (new URL(page.url()).pathname !== `/${name}`) found.push(`left for ${page.url()}`);
-    const { faults: wrong, answered } = misshown(seen, name === "embedding.html");
-    return { found: [...found, ...wrong], answered };
+    const { faults: wrong, answered, linked = false } = misshown(seen, name === "embedding.html");
+    return { found: [...found, ...wrong], answered, linked };
   }
   return {
     page,
+    asked: (run, arg) => asked(page, run, arg),
+    /** What is wrong with the page as it is. */
     stands: () => judged(null),
     /** What is wrong with the page after this link; `fresh` opens it as from a bookmark. */
     async after(link, fresh) {

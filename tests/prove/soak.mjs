@@ -12,7 +12,8 @@ const MOST = 5; // faults told of a page
 const QUIET = 2500; // ms; between two steps of an answer the page rests for less than a tenth of that
 const LANES = 2; // pages at once
 const TIMES = 10; // that it is looked what a page holds
-const GROWTH = 1.5; // of the most it held in the first half of the edits, in the second
+// What is done grows what it holds without it: code that was never run before, drawings that come and go. A leak grows the least.
+const GROWTH = { "script's MB": 1.25, "library's MB": 1.1, nodes: 1.15, listeners: 1.15 };
 const AFRESH = 25; // edits after which the full plan is put back: else most that is seen is an empty form
 // For boxes of any kind; what the fields give as examples is most of the rest.
 const TEXTS = ["", "", "0", "-3", "1e9", "abc", "9", "1,5", "80 kg", "520 N", "45 kgf", "5 ft 7 in", "150 lb", "30 min", "90 %", "2 x 6 mm 1.8 m foot loop", "any 5 m"];
@@ -20,7 +21,7 @@ const EXAMPLES = new Map(fields().map(({ id, example }) => [id, example]));
 
 console.log(`seed ${seed}`);
 
-/** Every box and button of the page that somebody could use now: its field, where it is one. Runs in the page. */
+/** Every box, and every button that can be seen: the field of each, where it is of one. Runs in the page. */
 function offered() {
   const place = document.querySelector("boughline-question")?.shadowRoot ?? document;
   const boxes = [...place.querySelectorAll("form :is(input, select, textarea), #two-plans :is(textarea, select)")];
@@ -29,17 +30,18 @@ function offered() {
   return globalThis.offered.map((one) => one.closest("[data-field]")?.dataset.field ?? null);
 }
 
-/** Changes one of what is offered as somebody would, and asks for the link. Runs in the page. */
+/** Changes one of what is offered as somebody would. Runs in the page. */
 function edit({ at, which, text }) {
-  const one = globalThis.offered[at];
-  if (["radio", "checkbox", "button", "submit"].includes(one.type)) one.click();
-  else {
+  const one = globalThis.offered?.[at]; // not there where the page has just been opened anew
+  if (["radio", "checkbox", "button", "submit"].includes(one?.type)) one.click();
+  else if (one) {
     if (one.tagName === "SELECT") one.selectedIndex = Math.floor(which * one.options.length);
     else one.value = text;
     for (const type of ["input", "change", "focusout"]) one.dispatchEvent(new Event(type, { bubbles: true }));
   }
-  document.querySelector("form[data-question] ~ * #copy-link, #copy-link")?.click();
 }
+
+const copyLink = () => document.getElementById("copy-link")?.click();
 
 /** Bytes of memory that the library has taken in a page. */
 async function taken(session) {
@@ -50,10 +52,10 @@ async function taken(session) {
 }
 
 /** What a page holds, as `{ what: count }`, once the same plan is in it and all that nobody needs is gone. */
-async function held(stormed, session, link) {
-  await stormed.after(link, false);
-  const shown = () => stormed.page.evaluate(() => document.body.innerText);
-  for (let before = "", now = await shown(); now !== before; [before, now] = [now, await shown()]) await stormed.page.waitForTimeout(QUIET);
+async function held({ after, page, asked }, session, link) {
+  await after(link, false);
+  const shown = () => asked(() => document.body.innerText);
+  for (let before = "", now = await shown(); now !== before; [before, now] = [now, await shown()]) await page.waitForTimeout(QUIET);
   await session.send("HeapProfiler.collectGarbage");
   const { usedSize } = await session.send("Runtime.getHeapUsage");
   const { nodes, jsEventListeners } = await session.send("Memory.getDOMCounters");
@@ -69,32 +71,49 @@ const faults = [];
 async function soaked(which, place) {
   const [draw, count, link] = [chance(Number(seed) + place), Math.ceil(edits / all.length), fullLink(which.question ?? "can-i-climb").slice(1)];
   const oneOf = (list) => list[Math.floor(draw() * list.length)];
-  const stormed = await besieged(site, which);
-  const session = await stormed.page.context().newCDPSession(stormed.page);
+  const fault = (what) => faults.push(`${which.name}: ${what}`);
+  const open = async () => {
+    const opened = await besieged(site, which);
+    return { opened, session: await opened.page.context().newCDPSession(opened.page) };
+  };
+  let { opened, session } = await open();
+  let wrong = 0, answers = 0, links = 0;
   const holds = [];
-  let wrong = 0, answers = 0;
   for (let i = 0; i < count; i += 1) {
-    if (i % AFRESH === 0) await stormed.after(link, false);
-    const places = await stormed.page.evaluate(offered);
-    const at = Math.floor(draw() * places.length);
-    const example = EXAMPLES.get(places[at])?.replace(/\d+/u, (number) => Math.round(number * (0.5 + draw())));
-    const how = { field: places[at], at, which: draw(), text: draw() < 0.9 && example ? example : oneOf(TEXTS) };
-    await stormed.page.evaluate(edit, how);
-    if (draw() < 0.1) await stormed.page.waitForTimeout(500 * draw());
-    const { found, answered } = await stormed.stands();
-    answers += answered;
-    if (found.length > 0 && ++wrong <= MOST) faults.push(`${which.name}, edit ${i}: ${JSON.stringify(how)}\n${found.map((one) => `* ${one.slice(0, 600)}`).join("\n")}`);
-    if (Math.floor((i + 1) * TIMES / count) > holds.length) holds.push(await held(stormed, session, link));
+    const how = {};
+    try {
+      if (i % AFRESH === 0) await opened.after(link, false);
+      const places = await opened.asked(offered);
+      const at = Math.floor(draw() * places.length);
+      const example = EXAMPLES.get(places[at])?.replace(/\d+/u, (number) => Math.round(number * (0.5 + draw())));
+      Object.assign(how, { field: places[at], at, which: draw(), text: draw() < 0.9 && example ? example : oneOf(TEXTS) });
+      await opened.asked(edit, how);
+      await opened.asked(copyLink);
+      if (draw() < 0.1) await opened.page.waitForTimeout(500 * draw());
+      const { found, answered, linked } = await opened.stands();
+      answers += answered;
+      links += linked;
+      if (found.length > 0 && ++wrong <= MOST) fault(`edit ${i}: ${JSON.stringify(how)}\n${found.map((one) => `* ${one.slice(0, 600)}`).join("\n")}`);
+      if (Math.floor((i + 1) * TIMES / count) > holds.length) holds.push(await held(opened, session, link));
+    } catch (error) {
+      if (++wrong <= MOST) fault(`edit ${i}: ${JSON.stringify(how)}\n* ${error.message.slice(0, 600)}`);
+      await opened.close().catch(() => {});
+      ({ opened, session } = await open());
+    }
     if (i % 100 === 99) console.log(`${which.name}: ${i + 1}`);
   }
-  const most = (part, what) => Math.max(...part.map((one) => one[what]));
-  const halves = Object.keys(holds[0]).map((what) => [what, most(holds.slice(0, TIMES / 2), what), most(holds.slice(TIMES / 2), what)]);
-  for (const [what, early, late] of halves) {
-    if (late > early * GROWTH) faults.push(`${which.name} holds more and more: ${what} at most ${early} in the first half, ${late} in the second`);
+  await opened.close();
+  // The first is of a page that has not run all of its code yet.
+  const [early, late] = [holds.slice(1, TIMES / 2), holds.slice(TIMES / 2)];
+  const least = (part, what) => Math.min(...part.map((one) => one[what]));
+  const halves = Object.keys(GROWTH).map((what) => [what, least(early, what), least(late, what)]);
+  for (const [what, before, after] of halves) {
+    if (!(after <= before * GROWTH[what])) fault(`holds more and more: ${what} at least ${before} in the first half, ${after} in the second`);
   }
-  rows[place] = [which.name, count, answers, wrong, ...halves.map(([, early, late]) => `${Number(early.toFixed(1))}, ${Number(late.toFixed(1))}`)];
+  if (answers === 0) fault("never answered");
+  if (which.question !== null && links === 0) fault("never passed on a link");
+  rows[place] = [which.name, count, answers, links, wrong, ...halves.map(([, before, after]) => `${Number(before.toFixed(1))}, ${Number(after.toFixed(1))}`)];
   console.log(rows[place].join("  "));
-  await stormed.close();
 }
 
 const queue = [...all.entries()];
@@ -103,6 +122,6 @@ await Promise.all(Array.from({ length: LANES }, async () => {
 }));
 await site.close();
 await report(path, "# Edits without end",
-  `Seed ${seed}. At fault is an error, a request to elsewhere, or a number that the page's link does not come to. What a page holds is the most of its first and of its second half, each time with the same plan in it.`,
-  table(["page", "edits", "answered", "at fault", "script's MB", "library's MB", "nodes", "listeners"], rows), ...faults);
+  `Seed ${seed}. At fault is an error, a request to elsewhere, or an answer that the page's link, or where there is none its form, does not come to. What a page holds is the least of its first and of its second half, each time with the same plan in it.`,
+  table(["page", "edits", "answered", "by its link", "at fault", ...Object.keys(GROWTH)], rows), ...faults);
 if (faults.length > 0) process.exitCode = 1;
