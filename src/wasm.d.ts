@@ -339,7 +339,7 @@ export interface RopeLength {
   second: string;
   /** Which length of `ropeStock` to buy, and what is left of it; empty where no height was said. */
   buy: string;
-  /** How high the rope goes that somebody has, and whether it is enough; empty where `first` tells it, or none was said. */
+  /** How high the rope goes that somebody has, and whether it reaches; empty where `first` tells it, or none was said. */
   owned: string;
   /** The defaults it rests on; empty where all was said. */
   assumed: string;

@@ -9,6 +9,8 @@
     reason = "a plan that is out of order fails the test"
 )]
 
+#[path = "descent/legs.rs"]
+mod legs;
 #[path = "laws/plans.rs"]
 mod plans;
 #[path = "descent/published.rs"]

@@ -11,6 +11,8 @@
 
 #[path = "every_question/choices.rs"]
 mod choices;
+#[path = "every_question/cord_limits.rs"]
+mod cord_limits;
 #[path = "every_question/drawn.rs"]
 mod drawn;
 #[path = "every_question/limits.rs"]

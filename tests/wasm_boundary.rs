@@ -125,7 +125,7 @@ fn a_cord_has_its_answer_of_plain_objects_and_its_errors_at_once() {
     assert_eq!(get(&reply, "ok"), JsValue::TRUE, "{}", JSON::stringify(&reply).unwrap());
     assert_eq!(
         get(&reply, "answer.first").as_string().as_deref(),
-        Some("Cut 1 m of cord; 1.14 m with every part at its longest.")
+        Some("About 1 m of cord; 1.14 m if everything takes the most it may. Cut the longer.")
     );
     assert_eq!(get(&reply, "answer.figures.0.id").as_string().as_deref(), Some("cutLength"));
     assert_eq!(get(&reply, "answer.pieces.2.kind").as_string().as_deref(), Some("span"));
@@ -145,7 +145,7 @@ fn a_rope_has_its_answer_of_plain_objects_and_its_errors_at_once() {
     assert_eq!(get(&reply, "answer.figures.0.id").as_string().as_deref(), Some("ropeNeeded"));
     assert_eq!(
         get(&reply, "answer.first").as_string().as_deref(),
-        Some("About 93 ft of rope; 107 with every part at its longest.")
+        Some("About 93 ft of rope; 107 if everything takes the most it may.")
     );
     assert_eq!(get(&reply, "answer.states.3.id").as_string().as_deref(), Some("down"));
     assert_eq!(get(&reply, "answer.states.3.decides"), JsValue::TRUE);

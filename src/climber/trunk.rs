@@ -38,6 +38,6 @@ pub static TRUNK: Field<Trunk> = Field::new(Row {
     noun: "your trunk",
     hint: "When you sit and pull without a backrest.",
     kind: Kind::Choice { options: Trunk::OPTIONS, likely: Some("steady") },
-    why: "It changes a pull that is guessed, since a measured one contains it, and what to be careful about.",
+    why: "It changes a guessed pull, not a measured one, and what to be careful about.",
     private: true,
 });

@@ -11,9 +11,9 @@ pub struct Stock {
     pub need: Spread,
     /// The lengths to choose from.
     pub ladder: Ladder,
-    /// The shortest that is enough to be sure of it.
+    /// The shortest that reaches if everything takes the most it may.
     pub buy: Option<f64>,
-    /// The shortest that is enough as likely as not, where that is a shorter one.
+    /// The shortest that reaches as likely as not, where that is a shorter one.
     pub might_do: Option<f64>,
 }
 

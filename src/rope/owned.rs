@@ -9,7 +9,8 @@ use crate::reeving::Rig;
 pub struct Owned {
     /// Its length.
     pub length: f64,
-    /// The highest crotch for it: to be sure, as likely as not, and at the best; none where it goes over none.
+    /// The highest crotch for it: if everything takes the most it may, as likely as not, and at the best; none where it goes
+    /// over none.
     pub highest: [Option<f64>; 3],
     /// How much less it is than the need.
     pub short: Spread,
@@ -18,7 +19,7 @@ pub struct Owned {
     pub above: Option<Spread>,
 }
 
-/// The highest crotch for a rope: to be sure, as likely as not, and at the best.
+/// The highest crotch for a rope: if everything takes the most it may, as likely as not, and at the best.
 #[must_use]
 pub fn heights(rope: f64, rig: &Rig, anchor: Option<Anchor>, sizes: &Sizes) -> [Option<f64>; 3] {
     let ends: [fn(Spread) -> f64; 3] = [|need| need.high, |need| need.likely, |need| need.low];

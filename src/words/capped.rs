@@ -46,7 +46,7 @@ fn hanging(answer: &Answer, view: View) -> String {
     let clock = &const { Spread::point(HARNESS_CLOCK) };
     match &answer.hanging {
         Some(hanging) => {
-            let template = "What stands against it is not strength: you would hang in the harness for about {S} until you are down again. Where legs do not move, more than {S} is at best your limit.";
+            let template = "The time in the harness decides, not your strength: it is about {S} until you are down again. Where legs do not move, more than {S} is at best your limit.";
             said(template, &[hanging, clock], &[], view)
         }
         None => {
@@ -70,7 +70,7 @@ fn too_low(answer: &Answer, view: View) -> String {
         say(&mut text, ", {M} below the edge of the platform", &[&Spread::point(-over.likely)], &[], view);
     }
     if !answer.top.is_too_low() {
-        text.push_str(", too near to what you ask for to be sure of it");
+        text.push_str(", and it may end short of what you ask for");
     }
     text + "."
 }

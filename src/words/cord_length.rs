@@ -107,13 +107,14 @@ fn first(answer: &Answer, shared: &Shares, view: View) -> String {
             said("{} of cord comes out at {M} {}.", &[&answer.finished], &[&whole, measured(answer)], view)
         }
         (_, Asked::Length) => {
-            let mut text = said("Cut {} of cord", &[], &[&whole], view);
+            let mut text = said("About {} of cord", &[], &[&whole], view);
             if hitch {
                 say(&mut text, " for {M} of free legs in all", &[&answer.cut.legs], &[], view);
             }
             let Spread { likely, high, .. } = answer.cut.total;
             if likely < high {
-                say(&mut text, "; {M} with every part at its longest", &[&Spread::point(high)], &[], view);
+                let template = "; {M} if everything takes the most it may. Cut the longer";
+                say(&mut text, template, &[&Spread::point(high)], &[], view);
             }
             text + "."
         }

@@ -4,7 +4,7 @@ use super::ErrorLine;
 use super::cut_list::list_mistake;
 use super::own_rig::{fault_words, mistake_words};
 use super::phrase::{listed, noun, sentence};
-use super::refusal::{limit, refused, wanted};
+use super::refusal::{inside, limit, refused, wanted};
 use super::template::{said, worded};
 use crate::error::{Error, Reason};
 use crate::field::{Refusal, Spread};
@@ -79,7 +79,7 @@ pub fn message(error: &Error, view: View) -> String {
             "The lower hitch must be below the crotch: measure both heights from the ground.".to_owned()
         }
         Reason::RopeTooShort => {
-            "With its knots and all this rope goes over no crotch to be sure. Enter a longer one, or a height, and the answer says how much rope it takes.".to_owned()
+            "With its knots and all this rope goes over no crotch if everything takes the most it may. Enter a longer one, or a height, and the answer says how much rope it takes.".to_owned()
         }
         Reason::EndsOfAnother { noun, ends } => {
             let mut nouns = Vec::new();
@@ -108,11 +108,17 @@ pub fn message(error: &Error, view: View) -> String {
             worded("{} must be over {}: so much goes before anything hangs.", &[&name, &least])
         }
         Reason::WorkingEnd { least, most } => {
-            let end = |at: f64| limit(at, [*least, *most], Dimension::Length, view);
-            worded(
-                "{} must be between {} and {} here: its knot and tail are in it, and the other end needs the rest.",
-                &[&name, &end(*least), &end(*most)],
-            )
+            let end = |at: f64| inside(at, [*least, *most], Dimension::Length, view);
+            match (end(*least), end(*most)) {
+                (Some(least), Some(most)) if least != most => worded(
+                    "{} must be between {} and {} here: its knot and tail are in it, and the other end needs the rest.",
+                    &[&name, &least, &most],
+                ),
+                _ => worded(
+                    "{} follows from the rest here: hardly any cord is left to hang. Leave it empty.",
+                    &[&name],
+                ),
+            }
         }
         Reason::NoHaulCord => {
             "Choose a rig that has a haul cord, or say how long the finished cord is to be.".to_owned()

@@ -1,7 +1,7 @@
 //! What decides a verdict, in a sentence.
 
 use super::capped::capped;
-use super::phrase::listed;
+use super::phrase::{listed, sentence};
 use super::template::{said, say};
 use crate::field::Spread;
 use crate::quantity::View;
@@ -72,15 +72,15 @@ pub(super) fn first(answer: &Answer, view: View) -> String {
         (Decided::Power, _) => {
             let [takes, keeps] =
                 [&answer.power_needed, &answer.power_kept_up].map(|power| power.as_ref().unwrap_or(&unknown));
-            let template = "The power of your arms decides: coming to the height within {S} takes about {W} all the way, and they keep up about {W}. On paper it suffices in {} of 100 reckoned climbs.";
-            tell(template, &[allowed, takes, keeps], reaches)
+            let template = "The power of your arms decides: coming to the height within {S} takes about {W} all the way, and they keep up about {W}. {} of 100 reckoned climbs come to the height in that time.";
+            tell(template, &[allowed, takes, keeps], &[&sentence(&reached)])
         }
         (Decided::Time, _) => {
-            let template = "The time is too short: about {I} strokes take about {S} without any rest, and you allow {S}. On paper it suffices in {} of 100 reckoned climbs.";
+            let template = "The time is too short: about {I} strokes take about {S} without any rest, and you allow {S}. {} of 100 reckoned climbs come to the height in that time.";
             tell(
                 template,
                 &[answer.strokes.as_ref().unwrap_or(&unknown), answer.time.as_ref().unwrap_or(&unknown), allowed],
-                reaches,
+                &[&sentence(&reached)],
             )
         }
         (Decided::Stroke, _) => {

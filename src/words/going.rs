@@ -128,7 +128,7 @@ fn chart(going: &Going, view: View) -> Chart {
 
 /// What the chart shows.
 fn text(going: &Going, view: View) -> String {
-    let mut text = String::from("On paper, everything at its likely value: ");
+    let mut text = String::from("Everything at its likely value: ");
     let end = &going.end;
     let [time, height, to_top] = [end.time, end.height, going.height - end.height].map(Spread::point);
     match going.pace.map(|pace| (pace, pace.longer)) {

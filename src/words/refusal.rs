@@ -101,16 +101,23 @@ fn is_between(si: f64, [least, most]: [f64; 2]) -> bool {
     least <= si && si <= most
 }
 
-/// A limit as a sentence names it: where its nearest figure would be refused, the next one inside, so that what is named
-/// is taken.
+/// A limit as a sentence names it, so that what is named is taken.
 pub(super) fn limit(at: f64, ends: [f64; 2], dimension: Dimension, view: View) -> String {
+    inside(at, ends, dimension, view).unwrap_or_else(|| canonical_si(at, dimension))
+}
+
+/// The figure nearest to a limit; where that would be refused, the next one inside. None where no figure lies inside.
+pub(super) fn inside(at: f64, ends: [f64; 2], dimension: Dimension, view: View) -> Option<String> {
     let mut text = written(at, dimension, view);
     let outside = |text: &str| read(text, dimension, None).ok().filter(|si| !is_between(*si, ends));
     // Twice as far inside each time comes to the next figure and never to the one behind it.
-    let mut inwards = at - outside(&text).unwrap_or(at);
-    while outside(&text).is_some() && inwards.abs() <= at.abs() {
-        text = written(at + inwards, dimension, view);
-        inwards *= 2.0;
+    let mut further = at - outside(&text).unwrap_or(at);
+    while outside(&text).is_some() {
+        if !is_between(at + further, ends) {
+            return None;
+        }
+        text = written(at + further, dimension, view);
+        further *= 2.0;
     }
-    text
+    Some(text)
 }

@@ -358,7 +358,7 @@ records! {
         pub second: String,
         /// Which length to buy, and what is left of it; empty where no height was said.
         pub buy: String,
-        /// How high the rope goes that somebody has, and whether it is enough; empty where `first` tells it, or none was said.
+        /// How high the rope goes that somebody has, and whether it reaches; empty where `first` tells it, or none was said.
         pub owned: String,
         /// The defaults it rests on; empty where all was said.
         pub assumed: String,

@@ -25,7 +25,7 @@ pub(super) fn buy(answer: &Answer, need: Spread, view: View) -> String {
         let longest = text(whole(ladder.longest(), view), view);
         let needed = large(need.high, view) + unit;
         let mut text = worded(
-            "None of the lengths to buy reaches with every part at its longest: the longest is {}, and it takes {}.",
+            "None of the lengths to buy reaches if everything takes the most it may: the longest is {}, and it takes {}.",
             &[&longest, &needed],
         );
         might_be_enough(&mut text, *might_do, view);
@@ -34,7 +34,7 @@ pub(super) fn buy(answer: &Answer, need: Spread, view: View) -> String {
     let steps = whole(*length, view);
     let left = |need: f64| text((steps - need).max(0.0), view);
     let mut words = worded(
-        "The shortest to buy is, on paper, {}; about {} of it is left over, {} at the least.",
+        "The shortest to buy is {}; about {} of it is left over, {} at the least.",
         &[&text(steps, view), &left(need.likely), &left(need.high)],
     );
     might_be_enough(&mut words, *might_do, view);
@@ -62,7 +62,7 @@ pub(super) fn bought(ladder: &Ladder, length: f64, view: View) -> Figure {
         view,
         &[GEOMETRY, ROPE_LADDER],
     );
-    let mut each = "The shortest that reaches with every part at its longest, of ".to_owned();
+    let mut each = "The shortest that reaches if everything takes the most it may, of ".to_owned();
     let mut before = "";
     for length in &ladder.0 {
         each.push_str(before);
@@ -87,18 +87,18 @@ pub(super) fn to_buy(answer: &Answer, need: Spread, view: View) -> Vec<Figure> {
     vec![bought(ladder, length, view), left]
 }
 
-/// How high the rope goes that somebody has, and whether it is enough; nothing where they have none.
+/// How high the rope goes that somebody has, and whether it reaches; nothing where they have none.
 pub(super) fn has(answer: &Answer, view: View) -> String {
     let Some(Owned { length, highest, short, .. }) = &answer.owned else { return String::new() };
     let rope = text(whole(*length, view), view);
     let high = |height: f64| text(whole(height, view), view);
     let mut words = match *highest {
         [Some(sure), Some(likely), _] => worded(
-            "Your {} goes over a crotch up to {} high with every part at its longest, {} as likely as not.",
+            "Your {} goes over a crotch up to {} high if everything takes the most it may, {} as likely as not.",
             &[&rope, &high(sure), &high(likely)],
         ),
         [_, Some(likely), _] => worded(
-            "Your {} goes over a crotch up to {} high as likely as not, and over none with every part at its longest.",
+            "Your {} goes over a crotch up to {} high as likely as not, and over none if everything takes the most it may.",
             &[&rope, &high(likely)],
         ),
         _ => worded("Your {} goes over no crotch.", &[&rope]),

@@ -61,7 +61,7 @@ fn first(answer: &Answer, need: Spread, view: View) -> String {
     let (likely, high) = (large(need.likely, view), large(need.high, view));
     let mut text = said("About {} {} of rope", &[], &[&likely, unit.symbol], view);
     if likely != high {
-        say(&mut text, "; {} with every part at its longest", &[], &[&high], view);
+        say(&mut text, "; {} if everything takes the most it may", &[], &[&high], view);
     }
     text + "."
 }

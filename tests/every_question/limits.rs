@@ -1,17 +1,12 @@
-//! The limits of every field, in every unit and view, their neighbours, and what a sentence names as a limit.
+//! The limits of every field, in every unit and view, and their neighbours.
 
-use super::cases;
-use super::drawn::plan_of;
-use super::plans::{draft, with, without};
-use super::told::errors;
 use boughline::error::{Error, Reason};
 use boughline::field::{Kind, Limits, Refusal, Row, Said};
 use boughline::quantity::{Decimal, System, Unit, View, canonical_si, plain, read, units, written};
-use boughline::question::{Question, all_fields};
+use boughline::question::all_fields;
 use boughline::words::{message, row_line};
-use proptest::prelude::*;
 
-const VIEWS: [View; 4] = [
+pub(super) const VIEWS: [View; 4] = [
     View { system: System::Si, decimal: Decimal::Point },
     View { system: System::Si, decimal: Decimal::Comma },
     View { system: System::Us, decimal: Decimal::Point },
@@ -149,41 +144,6 @@ fn bare_limits_are_taken_in_the_unit_of_their_box() {
             let tidied = row.tidied(&format!("{:.2}", inside / 100.0), system);
             let is_room = (limits.least..=limits.most).contains(&unit.si(inside / 100.0));
             assert!(!is_room || row.reading(&text(&tidied)).is_ok(), "{}: {tidied}", row.id);
-        }
-    }
-}
-
-/// The limits in a sentence about a cord that leaves nothing to hang, or about its working end.
-fn named(message: &str) -> Vec<&str> {
-    let between = |from: &str, to: &str| message.split_once(from).and_then(|(_, rest)| rest.split_once(to));
-    match (between("must be over ", ":"), between("must be between ", " here:")) {
-        (Some((least, _)), _) => vec![least],
-        (_, Some((ends, _))) => ends.split(" and ").collect(),
-        _ => Vec::new(),
-    }
-}
-
-proptest! {
-    #![proptest_config(cases(512))]
-
-    /// Limits that follow from the rest of a plan are named so that what is named is taken, too.
-    #[test]
-    fn a_limit_of_a_cord_that_is_named_is_taken(
-        plan in plan_of(Question::CutLength),
-        id in prop::sample::select(vec!["cordCut", "finishedLength", "workingEnd"]),
-        si in 0.01..1.0_f64,
-        view in prop::sample::select(VIEWS.to_vec()),
-    ) {
-        let plan = without(&plan, &["cordCut", "cameOut", "freeLeg", "finishedLength"]);
-        let said = |said: Said| errors(Question::CutLength, &draft(&with(&plan, id, said)));
-        let is_limit = |error: &Error| matches!(error.reason, Reason::TooShort { .. } | Reason::WorkingEnd { .. });
-        for error in said(Said::Number(si)).iter().filter(|error| is_limit(error) && error.fields == [id]) {
-            let told = message(error, view);
-            prop_assert!(!named(&told).is_empty(), "{}", told);
-            for length in named(&told) {
-                let again = said(text(length));
-                prop_assert!(!again.iter().any(|error| is_limit(error) && error.fields == [id]), "{}, and {} is refused: {:?}", told, length, again);
-            }
         }
     }
 }

@@ -6,10 +6,10 @@ const word = (standing, figures, cautions) =>
   STANDINGS[standingOf({ standing, figures: figures.map((id) => ({ id })), cautions: cautions.map((id) => ({ id })) })].word;
 
 test("what is said of a rig that works is said of the height only where the whole climb was reckoned", () => {
-  assert.equal(word("works", ["chance", "reachChance"], []), "comes to the height in time, on paper");
-  assert.equal(word("works", ["chance", "reachChance"], ["hard-pull"]), "comes to the height in time, on paper");
-  assert.equal(word("works", ["chance"], []), "one pull succeeds, on paper");
-  assert.equal(word("works", ["chance"], ["hard-pull"]), "one pull succeeds on paper, few will follow");
+  assert.equal(word("works", ["chance", "reachChance"], []), "comes to the height in time");
+  assert.equal(word("works", ["chance", "reachChance"], ["hard-pull"]), "comes to the height in time");
+  assert.equal(word("works", ["chance"], []), "one pull succeeds");
+  assert.equal(word("works", ["chance"], ["hard-pull"]), "one pull succeeds, few will follow");
 });
 
 test("a rig that does not work is not said to, whatever was reckoned", () => {

@@ -21,16 +21,16 @@ const PRUSIK: &str = "cordUse=prusik&ropeDiameter=11mm&hitchCord=8mm";
 
 #[rustfmt::skip]
 const HEADLINES: &[(&str, &str, &str)] = &[
-    (PRUSIK, "Cut 1.06 m of cord for 20 cm of free legs in all; 1.25 m with every part at its longest.", "In 3 coils it is 30 cm inside off the rope. Tied on before its ends are joined, it begins with a working end of 33 cm."),
+    (PRUSIK, "About 1.06 m of cord for 20 cm of free legs in all; 1.25 m if everything takes the most it may. Cut the longer.", "In 3 coils it is 30 cm inside off the rope. Tied on before its ends are joined, it begins with a working end of 33 cm."),
     ("cordUse=prusik&ropeDiameter=11mm&hitchCord=8mm&cordEnds=sewn", "Buy it 30 cm long inside; nothing is cut.", "In 3 coils it is 30 cm inside off the rope."),
-    ("cordUse=own-hitch&ropeDiameter=11mm&hitchCord=8mm&hitchCoils=1", "Cut 1.07 m of cord for 30 cm of free legs in all; 1.28 m with every part at its longest.", "In 1 coil it is 36 cm from eye to eye off the rope. Begin with a working end of 51 cm before the first coil."),
-    ("cordUse=distel&ropeDiameter=11mm&hitchCord=8mm", "Cut 1.37 m of cord for 30 cm of free legs in all; 1.61 m with every part at its longest.", "In 5 coils it is 66 cm from eye to eye off the rope. Begin with a working end of 54 cm before the first coil."),
+    ("cordUse=own-hitch&ropeDiameter=11mm&hitchCord=8mm&hitchCoils=1", "About 1.07 m of cord for 30 cm of free legs in all; 1.28 m if everything takes the most it may. Cut the longer.", "In 1 coil it is 36 cm from eye to eye off the rope. Begin with a working end of 51 cm before the first coil."),
+    ("cordUse=distel&ropeDiameter=11mm&hitchCord=8mm", "About 1.37 m of cord for 30 cm of free legs in all; 1.61 m if everything takes the most it may. Cut the longer.", "In 5 coils it is 66 cm from eye to eye off the rope. Begin with a working end of 54 cm before the first coil."),
     ("cordUse=distel&ropeDiameter=11mm&hitchCord=8mm&cordCut=1.5m", "1.5 m of cord leaves 43 cm of free legs in all.", "In 5 coils it is 79 cm from eye to eye off the rope. Begin with a working end of 60 cm before the first coil."),
-    ("cordUse=openable&ropeDiameter=9.5mm&hitchCord=6mm", "Cut 1.81 m of cord for 90 cm of free legs in all; 2.01 m with every part at its longest.", "In 4 coils it is 66 cm inside off the rope. Begin in its middle: the first coils leave 69 cm to either end."),
+    ("cordUse=openable&ropeDiameter=9.5mm&hitchCord=6mm", "About 1.81 m of cord for 90 cm of free legs in all; 2.01 m if everything takes the most it may. Cut the longer.", "In 4 coils it is 66 cm inside off the rope. Begin in its middle: the first coils leave 69 cm to either end."),
     ("cordUse=blakes&ropeDiameter=12mm&hitchCord=12mm&cordEnds=sewn", "Buy it 1.01 m long from its eye to its end.", "In 4 coils it is 69 cm from its eye to its stopper off the rope."),
     ("cordUse=foot-loop&slingCord=6mm&cordCut=4m", "4 m of cord comes out at 1.8 m inside.", "It may be from 1.73 m to 1.81 m, as its knots are tied."),
-    ("cordUse=lanyard&slingCord=12mm", "Cut 3.31 m of cord; 3.54 m with every part at its longest.", "Finished it is 2.5 m from its eye to its stopper."),
-    ("cordUse=haul-cord&haulCord=7mm&rig=haul-cord-3", "Cut 4.32 m of cord; 5.5 m with every part at its longest.", "Finished it is 3.83 m from its eye to its stopper: 3 strands of 1.11 m, and 50 cm for the hand."),
+    ("cordUse=lanyard&slingCord=12mm", "About 3.31 m of cord; 3.54 m if everything takes the most it may. Cut the longer.", "Finished it is 2.5 m from its eye to its stopper."),
+    ("cordUse=haul-cord&haulCord=7mm&rig=haul-cord-3", "About 4.32 m of cord; 5.5 m if everything takes the most it may. Cut the longer.", "Finished it is 3.83 m from its eye to its stopper: 3 strands of 1.11 m, and 50 cm for the hand."),
 ];
 
 #[test]
@@ -170,6 +170,7 @@ pub(super) const ERRORS: &[(&str, &str, &str)] = &[
     ("cordCut=50cm", "TooShort", "Cord that you cut must be over 86 cm: so much goes before anything hangs."),
     ("finishedLength=10cm", "TooShort", "Finished length must be over 20 cm: so much goes before anything hangs."),
     ("workingEnd=10cm", "WorkingEnd", "Working end to begin with must be between 24 cm and 43 cm here: its knot and tail are in it, and the other end needs the rest."),
+    ("cordCut=86.5cm&workingEnd=10cm", "WorkingEnd", "Working end to begin with follows from the rest here: hardly any cord is left to hang. Leave it empty."),
 ];
 
 #[test]

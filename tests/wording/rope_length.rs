@@ -30,12 +30,12 @@ const HAULED: &str =
 
 #[rustfmt::skip]
 const HEADLINES: &[(&str, &str, &str, &str)] = &[
-    ("anchor=canopy", "About 36 m of rope; 39 with every part at its longest.", "About 118 ft of rope; 127 with every part at its longest.", SET),
-    ("anchor=canopy-cord", "About 25 m of rope; 28 with every part at its longest.", "About 82 ft of rope; 91 with every part at its longest.", SET_LOOP),
-    ("anchor=base", "About 27 m of rope; 31 with every part at its longest.", "About 87 ft of rope; 100 with every part at its longest.", DOWN),
-    ("anchor=base&rig=tail-3", "About 27 m of rope; 32 with every part at its longest.", "About 89 ft of rope; 106 with every part at its longest.", START),
-    ("anchor=base-lowerable", "About 37 m of rope; 40 with every part at its longest.", "About 120 ft of rope; 130 with every part at its longest.", LOWERED),
-    ("rig=ground-3", "About 29 m of rope; 36 with every part at its longest.", "About 95 ft of rope; 117 with every part at its longest.", HAULED),
+    ("anchor=canopy", "About 36 m of rope; 39 if everything takes the most it may.", "About 118 ft of rope; 127 if everything takes the most it may.", SET),
+    ("anchor=canopy-cord", "About 25 m of rope; 28 if everything takes the most it may.", "About 82 ft of rope; 91 if everything takes the most it may.", SET_LOOP),
+    ("anchor=base", "About 27 m of rope; 31 if everything takes the most it may.", "About 87 ft of rope; 100 if everything takes the most it may.", DOWN),
+    ("anchor=base&rig=tail-3", "About 27 m of rope; 32 if everything takes the most it may.", "About 89 ft of rope; 106 if everything takes the most it may.", START),
+    ("anchor=base-lowerable", "About 37 m of rope; 40 if everything takes the most it may.", "About 120 ft of rope; 130 if everything takes the most it may.", LOWERED),
+    ("rig=ground-3", "About 29 m of rope; 36 if everything takes the most it may.", "About 95 ft of rope; 117 if everything takes the most it may.", HAULED),
     ("anchor=canopy&overCrotch=30cm&anchorKnot=1m&ropeTail=40cm&ropeSpare=1m", "About 36 m of rope.", "About 118 ft of rope.", SET),
     ("anchor=canopy&overCrotch=0m&anchorKnot=0m&ropeTail=0m&ropeSpare=0m", "About 33 m of rope.", "About 109 ft of rope.", SET),
 ];
@@ -231,14 +231,14 @@ type Told = (&'static str, &'static str, &'static str);
 
 #[rustfmt::skip]
 const BOUGHT: &[Told] = &[
-    ("crotchHeight=11m&anchor=canopy", "The shortest to buy is, on paper, 40 m; about 4.3 m of it is left over, 1.6 m at the least.", ""),
-    ("crotchHeight=12m&anchor=base-lowerable&ropeStock=45m--39.5m", "The shortest to buy is, on paper, 45 m; about 5.8 m of it is left over, 2.6 m at the least. 39.5 m would reach only where everything comes out as likely: do not count on it.", ""),
-    ("crotchHeight=30m&anchor=canopy", "None of the lengths to buy reaches with every part at its longest: the longest is 60 m, and it takes 96 m.", ""),
-    ("crotchHeight=11m&anchor=base&ropeStock=27m", "None of the lengths to buy reaches with every part at its longest: the longest is 27 m, and it takes 31 m. 27 m would reach only where everything comes out as likely: do not count on it.", ""),
-    ("crotchHeight=11m&anchor=base&ropeOwned=40m", "The shortest to buy is, on paper, 40 m; about 13.8 m of it is left over, 9.6 m at the least. 30 m would reach only where everything comes out as likely: do not count on it.", "Your 40 m goes over a crotch up to 15.8 m high with every part at its longest, 17.9 m as likely as not. For this one it reaches on paper."),
-    ("crotchHeight=11m&anchor=base&ropeOwned=27m", "The shortest to buy is, on paper, 40 m; about 13.8 m of it is left over, 9.6 m at the least. 30 m would reach only where everything comes out as likely: do not count on it.", "Your 27 m goes over a crotch up to 9.3 m high with every part at its longest, 11.4 m as likely as not. For this one it may be too short."),
-    ("crotchHeight=11m&anchor=base&ropeOwned=6m", "The shortest to buy is, on paper, 40 m; about 13.8 m of it is left over, 9.6 m at the least. 30 m would reach only where everything comes out as likely: do not count on it.", "Your 6 m goes over a crotch up to 0.9 m high as likely as not, and over none with every part at its longest. For this one it is too short."),
-    ("crotchHeight=11m&anchor=base&ropeOwned=4m", "The shortest to buy is, on paper, 40 m; about 13.8 m of it is left over, 9.6 m at the least. 30 m would reach only where everything comes out as likely: do not count on it.", "Your 4 m goes over no crotch. For this one it is too short."),
+    ("crotchHeight=11m&anchor=canopy", "The shortest to buy is 40 m; about 4.3 m of it is left over, 1.6 m at the least.", ""),
+    ("crotchHeight=12m&anchor=base-lowerable&ropeStock=45m--39.5m", "The shortest to buy is 45 m; about 5.8 m of it is left over, 2.6 m at the least. 39.5 m would reach only where everything comes out as likely: do not count on it.", ""),
+    ("crotchHeight=30m&anchor=canopy", "None of the lengths to buy reaches if everything takes the most it may: the longest is 60 m, and it takes 96 m.", ""),
+    ("crotchHeight=11m&anchor=base&ropeStock=27m", "None of the lengths to buy reaches if everything takes the most it may: the longest is 27 m, and it takes 31 m. 27 m would reach only where everything comes out as likely: do not count on it.", ""),
+    ("crotchHeight=11m&anchor=base&ropeOwned=40m", "The shortest to buy is 40 m; about 13.8 m of it is left over, 9.6 m at the least. 30 m would reach only where everything comes out as likely: do not count on it.", "Your 40 m goes over a crotch up to 15.8 m high if everything takes the most it may, 17.9 m as likely as not. For this one it reaches on paper."),
+    ("crotchHeight=11m&anchor=base&ropeOwned=27m", "The shortest to buy is 40 m; about 13.8 m of it is left over, 9.6 m at the least. 30 m would reach only where everything comes out as likely: do not count on it.", "Your 27 m goes over a crotch up to 9.3 m high if everything takes the most it may, 11.4 m as likely as not. For this one it may be too short."),
+    ("crotchHeight=11m&anchor=base&ropeOwned=6m", "The shortest to buy is 40 m; about 13.8 m of it is left over, 9.6 m at the least. 30 m would reach only where everything comes out as likely: do not count on it.", "Your 6 m goes over a crotch up to 0.9 m high as likely as not, and over none if everything takes the most it may. For this one it is too short."),
+    ("crotchHeight=11m&anchor=base&ropeOwned=4m", "The shortest to buy is 40 m; about 13.8 m of it is left over, 9.6 m at the least. 30 m would reach only where everything comes out as likely: do not count on it.", "Your 4 m goes over no crotch. For this one it is too short."),
 ];
 
 #[test]
@@ -251,7 +251,7 @@ fn what_to_buy_and_what_one_has_are_told() {
     let feet = told("anchor=canopy", US);
     assert_eq!(
         feet.buy,
-        "The shortest to buy is, on paper, 150 ft; about 32 ft 6 in of it is left over, 23 ft 8 in at the least. 120 ft would reach only where everything comes out as likely: do not count on it."
+        "The shortest to buy is 150 ft; about 32 ft 6 in of it is left over, 23 ft 8 in at the least. 120 ft would reach only where everything comes out as likely: do not count on it."
     );
 }
 
@@ -261,7 +261,7 @@ fn a_rope_without_a_height_says_how_high_it_goes() {
     let told = rope_report(&ask(&inputs), SI);
     assert_eq!(
         told.first,
-        "Your 30 m goes over a crotch up to 10.8 m high with every part at its longest, 12.9 m as likely as not."
+        "Your 30 m goes over a crotch up to 10.8 m high if everything takes the most it may, 12.9 m as likely as not."
     );
     assert_eq!((told.second.as_str(), told.buy.as_str(), told.owned.as_str()), (DOWN, "", ""));
     let errors = Inputs::of(&link::read("ropeOwned=5m&anchor=base").draft).expect_err("it goes over none");
@@ -269,7 +269,7 @@ fn a_rope_without_a_height_says_how_high_it_goes() {
     assert_eq!(
         messages,
         [
-            "With its knots and all this rope goes over no crotch to be sure. Enter a longer one, or a height, and the answer says how much rope it takes."
+            "With its knots and all this rope goes over no crotch if everything takes the most it may. Enter a longer one, or a height, and the answer says how much rope it takes."
         ]
     );
 }
@@ -306,7 +306,7 @@ fn the_sums_are_shown() {
         workings,
         [
             ("ropeNeeded", "rope needed", vec!["The most that any of these takes: setting the rope 35.7 m; starting the climb 23.2 m; topping out 14.15 m; going down 24.7 m; bringing the rope down 34.3 m.".to_owned(), "Stretch counts for nothing: under load a rope only grows longer.".to_owned()]),
-            ("ropeToBuy", "rope to buy", vec!["The shortest that reaches with every part at its longest, of 20 m; 30 m; 40 m; 45 m; 50 m; 60 m.".to_owned()]),
+            ("ropeToBuy", "rope to buy", vec!["The shortest that reaches if everything takes the most it may, of 20 m; 30 m; 40 m; 45 m; 50 m; 60 m.".to_owned()]),
             ("ropeLeftOver", "left over of it", vec!["40 m less 35.7 m".to_owned()]),
             ("ropeOverHeight", "rope for each unit of height", vec!["rope needed ÷ height of the crotch = 35.7 m ÷ 11 m".to_owned(), "An anchor that its own tail pulls down takes 3, before knots.".to_owned()]),
             ("presetLine", "preset line, left in the tree", vec!["A loop over the crotch and down both sides, and its knot.".to_owned()]),

@@ -1,3 +1,4 @@
+import { isStrengthUnknown, namedRig } from "./answer-words.js";
 import { effortText } from "./can-i-climb.js";
 import { lineChart } from "./chart.js";
 import { setText } from "./element.js";
@@ -17,11 +18,10 @@ export function lettersOf({ rigs }) {
 
 /** The answer in short: the headline, and what stands below the form on a phone. */
 export function glanceText({ rigs }) {
-  const least = rigs.find((rig) => rig.least);
-  if (least) return `On paper, least kit for ${standingOf(least) === "works" ? "the height" : "one pull"}: ${least.noun}`;
-  if (rigs.some(({ standing, hauled }) => standing === "not-known" && !hauled)) return "Your strength is not known yet";
-  const helped = rigs.find(({ standing, hauled }) => standing === "works" && hauled);
-  return helped ? `On paper, only with a helper: ${helped.noun}` : "No rig here succeeds on paper yet";
+  const named = namedRig(rigs);
+  if (named?.least) return `On paper, least kit for ${standingOf(named) === "works" ? "the height" : "one pull"}: ${named.noun}`;
+  if (named) return `On paper, only with a helper: ${named.noun}`;
+  return isStrengthUnknown(rigs) ? "Your strength is not known yet" : "No rig here succeeds on paper yet";
 }
 
 export const advantageAnswer = {

@@ -11,10 +11,19 @@ export function sentencesOf({ verdict, first, second, buy, owned, limb, none }) 
 /** Without the caution that this is arithmetic and not training: it stands on the page always, answer or not. */
 export const watched = (cautions) => cautions.filter(({ id }) => id !== "arithmetic");
 
+/** Whether the rigs wait for somebody's strength: a helper's rig has a strength of its own. */
+export const isStrengthUnknown = (rigs) => rigs.some(({ standing, hauled }) => standing === "not-known" && !hauled);
+
+/** The rig that an answer names: the least kit, or a helper's where no other works; none while strength is not known. */
+export function namedRig(rigs) {
+  const least = rigs.find((rig) => rig.least);
+  if (least || isStrengthUnknown(rigs)) return least;
+  return rigs.find(({ standing, hauled }) => standing === "works" && hauled);
+}
+
 /** Every caution, the answer's own and those of the rig it names; none twice. */
 export function cautionsOf({ cautions, rigs = [] }) {
-  const named = rigs.find(({ least }) => least) ?? rigs.find(({ standing, hauled }) => standing === "works" && hauled);
-  const all = new Map([...cautions, ...named?.cautions ?? []].map((caution) => [caution.text, caution]));
+  const all = new Map([...cautions, ...namedRig(rigs)?.cautions ?? []].map((caution) => [caution.text, caution]));
   return watched([...all.values()]);
 }
 

@@ -12,9 +12,9 @@ import { table } from "./table.js";
 
 /** What is said of how a rig stands: a word, and the shape beside it. */
 export const STANDINGS = {
-  works: { word: "comes to the height in time, on paper", shape: "within-reach" },
-  "one-pull": { word: "one pull succeeds, on paper", shape: "within-reach" },
-  hard: { word: "one pull succeeds on paper, few will follow", shape: "at-limit" },
+  works: { word: "comes to the height in time", shape: "within-reach" },
+  "one-pull": { word: "one pull succeeds", shape: "within-reach" },
+  hard: { word: "one pull succeeds, few will follow", shape: "at-limit" },
   "at-limit": { word: "at your limit", shape: "at-limit" },
   out: { word: "out of reach", shape: "out-of-reach" },
   "not-known": { word: "strength not known", shape: "none" },
@@ -54,7 +54,7 @@ function block(id) {
 
 /** What marks a rig among the others, in words; "" where nothing does. */
 export function marksOf({ least, chosen, hauled }) {
-  return [least && "the least kit, on paper", chosen && "the one you chose", hauled && "takes a helper on the ground"]
+  return [least && "the least kit", chosen && "the one you chose", hauled && "takes a helper on the ground"]
     .filter(Boolean).join("; ");
 }
 

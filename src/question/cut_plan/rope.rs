@@ -23,7 +23,7 @@ pub struct Rope {
 }
 
 impl Rope {
-    /// The rope that somebody has, if it is enough to be sure.
+    /// The rope that somebody has, if it reaches with everything taking the most it may.
     #[must_use]
     pub fn enough(&self) -> Option<f64> {
         self.owned.filter(|owned| *owned >= self.need.high - ADDING_UP)

@@ -48,8 +48,8 @@ impl Rows<'_> {
                 &[],
                 &[],
             ),
-            None if pace.rest > 0.0 => self.line("On paper moving the upper hitch is rest enough.", &[], &[]),
-            None => self.line("On paper strength lasts without any.", &[], &[]),
+            None if pace.rest > 0.0 => self.line("Moving the upper hitch is all the rest it takes.", &[], &[]),
+            None => self.line("Strength lasts without any.", &[], &[]),
         }
     }
 
