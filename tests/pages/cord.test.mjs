@@ -95,5 +95,5 @@ test("a link opens the same cord in either system", async () => {
   const us = await site.page();
   await us.goto(`${site.url}cord.html#v=1&q=cut-length&f=1&u=us&${PRUSIK}`);
   await settled(us);
-  assert.match(await us.locator("#first").innerText(), /^Cut 3 ft 1 in of cord/u);
+  assert.match(await us.locator("#first").innerText(), /^About 3 ft 1 in of cord/u);
 });
