@@ -69,7 +69,7 @@ test("without a network a visited page is there, and the pocket edition in the p
     await page.goto(`${site.url}cord.html#v=1&q=cut-length&f=1&u=si&cordUse=distel&ropeDiameter=11mm&hitchCord=8mm`);
     await settled(page);
     assert.equal(await page.locator("main").getAttribute("data-leaf"), "cord", "the pocket edition");
-    assert.match(await page.locator("#first").innerText(), /^Cut \d/u);
+    assert.match(await page.locator("#first").innerText(), /^About \d/u);
   } finally {
     await site.close();
   }
