@@ -4,7 +4,7 @@
 import { execFileSync, spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
-import { chance } from "../tests/pages/chance.mjs";
+import { chance } from "../tests/lib/chance.mjs";
 
 const [place, seed = "1"] = process.argv.slice(2);
 const PICKED = 600;

@@ -4,6 +4,7 @@
 // half of the plans priced (a metre out of a longer hank a little cheaper), a quarter with a remnant at home. Thirds: cords
 // of 2.8 to 3.8 m out of hanks of 7 and 10 m, of which three go into one or do not: the hard kind.
 import * as boughline from "boughline";
+import { chance } from "../lib/chance.mjs";
 import { middle } from "./times.mjs";
 
 export const PLANS = 100;
@@ -12,11 +13,8 @@ const COUNTS = [12, 20, 40, 55];
 
 /** A die whose throws are always the same: whole numbers from `least` to `most`. */
 function dice(seed) {
-  let state = (seed * 2654435761) >>> 0;
-  return (least, most) => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return least + Math.floor((state / 2 ** 32) * (most - least + 1));
-  };
+  const draw = chance(seed);
+  return (least, most) => least + Math.floor(draw() * (most - least + 1));
 }
 
 function realistic(seed, count) {

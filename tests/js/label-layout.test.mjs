@@ -2,6 +2,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { chartLayout } from "../../www/js/chart-layout.js";
 import { stacked, wrapped } from "../../www/js/label-layout.js";
+import { chance } from "../lib/chance.mjs";
 
 test("labels keep their order and their distance, between ceiling and floor", () => {
   for (const wanted of [[10, 11, 12], [258, 259, 260, 200], [50], [3, 3, 3, 3], [-40, 400]]) {
@@ -23,15 +24,6 @@ test("a long name is broken between words", () => {
   assert.deepEqual(wrapped("what the rope holds", 80, 10), ["what the rope", "holds"]);
   assert.deepEqual(wrapped("unbreakablelongword x", 20, 10), ["unbreakablelongword", "x"]);
 });
-
-// The same numbers in every run.
-function seeded(seed) {
-  let state = seed;
-  return () => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    return state / 2 ** 32;
-  };
-}
 
 function randomChart(random) {
   const within = (least, most) => least + random() * (most - least);
@@ -56,7 +48,7 @@ function randomChart(random) {
 }
 
 test("in 500 random charts no words lie on other words, and all are inside the drawing", () => {
-  const random = seeded(7);
+  const random = chance(7);
   for (let trial = 0; trial < 500; trial += 1) {
     const chart = randomChart(random);
     const layout = chartLayout(chart, undefined, trial % 2 ? 300 : 420); // on a phone and elsewhere

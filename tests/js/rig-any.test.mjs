@@ -2,19 +2,9 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { rigLayout } from "../../www/js/rig-layout.js";
+import { chance } from "../lib/chance.mjs";
 
 const COUNT = 2000;
-
-/** Numbers from 0 up to 1 that are the same on every machine. */
-function seeded(seed) {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = Math.imul(state ^ (state >>> 15), state | 1);
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
 
 const NOUNS = ["anchor", "hands", "helper", "upper hitch", "second lower turn", "knot in the tail", "fifth upper hitch", "connector at the upper hitch", "hitch tie", "extraordinarily-long-pulley-name"];
 const BODIES = ["crotch", "upper hitch", "third upper hitch", "climber", "ground", "an uncommonly long name for a body"];
@@ -22,7 +12,7 @@ const TENSIONS = ["0 N", "328 N", "1.29 kN", "73.7 lbf", "1,234–2,345 N", "not
 
 /** A drawing of up to five ropes and forty stops in all; every third has heights. */
 export function randomDrawing(seed) {
-  const random = seeded(seed);
+  const random = chance(seed);
   const below = (n) => Math.floor(random() * n);
   const pick = (all) => all[below(all.length)];
   const kinds = ["tree", ...Array.from({ length: below(6) }, () => "carriage"), "climber", ...(below(2) ? ["ground"] : [])];

@@ -1,9 +1,9 @@
 // Links that nobody means well with: 300 here, 10,000 in the long check of the same name.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
+import { chance } from "../lib/chance.mjs";
 import { besieged } from "./besieged.mjs";
 import { bench } from "./browser.mjs";
-import { chance } from "./chance.mjs";
 import { hostileLinks } from "./hostile.mjs";
 
 const SEED = 20261130;

@@ -1,7 +1,7 @@
 // Ten thousand links that nobody means well with: `node fragments.mjs TABLE [SEED] [LINKS]`.
+import { chance } from "../lib/chance.mjs";
 import { besieged } from "../pages/besieged.mjs";
 import { bench } from "../pages/browser.mjs";
-import { chance } from "../pages/chance.mjs";
 import { hostileLinks } from "../pages/hostile.mjs";
 import { pages } from "./lib/pages.mjs";
 import { report, table } from "./lib/table.mjs";

@@ -1,9 +1,9 @@
 // Ten thousand edits by nobody in particular, all in open pages: `node soak.mjs TABLE [SEED] [EDITS]`. After each, what is
 // shown must be what the page's own link comes to; and what a page holds must not grow with what was done in it.
 import { fields } from "boughline";
+import { chance } from "../lib/chance.mjs";
 import { besieged } from "../pages/besieged.mjs";
 import { bench } from "../pages/browser.mjs";
-import { chance } from "../pages/chance.mjs";
 import { fullLink, pages } from "./lib/pages.mjs";
 import { report, table } from "./lib/table.mjs";
 
