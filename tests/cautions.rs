@@ -10,6 +10,8 @@ mod answers;
 mod plans;
 #[path = "cautions/rules.rs"]
 mod rules;
+#[path = "every_question/told.rs"]
+mod told;
 
 use answers::{answer, cautions, effort, texts};
 use boughline::quantity::{Decimal, System, View};

@@ -11,18 +11,22 @@
 
 #[path = "every_question/choices.rs"]
 mod choices;
+#[path = "every_question/cord_and_down.rs"]
+mod cord_and_down;
 #[path = "every_question/cord_limits.rs"]
 mod cord_limits;
 #[path = "every_question/drawn.rs"]
 mod drawn;
 #[path = "every_question/limits.rs"]
 mod limits;
-#[path = "every_question/physics.rs"]
-mod physics;
+#[path = "every_question/ordered.rs"]
+mod ordered;
 #[path = "every_question/plain.rs"]
 mod plain;
 #[path = "laws/plans.rs"]
 mod plans;
+#[path = "every_question/rig_and_body.rs"]
+mod rig_and_body;
 #[path = "every_question/told.rs"]
 mod told;
 

@@ -1,49 +1,21 @@
 //! Answers as they cross to JavaScript, and as text.
 
+use super::told::told;
 use boughline::Draft;
+use boughline::error::Error;
 use boughline::quantity::View;
-use boughline::question::{
-    Effort, Question, advantage, can_i_climb, coming_down, cut_length, cut_plan, loads, rescue, rope_length,
-};
-use boughline::words::{
-    Format, Subject, advantage_report, as_text, cord_report, cut_report, descent_report, loads_report, report,
-    rescue_report, rope_report,
-};
-use serde_json::{Value, to_value};
+use boughline::question::{Effort, Question};
+use boughline::words::{Format, Subject, as_text};
+use serde_json::Value;
 
 /// Few samples: which cautions there are hangs on no sample.
 pub(crate) fn effort() -> Effort {
     Effort::samples(50)
 }
 
-/// The answer, or nothing where the plan is not in order.
-pub(crate) fn answer(question: Question, draft: &Draft, view: View) -> Result<Value, ()> {
-    let value = match question {
-        Question::CanIClimb => {
-            can_i_climb::Inputs::of(draft).map(|inputs| to_value(report(&can_i_climb::ask(&inputs, effort()), view)))
-        }
-        Question::Advantage => advantage::Inputs::of(draft)
-            .map(|inputs| to_value(advantage_report(&advantage::ask(&inputs, effort()), view))),
-        Question::Loads => {
-            loads::Inputs::of(draft).map(|inputs| to_value(loads_report(&loads::ask(&inputs, effort()), view)))
-        }
-        Question::RopeLength => {
-            rope_length::Inputs::of(draft).map(|inputs| to_value(rope_report(&rope_length::ask(&inputs), view)))
-        }
-        Question::CutLength => {
-            cut_length::Inputs::of(draft).map(|inputs| to_value(cord_report(&cut_length::ask(&inputs), view)))
-        }
-        Question::CutPlan => {
-            cut_plan::Inputs::of(draft).map(|inputs| to_value(cut_report(&cut_plan::ask(&inputs, effort()), view)))
-        }
-        Question::ComingDown => coming_down::Inputs::of(draft)
-            .map(|inputs| to_value(descent_report(&coming_down::ask(&inputs, effort()), view))),
-        Question::Rescue => {
-            rescue::Inputs::of(draft).map(|inputs| to_value(rescue_report(&rescue::ask(&inputs), view)))
-        }
-        _ => panic!("no question that is known here"),
-    };
-    value.map(|value| value.expect("an answer is plain")).map_err(|_| ())
+/// The answer, or what is wrong with the plan.
+pub(crate) fn answer(question: Question, draft: &Draft, view: View) -> Result<Value, Vec<Error>> {
+    told(question, draft, &[view], effort()).map(|told| told.reports.into_iter().next().expect("one a view"))
 }
 
 /// Id and text of every caution of an answer, or of a rig in it.
