@@ -63,7 +63,7 @@ impl Compared {
         is_at_most(one, other)
     }
 
-    pub(crate) fn in_order<T: PartialOrd>(&mut self, what: &'static str, one: T, other: T) -> bool {
+    pub(crate) fn in_order<T: PartialOrd + Copy>(&mut self, what: &'static str, one: T, other: T) -> bool {
         self.note(what, one < other);
         one <= other
     }
