@@ -26,6 +26,11 @@ const byTurns = (question, effort) => [2, 4, 8, 16, 28].map((turns) => ({
   size: turns, call: asking(question, { ...draftFor(question), rig: "own", ownRig: written(turns) }, effort),
 }));
 
+/** One hitch from so many coils; twenty are the most that a box takes. */
+const byCoils = () => [1, 2, 5, 10, 20].map((coils) => ({
+  size: coils, call: asking("cut-length", { ...draftFor("cut-length"), hitchCoils: String(coils) }, 1),
+}));
+
 const byCells = () => [50, 100, 200].map((side) => ({ size: side * side, call: asking("map", draftFor("map"), side) }));
 
 /** Every question with what it grows with, and its points. */
@@ -39,6 +44,7 @@ const series = () => [
   ["all rigs side by side, 500 samples", "turns of the one of one’s own", byTurns("advantage", 500)],
   ["what each part carries, 500 samples", "turns of a rig of one’s own", byTurns("loads", 500)],
   ["how much rope", "turns of a rig of one’s own", byTurns("rope-length", 1)],
+  ["what length of cord", "coils of its hitch", byCoils()],
   ["down again, 500 samples", "turns of a rig of one’s own", byTurns("coming-down", 500)],
   ["if I am stuck", "turns of a rig of one’s own", byTurns("rescue", 1)],
   ["map of weight and pull", "cells", byCells()],

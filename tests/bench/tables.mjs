@@ -90,5 +90,5 @@ function ofPages(pages) {
 export const tables = (found) => [
   "# Measured",
   `Ratios within one run are what counts; times are this machine’s, whose ${availableParallelism()} cores had ${loadavg()[1].toFixed(1)} programs to run.`,
-  ...ofAsked(found), ...ofContenders(found.plans), ...ofGrowth(found.growth), ...ofCutting(found.cutting), ...ofPages(found.pages),
+  ...ofContenders(found.plans), ...ofAsked(found), ...ofGrowth(found.growth), ...ofCutting(found.cutting), ...ofPages(found.pages),
 ];
