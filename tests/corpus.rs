@@ -6,6 +6,8 @@
 mod holds;
 #[path = "corpus/typed.rs"]
 mod typed;
+#[path = "lib/views.rs"]
+mod views;
 
 /// The kept texts of a target, and those that once broke it.
 fn kept(target: &str, lines: &str) -> Vec<String> {

@@ -29,6 +29,8 @@ mod plans;
 mod rig_and_body;
 #[path = "every_question/told.rs"]
 mod told;
+#[path = "lib/views.rs"]
+mod views;
 
 use boughline::question::Question;
 use proptest::prelude::*;

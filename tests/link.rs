@@ -22,18 +22,14 @@ mod round;
 mod short;
 #[path = "every_question/told.rs"]
 mod told;
+#[path = "lib/views.rs"]
+mod views;
 
 use boughline::Draft;
 use boughline::link::{self, Link, Notice, read};
 use boughline::quantity::{Decimal, System, View};
 use boughline::question::{Question, all_fields};
-
-const VIEWS: [View; 4] = [
-    View { system: System::Si, decimal: Decimal::Point },
-    View { system: System::Si, decimal: Decimal::Comma },
-    View { system: System::Us, decimal: Decimal::Point },
-    View { system: System::Us, decimal: Decimal::Comma },
-];
+use views::VIEWS;
 
 /// The link for a plan that can be read.
 fn write(question: Question, draft: &Draft, view: View) -> String {

@@ -1,20 +1,14 @@
 //! What holds of any text at all. A fuzzer makes texts up; `tests/corpus.rs` keeps those that once meant something.
 
 use super::typed;
+use super::views::VIEWS;
 use boughline::Draft;
 use boughline::field::{Kind, Reading, Said};
 use boughline::link;
-use boughline::quantity::{Decimal, Dimension, System, View, read, units, written};
+use boughline::quantity::{Dimension, System, read, units, written};
 use boughline::question::{Effort, Question, all_fields, field};
 use boughline::reeving::notation;
 use boughline::words::{Format, Subject, as_text};
-
-const VIEWS: [View; 4] = [
-    View { system: System::Si, decimal: Decimal::Point },
-    View { system: System::Si, decimal: Decimal::Comma },
-    View { system: System::Us, decimal: Decimal::Point },
-    View { system: System::Us, decimal: Decimal::Comma },
-];
 
 /// How much of what a text could be is tried.
 #[derive(Clone, Copy)]

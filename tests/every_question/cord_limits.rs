@@ -2,9 +2,9 @@
 
 use super::cases;
 use super::drawn::plan_of;
-use super::limits::VIEWS;
 use super::plans::{Plan, draft, with, without};
 use super::told::errors;
+use super::views::VIEWS;
 use boughline::error::{Error, Reason};
 use boughline::field::Said;
 use boughline::quantity::View;

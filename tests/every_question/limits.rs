@@ -1,17 +1,11 @@
 //! The limits of every field, in every unit and view, and their neighbours.
 
+use super::views::VIEWS;
 use boughline::error::{Error, Reason};
 use boughline::field::{Kind, Limits, Refusal, Row, Said};
-use boughline::quantity::{Decimal, System, Unit, View, canonical_si, plain, read, units, written};
+use boughline::quantity::{System, Unit, View, canonical_si, plain, read, units, written};
 use boughline::question::all_fields;
 use boughline::words::{message, row_line};
-
-pub(super) const VIEWS: [View; 4] = [
-    View { system: System::Si, decimal: Decimal::Point },
-    View { system: System::Si, decimal: Decimal::Comma },
-    View { system: System::Us, decimal: Decimal::Point },
-    View { system: System::Us, decimal: Decimal::Comma },
-];
 
 /// Each end of each quantity: the row, its limits, which end, and where the outside is from it.
 fn ends() -> impl Iterator<Item = (&'static Row, Limits, f64, f64)> {

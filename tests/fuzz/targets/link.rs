@@ -5,5 +5,7 @@
 mod holds;
 #[path = "../../corpus/typed.rs"]
 mod typed;
+#[path = "../../lib/views.rs"]
+mod views;
 
 libfuzzer_sys::fuzz_target!(|text: &str| holds::link(text, holds::Breadth::One));
